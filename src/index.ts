@@ -1,0 +1,12 @@
+/**
+ * slantpath: satellite pointing math. This entry holds the parts that need no dependency; the others
+ * (`slantpath/magnetic`, `/geodesic`, `/gridref`, `/sun`, `/orbit`, `/climate`, `/job`, `/teaching`)
+ * are entries of their own.
+ *
+ * @module slantpath
+ */
+
+export * from './earth/index.js';
+export { DomainError, type DomainErrorCode, type DomainErrorDetails } from './errors.js';
+export { sumPowerDbm } from './numeric/decibel.js';
+export * from './pointing/index.js';

@@ -1,0 +1,122 @@
+import fc from 'fast-check';
+import { DomainError } from 'slantpath';
+import { lookAngles } from 'slantpath/pointing';
+import { describe, expect, test } from 'vitest';
+import { cell, referenceTable } from '../support/csv.js';
+import { publishedTable } from '../support/published.js';
+
+const ellipsoid = referenceTable('pointing/look-angles-wgs84.csv');
+
+for (const [quantity, unit, limit, column, field] of [
+  ['azimuth', 'deg', 1e-6, 'azimuth_deg', 'azimuthDeg'],
+  ['elevation', 'deg', 1e-6, 'elevation_geometric_deg', 'elevationDeg'],
+  ['slant range', 'km', 1e-4, 'range_km', 'slantRangeKm'],
+] as const) {
+  publishedTable({
+    part: 'pointing',
+    quantity,
+    unit,
+    source: 'WGS 84 vectors recomputed with two general-purpose geodesy libraries',
+    status: 'recomputed',
+    limit,
+    reason: 'last printed digit',
+    circularDeg: quantity === 'azimuth',
+    count: quantity === 'azimuth' ? 19 : 20,
+    cases: () =>
+      ellipsoid
+        .filter((row) => quantity !== 'azimuth' || cell(row, 'elevation_geometric_deg') < 90)
+        .map((row) => {
+          const station = {
+            latitudeDeg: cell(row, 'lat_deg'),
+            longitudeDeg: cell(row, 'lon_deg_east'),
+            heightM: cell(row, 'height_m'),
+          };
+          const look = lookAngles(station, cell(row, 'sat_lon_deg_east'));
+          const azimuthDeg = look.kind === 'overhead' ? Number.NaN : look.azimuthDeg;
+          return {
+            name: `${station.latitudeDeg} ${station.longitudeDeg} to ${row['sat_lon_deg_east']}`,
+            expected: cell(row, column),
+            got: { ...look, azimuthDeg }[field],
+          };
+        }),
+  });
+}
+
+const latitude = fc.double({ min: -90, max: 90, noNaN: true });
+const longitude = fc.double({ min: -720, max: 720, noNaN: true });
+
+describe('look angles', () => {
+  test('mirror east and west: azimuth mirrors, elevation and range stay', () => {
+    fc.assert(
+      fc.property(
+        latitude,
+        fc.double({ min: 0.001, max: 180, noNaN: true }),
+        (latitudeDeg, offset) => {
+          const station = { latitudeDeg, longitudeDeg: 0, heightM: 0 };
+          const east = lookAngles(station, offset);
+          const west = lookAngles(station, -offset);
+          if (east.kind === 'overhead' || west.kind === 'overhead') return;
+          expect(west.elevationDeg).toBeCloseTo(east.elevationDeg, 12);
+          expect(Math.cos(((west.azimuthDeg + east.azimuthDeg) * Math.PI) / 180)).toBeCloseTo(
+            1,
+            12,
+          );
+        },
+      ),
+    );
+  });
+
+  test('a full turn of both longitudes changes nothing', () => {
+    const here = lookAngles({ latitudeDeg: 10, longitudeDeg: 183, heightM: 0 }, 150);
+    expect(lookAngles({ latitudeDeg: 10, longitudeDeg: -177, heightM: 0 }, 510)).toEqual(here);
+  });
+
+  test('azimuth stays in [0, 360) and every number is finite', () => {
+    fc.assert(
+      fc.property(latitude, longitude, longitude, (latitudeDeg, longitudeDeg, slot) => {
+        const look = lookAngles({ latitudeDeg, longitudeDeg, heightM: 0 }, slot);
+        expect(Number.isFinite(look.elevationDeg) && Number.isFinite(look.slantRangeKm)).toBe(true);
+        if (look.kind === 'overhead') return;
+        expect(look.azimuthDeg >= 0 && look.azimuthDeg < 360).toBe(true);
+        expect(Object.is(look.azimuthDeg, -0)).toBe(false);
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  test('under the satellite azimuth has no meaning', () => {
+    const look = lookAngles({ latitudeDeg: 0, longitudeDeg: 20, heightM: 0 }, 20);
+    expect(look.kind).toBe('overhead');
+    expect('azimuthDeg' in look).toBe(false);
+    expect(look.slantRangeKm).toBeCloseTo(42164.169 - 6378.137, 9);
+  });
+
+  test('seen from the poles the satellite is below the horizon', () => {
+    for (const latitudeDeg of [90, -90])
+      expect(lookAngles({ latitudeDeg, longitudeDeg: 0, heightM: 0 }, 0).kind).toBe(
+        'below-horizon',
+      );
+  });
+
+  test.each([
+    ['latitudeDeg', { latitudeDeg: 91, longitudeDeg: 0, heightM: 0 }, 0, 'out-of-range'],
+    ['latitudeDeg', { latitudeDeg: Number.NaN, longitudeDeg: 0, heightM: 0 }, 0, 'not-finite'],
+    [
+      'longitudeDeg',
+      { latitudeDeg: 0, longitudeDeg: Number.POSITIVE_INFINITY, heightM: 0 },
+      0,
+      'not-finite',
+    ],
+    ['heightM', { latitudeDeg: 0, longitudeDeg: 0, heightM: 1e6 }, 0, 'out-of-range'],
+    [
+      'orbitalLongitudeDeg',
+      { latitudeDeg: 0, longitudeDeg: 0, heightM: 0 },
+      Number.NaN,
+      'not-finite',
+    ],
+  ])('refuses a bad %s', (parameter, station, slot, code) => {
+    const call = () => lookAngles(station, slot);
+    expect(call).toThrow(DomainError);
+    expect(call).toThrow(expect.objectContaining({ parameter, code }));
+  });
+});
