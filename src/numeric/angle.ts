@@ -35,7 +35,7 @@ export function turnDeg(fromDeg: number, toDeg: number): number {
 export function sinDeg(angleDeg: number): number {
   const reduced = wrapLongitudeDeg(angleDeg);
   if (reduced > 90) return Math.sin((180 - reduced) * RADIANS_PER_DEGREE);
-  if (reduced < -90) return -Math.sin((180 + reduced) * RADIANS_PER_DEGREE);
+  if (reduced < -90) return 0 - Math.sin((180 + reduced) * RADIANS_PER_DEGREE);
   return Math.sin(reduced * RADIANS_PER_DEGREE);
 }
 
