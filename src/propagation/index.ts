@@ -5,6 +5,12 @@
  */
 
 export {
+  type RainAttenuation,
+  type RainAttenuationInput,
+  type RainPath,
+  rainAttenuation,
+} from './p618-14-rain.js';
+export {
   type MonthlyNormals,
   type RainMonth,
   type RainProbability,
@@ -12,4 +18,10 @@ export {
   rainProbability,
   rainRate,
 } from './p837.js';
+export {
+  type SpecificRainAttenuation,
+  type SpecificRainAttenuationInput,
+  specificRainAttenuation,
+} from './p838-3.js';
+export type { RainCoefficients } from './p838-3-coefficients.js';
 export { type RainHeight, rainHeight } from './p839.js';

@@ -1,0 +1,48 @@
+/** Guards for the inputs that every recommendation shares; the words of a slip stand here once. */
+
+import { inRange } from '../errors.js';
+
+/** Frequency in GHz, held to what any of the formulas can digest. */
+export function checkedFrequencyGHz(
+  value: number,
+  index?: number,
+  parameter = 'frequencyGHz',
+): number {
+  return inRange(parameter, value, 0.1, 1000, 'was the frequency given in MHz?', index);
+}
+
+/** Elevation in degrees, 0 to 90. */
+export function checkedElevationDeg(value: number, index?: number): number {
+  return inRange('elevationDeg', value, 0, 90, 'is the satellite below the horizon?', index);
+}
+
+/** Percent of time, above 0 to 100. */
+export function checkedPercent(
+  value: number,
+  index?: number,
+  parameter = 'exceededPercent',
+): number {
+  return inRange(parameter, value, 1e-6, 100, 'is it the availability or a fraction?', index);
+}
+
+/** Geodetic latitude in degrees. */
+export function checkedLatitudeDeg(value: number, index?: number): number {
+  return inRange('latitudeDeg', value, -90, 90, 'were latitude and longitude swapped?', index);
+}
+
+/** Height of a station above mean sea level in kilometres. */
+export function checkedStationHeightKm(value: number, index?: number): number {
+  return inRange('stationHeightKm', value, -0.5, 10, 'was it given in metres?', index);
+}
+
+/** Rain rate in mm/h; zero means no rain. */
+export function checkedRainRate(parameter: string, value: number, index?: number): number {
+  return inRange(parameter, value, 0, 1000, undefined, index);
+}
+
+/** Names of the values that lie outside the interval a recommendation states for them. */
+export function namesOutside(
+  ...stated: readonly (readonly [name: string, value: number, from: number, to: number])[]
+): readonly string[] {
+  return stated.filter(([, value, from, to]) => !(value >= from && value <= to)).map(([n]) => n);
+}
