@@ -5,4 +5,18 @@
  */
 
 export { type EcefKm, stationToEcef } from './ecef.js';
+export { type GeocentricPoint, geocentricToStation, stationToGeocentric } from './geocentric.js';
+export { ecefToStation } from './geodetic.js';
+export {
+  type EnuKm,
+  ecefToEnu,
+  enuToDirection,
+  enuToEcef,
+  type LocalDirection,
+} from './localFrame.js';
+export {
+  coordinatesToMaidenhead,
+  type MaidenheadCell,
+  maidenheadToCoordinates,
+} from './maidenhead.js';
 export type { Station } from './station.js';
