@@ -5,3 +5,24 @@
  */
 
 export { type LookAngles, lookAngles } from './lookAngles.js';
+export {
+  type OffsetAngle,
+  type OffsetReflectorInput,
+  type OffsetReflectorPreset,
+  offsetAngleFromRim,
+  offsetReflectorPreset,
+  type ReflectorRim,
+} from './offsetReflector.js';
+export {
+  type PolarizationSkew,
+  type PolarizationSkewInput,
+  polarizationSkew,
+  type SatellitePolarization,
+} from './polarizationSkew.js';
+export {
+  type SlotFromBearing,
+  type SlotFromBearingInput,
+  type SlotNearby,
+  slotFromBearing,
+} from './slotFromBearing.js';
+export { type VisibleArc, type VisibleArcInput, visibleArc } from './visibleArc.js';
