@@ -4,6 +4,7 @@
  * @module earth
  */
 
+export { coordinatesToText } from './coordinateText.js';
 export { type EcefKm, stationToEcef } from './ecef.js';
 export { type GeocentricPoint, geocentricToStation, stationToGeocentric } from './geocentric.js';
 export { ecefToStation } from './geodetic.js';
@@ -20,3 +21,8 @@ export {
   maidenheadToCoordinates,
 } from './maidenhead.js';
 export type { Station } from './station.js';
+export {
+  type CoordinateNotation,
+  type TypedCoordinates,
+  textToCoordinates,
+} from './typedCoordinates.js';
