@@ -1,0 +1,76 @@
+import { existsSync, readdirSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import starlight from '@astrojs/starlight';
+import { defineConfig } from 'astro/config';
+import rehypeKatex from 'rehype-katex';
+import remarkMath from 'remark-math';
+import starlightTypeDoc, { typeDocSidebarGroup } from 'starlight-typedoc';
+import rehypeSearchIgnore from './rehype-search-ignore.mjs';
+
+/** Absolute path of something in the repository, whatever the working directory is. */
+const root = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
+
+/** The API pages take half a minute to make; `astro dev` shows those of the last build. */
+const makesApi = process.argv.includes('build');
+const entryPoints = readdirSync(root('src'), { withFileTypes: true })
+  .filter((entry) => entry.isDirectory() && existsSync(root(`src/${entry.name}/index.ts`)))
+  .map((entry) => root(`src/${entry.name}/index.ts`));
+
+export default defineConfig({
+  site: process.env.SITE_URL ?? 'https://slantpath.example',
+  trailingSlash: 'always',
+  devToolbar: { enabled: false },
+  markdown: {
+    remarkPlugins: [remarkMath],
+    rehypePlugins: [[rehypeKatex, { strict: 'error', throwOnError: true }], rehypeSearchIgnore],
+  },
+  vite: {
+    server: { fs: { allow: [root('.')] } },
+    resolve: {
+      // The site shows the sources; without these the package's own name would lead to dist/.
+      alias: [
+        { find: /^slantpath$/, replacement: root('src/index.ts') },
+        { find: /^slantpath\/(.+)$/, replacement: root('src/$1/index.ts') },
+        { find: /^~\//, replacement: root('site/src/') },
+      ],
+    },
+  },
+  integrations: [
+    starlight({
+      title: 'slantpath',
+      description: 'Satellite pointing math in the open: importable, checked, explained.',
+      favicon: '/favicon.svg',
+      markdown: { processedDirs: [root('docs')] },
+      routeMiddleware: './src/routeData.ts',
+      customCss: [
+        'katex/dist/katex.min.css',
+        './src/styles/theme.css',
+        './src/styles/example.css',
+        './src/styles/figure.css',
+        './src/styles/print.css',
+      ],
+      expressiveCode: {
+        themes: ['github-light', 'github-dark'],
+        styleOverrides: { borderRadius: '2px', codeFontSize: '0.875rem' },
+      },
+      plugins: makesApi
+        ? [
+            starlightTypeDoc({
+              entryPoints,
+              tsconfig: root('tsconfig.build.json'),
+              output: 'api',
+              typeDoc: {
+                entryFileName: 'overview',
+                disableSources: true,
+                skipErrorChecking: true,
+                parametersFormat: 'table',
+                useCodeBlocks: true,
+              },
+            }),
+          ]
+        : [],
+      // The groups of hand-written pages are made in src/routeData.ts.
+      sidebar: makesApi ? [typeDocSidebarGroup] : [],
+    }),
+  ],
+});

@@ -1,0 +1,82 @@
+/** Where is the satellite? Look angles of one slot, in the sky and on the compass. */
+
+import { type LookAngles, lookAngles } from 'slantpath/pointing';
+import { defineExample, literal } from '../lib/example.js';
+import { number, type Place, place } from '../lib/inputs.js';
+import { compass, type Direction, sky } from '../lib/sky.js';
+import { compassWords, longitudeText, shown } from '../lib/text.js';
+
+/** The slots that stand above the horizon of a station, every degree of longitude. */
+function arcOver(station: Place): Direction[] {
+  const arc: Direction[] = [];
+  for (let difference = -82; difference <= 82; difference += 1) {
+    const look = lookAngles(station, station.longitudeDeg + difference);
+    if (look.kind === 'visible') arc.push(look);
+  }
+  return arc;
+}
+
+function says(look: LookAngles, name: string): string {
+  if (look.kind === 'overhead')
+    return `The slot at ${name} is straight overhead: any azimuth serves.`;
+  const bearing = `${shown(look.azimuthDeg, 1)}° (${compassWords(look.azimuthDeg)})`;
+  return look.kind === 'visible'
+    ? `The slot at ${name} stands ${shown(look.elevationDeg, 1)}° above the horizon at azimuth ${bearing}.`
+    : `The slot at ${name} is hidden by the Earth, ${shown(-look.elevationDeg, 1)}° below the horizon at azimuth ${bearing}.`;
+}
+
+export default defineExample({
+  inputs: {
+    station: place(),
+    orbitalLongitudeDeg: number({
+      label: 'Orbital longitude of the slot',
+      unit: '° east',
+      value: 16.4,
+      step: 0.1,
+      min: -180,
+      max: 180,
+      hint: 'West is negative.',
+    }),
+  },
+  compute: ({ station, orbitalLongitudeDeg }) => lookAngles(station, orbitalLongitudeDeg),
+  view: (look, { station, orbitalLongitudeDeg }) => {
+    const name = longitudeText(orbitalLongitudeDeg);
+    const aimed = look.kind === 'overhead' ? undefined : look.azimuthDeg;
+    return {
+      says: says(look, name),
+      outputs: [
+        {
+          label: 'Azimuth',
+          value: aimed ?? 'any',
+          unit: aimed === undefined ? '' : '°',
+          note: 'from true north, clockwise',
+          main: true,
+        },
+        { label: 'Elevation', value: look.elevationDeg, unit: '°', note: 'geometric', main: true },
+        { label: 'Slant range', value: look.slantRangeKm, unit: 'km', digits: 1 },
+      ],
+      figures: [
+        sky({
+          title: `The slot at ${name} and the arc of all slots over the horizon`,
+          objects: [{ label: name, azimuthDeg: aimed ?? 180, elevationDeg: look.elevationDeg }],
+          arc: arcOver(station),
+          centreDeg: aimed ?? (station.latitudeDeg < 0 ? 0 : 180),
+        }),
+        ...(aimed === undefined
+          ? []
+          : [
+              compass({
+                title: `Compass bearing to the slot at ${name}, from true north`,
+                bearings: [{ label: `${shown(aimed, 1)}°`, azimuthDeg: aimed }],
+              }),
+            ]),
+      ],
+    };
+  },
+  code: ({ station, orbitalLongitudeDeg }) =>
+    `import { lookAngles } from 'slantpath/pointing';
+
+const station = ${literal(station)};
+console.log(lookAngles(station, ${literal(orbitalLongitudeDeg)}));
+`,
+});

@@ -1,0 +1,77 @@
+/**
+ * A worked example: inputs as data, the library's own computation, and what to show of its result.
+ * The same definition draws the page when the site is built and answers in the reader's browser.
+ */
+
+import type { Inputs, Values } from './inputs.js';
+
+/** One figure of the answer. */
+export interface Output {
+  readonly label: string;
+  readonly value: number | string;
+  readonly unit?: string;
+  /** Decimals to print, default 2. */
+  readonly digits?: number;
+  /** A few words after the figure: where it counts from, what it means. */
+  readonly note?: string;
+  /** Set large: the answer to the page's question. At most two. */
+  readonly main?: boolean;
+}
+
+/** Numbers in rows and columns; also the text alternative of a picture. */
+export interface Table {
+  readonly caption: string;
+  readonly columns: readonly string[];
+  /** Cells as printed; format numbers with `shown`. The first cell is the row's heading. */
+  readonly rows: readonly (readonly string[])[];
+}
+
+/** A drawing with its text alternative; made by the helpers in `plot.ts`, `sky.ts`, `compass.ts`. */
+export interface Figure {
+  /** What it shows, in one sentence. */
+  readonly title: string;
+  /** A complete `<svg>` element. */
+  readonly svg: string;
+  /** The numbers that the picture shows. */
+  readonly table: Table;
+}
+
+/** Everything that is shown of a result. */
+export interface View {
+  /** The answer in one sentence; read out after each change. */
+  readonly says: string;
+  readonly outputs: readonly Output[];
+  readonly figures?: readonly Figure[];
+  /** Tables that are part of the answer, such as the lines of a budget. */
+  readonly tables?: readonly Table[];
+  /** Cautions and remarks that depend on the result. */
+  readonly notes?: readonly string[];
+}
+
+/** A worked example. */
+export interface Example<I extends Inputs = Inputs, R = unknown> {
+  readonly inputs: I;
+  /** Calls the library; a DomainError it throws is shown beside its field. */
+  readonly compute: (values: Values<I>) => R;
+  /** What to show. Pure: no DOM. */
+  readonly view: (result: R, values: Values<I>) => View;
+  /** A complete TypeScript program that prints the same answer. */
+  readonly code: (values: Values<I>, result: R) => string;
+  /** The field to blame for an error whose `parameter` is not a field's name. */
+  readonly fieldOf?: (parameter: string) => string | undefined;
+}
+
+/** Declares a worked example; only the types are checked here. */
+export function defineExample<const I extends Inputs, R>(example: Example<I, R>): Example<I, R> {
+  return example;
+}
+
+/** A value as it is written in a program: used by `code`. */
+export function literal(value: unknown): string {
+  if (Array.isArray(value)) return `[${value.map(literal).join(', ')}]`;
+  if (typeof value === 'object' && value !== null) {
+    const fields = Object.entries(value).map(([name, inner]) => `${name}: ${literal(inner)}`);
+    return `{ ${fields.join(', ')} }`;
+  }
+  return typeof value === 'string' ? `'${value.replace(/['\\]/g, '\\$&')}'` : String(value);
+}

@@ -1,0 +1,187 @@
+/** HTML of an example's form and answer, the same when the site is built and in the browser. */
+
+import type { Figure, Output, Table, View } from './example.js';
+import type { AnyRows, Column, Input, Inputs, PlaceInput } from './inputs.js';
+import { PRESETS } from './places.js';
+import { fieldsOf, type Raw, splitRows } from './state.js';
+import { escape, shown, withUnit } from './text.js';
+
+const attributes = (of: Readonly<Record<string, string | number | boolean | undefined>>) =>
+  Object.entries(of)
+    .filter(([, value]) => value !== undefined && value !== false)
+    .map(([name, value]) => ` ${name}${value === true ? '' : `="${escape(String(value))}"`}`)
+    .join('');
+
+/** The place under a field where its error appears. */
+const errorSlot = (id: string) => `<p class="ex-error" id="${id}-error" hidden></p>`;
+
+const hintOf = (id: string, hint: string | undefined) =>
+  hint ? `<p class="ex-hint" id="${id}-hint">${escape(hint)}</p>` : '';
+
+const describedBy = (id: string, hint: string | undefined) =>
+  hint ? `${id}-error ${id}-hint` : `${id}-error`;
+
+interface NumberField {
+  readonly label: string;
+  readonly unit?: string | undefined;
+  readonly hint?: string | undefined;
+  readonly step: number;
+  readonly min?: number | undefined;
+  readonly max?: number | undefined;
+  readonly empty?: string;
+}
+
+function numberField(id: string, field: string, of: NumberField, raw: string): string {
+  const stepper = (sense: -1 | 1, sign: string, word: string) =>
+    `<button type="button" class="ex-step" tabindex="-1" data-step="${sense}" aria-label="${escape(`${word} ${of.label}`)}">${sign}</button>`;
+  const control = attributes({
+    id,
+    name: field,
+    type: 'text',
+    inputmode: (of.min ?? -1) >= 0 ? 'decimal' : undefined,
+    autocomplete: 'off',
+    spellcheck: 'false',
+    value: raw,
+    placeholder: of.empty,
+    'data-number': of.step,
+    'data-min': of.min,
+    'data-max': of.max,
+    'aria-describedby': describedBy(id, of.hint),
+  });
+  const unit = of.unit ? ` <span class="ex-unit">${escape(of.unit)}</span>` : '';
+  return `<div class="ex-field"><label for="${id}">${escape(of.label)}${unit}</label><div class="ex-number">${stepper(-1, '−', 'Less')}<input${control}>${stepper(1, '+', 'More')}</div>${errorSlot(id)}${hintOf(id, of.hint)}</div>`;
+}
+
+function placeFields(id: string, name: string, input: PlaceInput, raw: Raw): string {
+  const [latitude = '', longitude = '', height = ''] = fieldsOf(name, input);
+  const options = PRESETS.map(
+    (preset, index) => `<option value="${index}">${escape(preset.name)}</option>`,
+  ).join('');
+  const of = (label: string, unit: string, step: number, span: number, hint?: string) => ({
+    label,
+    unit,
+    step,
+    hint,
+    min: -span,
+    max: span,
+  });
+  const at = (field: string) => `${id}-${field}`;
+  return `<fieldset class="ex-place" data-place="${latitude} ${longitude} ${height}"><legend>${escape(input.label)}</legend><div class="ex-field"><label for="${id}-${name}-preset">Place</label><select id="${id}-${name}-preset" data-preset><option value="">Own coordinates</option>${options}</select></div>${numberField(at(latitude), latitude, of('Latitude', '° north', 0.1, 90), raw[latitude] ?? '')}${numberField(at(longitude), longitude, of('Longitude', '° east', 0.1, 180), raw[longitude] ?? '')}${numberField(at(height), height, { label: 'Height', unit: 'm', step: 10, min: -400, max: 9000 }, raw[height] ?? '')}<p class="ex-tools"><button type="button" data-locate>Use this device’s position</button></p><p class="ex-error" data-place-error hidden></p></fieldset>`;
+}
+
+function cell(name: string, row: number, key: string, column: Column, raw: string): string {
+  const label = `${column.label}, row ${row + 1}`;
+  const common = { 'aria-label': label, 'data-cell': `${name}[${row}].${key}` };
+  if ('options' in column) {
+    const options = Object.entries(column.options)
+      .map(
+        ([value, word]) =>
+          `<option value="${escape(value)}"${value === raw ? ' selected' : ''}>${escape(word)}</option>`,
+      )
+      .join('');
+    return `<select${attributes(common)}>${options}</select>`;
+  }
+  const step = 'text' in column ? undefined : (column.step ?? 1);
+  return `<input${attributes({ ...common, type: 'text', autocomplete: 'off', spellcheck: 'false', value: raw, 'data-number': step })}>`;
+}
+
+/** The body of a table input; rendered anew when rows come or go. */
+export function renderRows(name: string, input: AnyRows, line: string): string {
+  const columns = Object.entries(input.columns) as [string, Column][];
+  return splitRows(line)
+    .map((cells, row) => {
+      const made = columns.map(
+        ([key, column], index) => `<td>${cell(name, row, key, column, cells[index] ?? '')}</td>`,
+      );
+      return `<tr>${made.join('')}<td><button type="button" data-remove="${row}" aria-label="Remove row ${row + 1}">×</button></td></tr>`;
+    })
+    .join('');
+}
+
+function rowsField(id: string, name: string, input: AnyRows, raw: string): string {
+  const heads = (Object.values(input.columns) as Column[])
+    .map((column) => {
+      const unit =
+        'unit' in column && column.unit
+          ? ` <span class="ex-unit">${escape(column.unit)}</span>`
+          : '';
+      return `<th scope="col">${escape(column.label)}${unit}</th>`;
+    })
+    .join('');
+  return `<fieldset class="ex-rows" data-rows="${name}"><legend>${escape(input.label)}</legend>${hintOf(id, input.hint)}<div class="ex-scroll"><table><thead><tr>${heads}<td></td></tr></thead><tbody>${renderRows(name, input, raw)}</tbody></table></div><p class="ex-tools"><button type="button" data-add>Add a row</button></p>${errorSlot(id)}</fieldset>`;
+}
+
+function renderInput(example: string, name: string, input: Input, raw: Raw): string {
+  const id = `${example}-${name}`;
+  const line = raw[name] ?? '';
+  switch (input.kind) {
+    case 'number':
+    case 'optional-number':
+      return numberField(id, name, input, line);
+    case 'place':
+      return placeFields(example, name, input, raw);
+    case 'rows':
+      return rowsField(id, name, input, line);
+    case 'toggle':
+      return `<div class="ex-field ex-toggle"><label><input${attributes({ id, name, type: 'checkbox', checked: line === 'yes', 'aria-describedby': describedBy(id, input.hint) })}> ${escape(input.label)}</label>${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
+    case 'choice': {
+      const options = Object.entries(input.options)
+        .map(
+          ([value, word]) =>
+            `<option value="${escape(value)}"${value === line ? ' selected' : ''}>${escape(word)}</option>`,
+        )
+        .join('');
+      return `<div class="ex-field"><label for="${id}">${escape(input.label)}</label><select${attributes({ id, name, 'aria-describedby': describedBy(id, input.hint) })}>${options}</select>${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
+    }
+    case 'text': {
+      const common = attributes({
+        id,
+        name,
+        autocomplete: 'off',
+        spellcheck: 'false',
+        'aria-describedby': describedBy(id, input.hint),
+      });
+      const control =
+        (input.lines ?? 1) > 1
+          ? `<textarea${common} rows="${input.lines}">${escape(line)}</textarea>`
+          : `<input type="text"${common} value="${escape(line)}">`;
+      return `<div class="ex-field"><label for="${id}">${escape(input.label)}</label>${control}${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
+    }
+  }
+}
+
+/** All fields of an example, filled with `raw`. `example` begins every id. */
+export function renderForm(example: string, inputs: Inputs, raw: Raw): string {
+  return Object.entries(inputs)
+    .map(([name, input]) => renderInput(example, name, input, raw))
+    .join('');
+}
+
+function renderOutput(output: Output): string {
+  const figure = escape(withUnit(shown(output.value, output.digits), output.unit));
+  const note = output.note ? ` <small>${escape(output.note)}</small>` : '';
+  return `<div${output.main ? ' class="ex-main"' : ''}><dt>${escape(output.label)}</dt><dd><output>${figure}</output>${note}</dd></div>`;
+}
+
+/** A table of figures. */
+export function renderTable(table: Table): string {
+  const head = table.columns.map((column) => `<th scope="col">${escape(column)}</th>`).join('');
+  const body = table.rows
+    .map(([first = '', ...rest]) => {
+      const cells = rest.map((cell) => `<td>${escape(cell)}</td>`).join('');
+      return `<tr><th scope="row">${escape(first)}</th>${cells}</tr>`;
+    })
+    .join('');
+  return `<div class="ex-scroll" tabindex="0" role="region" aria-label="${escape(table.caption)}"><table class="ex-table"><caption>${escape(table.caption)}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div>`;
+}
+
+/** A drawing with its numbers folded below it. */
+export function renderFigure(figure: Figure): string {
+  return `<figure class="ex-figure">${figure.svg}<figcaption>${escape(figure.title)}</figcaption><details><summary>Numbers in this picture</summary>${renderTable(figure.table)}</details></figure>`;
+}
+
+/** The whole answer. */
+export function renderView(view: View): string {
+  const notes = (view.notes ?? []).map((note) => `<p class="ex-note">${escape(note)}</p>`).join('');
+  return `<p class="ex-says">${escape(view.says)}</p><dl class="ex-outputs">${view.outputs.map(renderOutput).join('')}</dl>${notes}${(view.tables ?? []).map(renderTable).join('')}${(view.figures ?? []).map(renderFigure).join('')}`;
+}
