@@ -1,7 +1,8 @@
 /** Conforms or not: a reading, its uncertainty, the limits and the rule of decision (JCGM 106:2012). */
 
-import { DomainError, finite, inRange, object, oneOf, positive } from '../errors.js';
+import { DomainError, inRange, object, oneOf, positive } from '../errors.js';
 import { normalExceedanceQuantile, normalProbability } from '../numeric/normal.js';
+import { studentProbability, studentQuantile } from '../numeric/student.js';
 
 /** How a reading is turned into a verdict. */
 export type DecisionRule =
@@ -22,6 +23,8 @@ export interface ConformityQuestion {
   readonly lowerLimit?: number;
   /** Highest value that conforms, in the unit of the reading. */
   readonly upperLimit?: number;
+  /** Degrees of freedom of the uncertainty, 1 or more, as of a mean of few readings; left out, it counts as well known (normal). */
+  readonly degreesOfFreedom?: number;
   /** The rule; `{ kind: 'risk', riskPercent: 5 }` by default. */
   readonly rule?: DecisionRule;
 }
@@ -43,14 +46,17 @@ export interface ConformityDecision {
 }
 
 /** Guards a rule and gives its guard band in standard uncertainties. */
-export function guardBandInUncertainties(rule: DecisionRule): number {
+export function guardBandInUncertainties(rule: DecisionRule, degreesOfFreedom?: number): number {
   object('rule', rule);
   oneOf('rule.kind', rule.kind, ['simple', 'guard-band', 'risk']);
   if (rule.kind === 'simple') return 0;
   if (rule.kind === 'guard-band')
     return 2 * inRange('rule.guardBandRatio', rule.guardBandRatio ?? 1, 0, 10);
-  const riskPercent = inRange('rule.riskPercent', rule.riskPercent, 1e-9, 50);
-  return Math.max(0, normalExceedanceQuantile(riskPercent / 100));
+  const risk = inRange('rule.riskPercent', rule.riskPercent, 1e-9, 50) / 100;
+  if (risk === 0.5) return 0;
+  return degreesOfFreedom === undefined
+    ? normalExceedanceQuantile(risk)
+    : -studentQuantile(risk, degreesOfFreedom);
 }
 
 /**
@@ -63,7 +69,7 @@ export function guardBandInUncertainties(rule: DecisionRule): number {
  * @throws {@link DomainError} naming the field; `inconsistent` where no limit is given or they are swapped.
  *
  * Source: JCGM 106:2012, section 7 (probability of conformity) and 8 (decision rules, guard bands).
- * Accuracy: 1e-15 for the probability, for a normal distribution of the error.
+ * Accuracy: 1e-15 for the probability, for a normal distribution of the error (Student's t with `degreesOfFreedom`).
  * @example
  * ```ts
  * import { decideConformity } from 'slantpath/acceptance';
@@ -74,12 +80,25 @@ export function guardBandInUncertainties(rule: DecisionRule): number {
  */
 export function decideConformity(question: ConformityQuestion): ConformityDecision {
   object('question', question);
-  const reading = finite('reading', question.reading);
-  const uncertainty = positive('standardUncertainty', question.standardUncertainty);
+  const reading = inRange('reading', question.reading, -1e100, 1e100);
+  const uncertainty = inRange(
+    'standardUncertainty',
+    positive('standardUncertainty', question.standardUncertainty),
+    1e-100,
+    1e100,
+  );
+  const freedom =
+    question.degreesOfFreedom === undefined
+      ? undefined
+      : inRange('degreesOfFreedom', question.degreesOfFreedom, 1, Number.MAX_VALUE);
   const lower =
-    question.lowerLimit === undefined ? null : finite('lowerLimit', question.lowerLimit);
+    question.lowerLimit === undefined
+      ? null
+      : inRange('lowerLimit', question.lowerLimit, -1e100, 1e100);
   const upper =
-    question.upperLimit === undefined ? null : finite('upperLimit', question.upperLimit);
+    question.upperLimit === undefined
+      ? null
+      : inRange('upperLimit', question.upperLimit, -1e100, 1e100);
   if (lower === null && upper === null)
     throw new DomainError({
       code: 'missing',
@@ -96,7 +115,8 @@ export function decideConformity(question: ConformityQuestion): ConformityDecisi
       slip: 'were the limits swapped?',
     });
   const guardBand =
-    uncertainty * guardBandInUncertainties(question.rule ?? { kind: 'risk', riskPercent: 5 });
+    uncertainty *
+    guardBandInUncertainties(question.rule ?? { kind: 'risk', riskPercent: 5 }, freedom);
   const acceptance = {
     from: lower === null ? null : lower + guardBand,
     to: upper === null ? null : upper - guardBand,
@@ -113,7 +133,11 @@ export function decideConformity(question: ConformityQuestion): ConformityDecisi
     (rejection.above !== null && reading > rejection.above);
   return {
     verdict: inside ? 'conforms' : outside ? 'does-not-conform' : 'undecided',
-    conformityProbabilityRatio: conformityProbability(reading, uncertainty, lower, upper),
+    conformityProbabilityRatio: conformityProbability(reading, lower, upper, (difference) => {
+      // Beyond 1e9 uncertainties the probability is 0 or 1 to the last digit.
+      const z = Math.max(-1e9, Math.min(1e9, difference / uncertainty));
+      return freedom === undefined ? normalProbability(z) : studentProbability(z, freedom);
+    }),
     guardBand,
     acceptance,
     rejection,
@@ -124,25 +148,23 @@ export function decideConformity(question: ConformityQuestion): ConformityDecisi
   };
 }
 
-/** Probability that a normal value about `reading` lies within the limits, without losing small ones to rounding. */
+/**
+ * Probability that the true value lies within the limits. `below(d)` is the probability that the error is below d;
+ * both tails are taken from the side on which they are small.
+ */
 function conformityProbability(
   reading: number,
-  uncertainty: number,
   lower: number | null,
   upper: number | null,
+  below: (difference: number) => number,
 ): number {
-  const below = upper === null ? 1 : normalProbability((upper - reading) / uncertainty);
-  const above = lower === null ? 1 : normalProbability((reading - lower) / uncertainty);
-  if (upper === null) return above;
-  if (lower === null) return below;
-  // Both tails are taken from the side on which they are small.
+  if (upper === null) return lower === null ? 1 : below(reading - lower);
+  if (lower === null) return below(upper - reading);
   const probability =
     reading > upper
-      ? below - normalProbability((lower - reading) / uncertainty)
+      ? below(upper - reading) - below(lower - reading)
       : reading < lower
-        ? above - normalProbability((reading - upper) / uncertainty)
-        : 1 -
-          normalProbability((lower - reading) / uncertainty) -
-          normalProbability((reading - upper) / uncertainty);
+        ? below(reading - lower) - below(reading - upper)
+        : 1 - below(lower - reading) - below(reading - upper);
   return Math.max(0, Math.min(1, probability));
 }

@@ -6,8 +6,32 @@
  */
 
 export {
+  type ClearSkyEquivalent,
+  clearSkyEquivalent,
+  type FadeEvidence,
+  type RainyReading,
+} from './clearSkyEquivalent.js';
+export { type CombinedReading, combinedReading, type RepeatedReadings } from './combinedReading.js';
+export {
   type ConformityDecision,
   type ConformityQuestion,
   type DecisionRule,
   decideConformity,
 } from './decideConformity.js';
+export { decideRepeated, type RepeatedDecision, type RepeatedQuestion } from './decideRepeated.js';
+export {
+  expectedReadings,
+  type PlannedCarrier,
+  type PlannedReading,
+  type ReadingPlan,
+} from './expectedReadings.js';
+export { type GlobalRiskQuestion, type GlobalRisks, globalRisks } from './globalRisks.js';
+export {
+  type ExpectedReading,
+  type JudgedReading,
+  type JudgeReadingsInput,
+  judgeReadings,
+  type Reading,
+  type ReadingLimit,
+} from './judgeReadings.js';
+export type { ReadingPlace, ReadingQuantity } from './readingPlace.js';
