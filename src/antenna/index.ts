@@ -5,6 +5,51 @@
  */
 
 export { type BeamwidthInput, halfPowerBeamwidth } from './beamwidth.js';
+export {
+  type Depointing,
+  type DepointingLoss,
+  depointingExceedance,
+  depointingLoss,
+} from './depointing.js';
+export {
+  type FieldRegions,
+  type PowerDensity,
+  powerDensity,
+  type SafeDistance,
+  safeDistance,
+  type Transmitter,
+} from './exposure.js';
+export {
+  type ExposureGroup,
+  type ExposureLimit,
+  type ExposureLimitInput,
+  type ExposureStandard,
+  exposureLimit,
+} from './exposureLimit.js';
+export { farFieldDistance } from './farField.js';
 export { type AntennaGain, type AntennaGainInput, antennaGain } from './gain.js';
+export {
+  type IlluminatedAperture,
+  type Illumination,
+  illuminatedAperture,
+} from './illumination.js';
+export {
+  type AntennaPattern,
+  type Bo1213Pattern,
+  crossPolarGain,
+  type PatternGain,
+  type PatternSegment,
+  patternGain,
+  patternSegments,
+} from './pattern.js';
+export { type PatternPointingLoss, patternPointingLoss } from './patternLoss.js';
+export type { Region } from './patternShape.js';
 export { pointingLoss, pointingOffset } from './pointing.js';
+export {
+  type CrossPolarIsolation,
+  crossPolarIsolation,
+  type Leakage,
+  type PolarizationPurity,
+  polarizationMismatchLoss,
+} from './polarization.js';
 export { surfaceLoss } from './surface.js';
