@@ -3,7 +3,7 @@
 import type { Figure, Table } from './example.js';
 import { extent, linear, logarithmic, type Scale } from './scale.js';
 import { label, picture, tag, through } from './svg.js';
-import { escape, shown } from './text.js';
+import { escapeHtml, shown } from './text.js';
 
 /** A point of a curve. */
 export interface Point {
@@ -209,7 +209,7 @@ export function linePlot(plot: Plot): Figure {
       ]),
     }),
     label((left + right) / 2, low + 38, axisText(plot.x), 'middle', 'name'),
-    `<text class="name" text-anchor="middle" transform="translate(14 ${(top + low) / 2}) rotate(-90)">${escape(axisText(plot.y))}</text>`,
+    `<text class="name" text-anchor="middle" transform="translate(14 ${(top + low) / 2}) rotate(-90)">${escapeHtml(axisText(plot.y))}</text>`,
   );
   for (const rule of rules) {
     const line: [number, number][] =

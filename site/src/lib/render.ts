@@ -4,19 +4,19 @@ import type { Figure, Output, Table, View } from './example.js';
 import type { AnyRows, Column, Input, Inputs, PlaceInput } from './inputs.js';
 import { PRESETS } from './places.js';
 import { fieldsOf, type Raw, splitRows } from './state.js';
-import { escape, shown, withUnit } from './text.js';
+import { escapeHtml, shown, withUnit } from './text.js';
 
 const attributes = (of: Readonly<Record<string, string | number | boolean | undefined>>) =>
   Object.entries(of)
     .filter(([, value]) => value !== undefined && value !== false)
-    .map(([name, value]) => ` ${name}${value === true ? '' : `="${escape(String(value))}"`}`)
+    .map(([name, value]) => ` ${name}${value === true ? '' : `="${escapeHtml(String(value))}"`}`)
     .join('');
 
 /** The place under a field where its error appears. */
 const errorSlot = (id: string) => `<p class="ex-error" id="${id}-error" hidden></p>`;
 
 const hintOf = (id: string, hint: string | undefined) =>
-  hint ? `<p class="ex-hint" id="${id}-hint">${escape(hint)}</p>` : '';
+  hint ? `<p class="ex-hint" id="${id}-hint">${escapeHtml(hint)}</p>` : '';
 
 const describedBy = (id: string, hint: string | undefined) =>
   hint ? `${id}-error ${id}-hint` : `${id}-error`;
@@ -33,7 +33,7 @@ interface NumberField {
 
 function numberField(id: string, field: string, of: NumberField, raw: string): string {
   const stepper = (sense: -1 | 1, sign: string, word: string) =>
-    `<button type="button" class="ex-step" tabindex="-1" data-step="${sense}" aria-label="${escape(`${word} ${of.label}`)}">${sign}</button>`;
+    `<button type="button" class="ex-step" tabindex="-1" data-step="${sense}" aria-label="${escapeHtml(`${word} ${of.label}`)}">${sign}</button>`;
   const control = attributes({
     id,
     name: field,
@@ -48,14 +48,14 @@ function numberField(id: string, field: string, of: NumberField, raw: string): s
     'data-max': of.max,
     'aria-describedby': describedBy(id, of.hint),
   });
-  const unit = of.unit ? ` <span class="ex-unit">${escape(of.unit)}</span>` : '';
-  return `<div class="ex-field"><label for="${id}">${escape(of.label)}${unit}</label><div class="ex-number">${stepper(-1, '−', 'Less')}<input${control}>${stepper(1, '+', 'More')}</div>${errorSlot(id)}${hintOf(id, of.hint)}</div>`;
+  const unit = of.unit ? ` <span class="ex-unit">${escapeHtml(of.unit)}</span>` : '';
+  return `<div class="ex-field"><label for="${id}">${escapeHtml(of.label)}${unit}</label><div class="ex-number">${stepper(-1, '−', 'Less')}<input${control}>${stepper(1, '+', 'More')}</div>${errorSlot(id)}${hintOf(id, of.hint)}</div>`;
 }
 
 function placeFields(id: string, name: string, input: PlaceInput, raw: Raw): string {
   const [latitude = '', longitude = '', height = ''] = fieldsOf(name, input);
   const options = PRESETS.map(
-    (preset, index) => `<option value="${index}">${escape(preset.name)}</option>`,
+    (preset, index) => `<option value="${index}">${escapeHtml(preset.name)}</option>`,
   ).join('');
   const of = (label: string, unit: string, step: number, span: number, hint?: string) => ({
     label,
@@ -66,7 +66,7 @@ function placeFields(id: string, name: string, input: PlaceInput, raw: Raw): str
     max: span,
   });
   const at = (field: string) => `${id}-${field}`;
-  return `<fieldset class="ex-place" data-place="${latitude} ${longitude} ${height}"><legend>${escape(input.label)}</legend><div class="ex-field"><label for="${id}-${name}-preset">Place</label><select id="${id}-${name}-preset" data-preset><option value="">Own coordinates</option>${options}</select></div>${numberField(at(latitude), latitude, of('Latitude', '° north', 0.1, 90), raw[latitude] ?? '')}${numberField(at(longitude), longitude, of('Longitude', '° east', 0.1, 180), raw[longitude] ?? '')}${numberField(at(height), height, { label: 'Height', unit: 'm', step: 10, min: -400, max: 9000 }, raw[height] ?? '')}<p class="ex-tools"><button type="button" data-locate>Use this device’s position</button></p><p class="ex-error" data-place-error hidden></p></fieldset>`;
+  return `<fieldset class="ex-place" data-place="${latitude} ${longitude} ${height}"><legend>${escapeHtml(input.label)}</legend><div class="ex-field"><label for="${id}-${name}-preset">Place</label><select id="${id}-${name}-preset" data-preset><option value="">Own coordinates</option>${options}</select></div>${numberField(at(latitude), latitude, of('Latitude', '° north', 0.1, 90), raw[latitude] ?? '')}${numberField(at(longitude), longitude, of('Longitude', '° east', 0.1, 180), raw[longitude] ?? '')}${numberField(at(height), height, { label: 'Height', unit: 'm', step: 10, min: -400, max: 9000 }, raw[height] ?? '')}<p class="ex-tools"><button type="button" data-locate>Use this device’s position</button></p><p class="ex-error" data-place-error hidden></p></fieldset>`;
 }
 
 function cell(name: string, row: number, key: string, column: Column, raw: string): string {
@@ -76,7 +76,7 @@ function cell(name: string, row: number, key: string, column: Column, raw: strin
     const options = Object.entries(column.options)
       .map(
         ([value, word]) =>
-          `<option value="${escape(value)}"${value === raw ? ' selected' : ''}>${escape(word)}</option>`,
+          `<option value="${escapeHtml(value)}"${value === raw ? ' selected' : ''}>${escapeHtml(word)}</option>`,
       )
       .join('');
     return `<select${attributes(common)}>${options}</select>`;
@@ -103,12 +103,12 @@ function rowsField(id: string, name: string, input: AnyRows, raw: string): strin
     .map((column) => {
       const unit =
         'unit' in column && column.unit
-          ? ` <span class="ex-unit">${escape(column.unit)}</span>`
+          ? ` <span class="ex-unit">${escapeHtml(column.unit)}</span>`
           : '';
-      return `<th scope="col">${escape(column.label)}${unit}</th>`;
+      return `<th scope="col">${escapeHtml(column.label)}${unit}</th>`;
     })
     .join('');
-  return `<fieldset class="ex-rows" data-rows="${name}"><legend>${escape(input.label)}</legend>${hintOf(id, input.hint)}<div class="ex-scroll"><table><thead><tr>${heads}<td></td></tr></thead><tbody>${renderRows(name, input, raw)}</tbody></table></div><p class="ex-tools"><button type="button" data-add>Add a row</button></p>${errorSlot(id)}</fieldset>`;
+  return `<fieldset class="ex-rows" data-rows="${name}"><legend>${escapeHtml(input.label)}</legend>${hintOf(id, input.hint)}<div class="ex-scroll"><table><thead><tr>${heads}<td></td></tr></thead><tbody>${renderRows(name, input, raw)}</tbody></table></div><p class="ex-tools"><button type="button" data-add>Add a row</button></p>${errorSlot(id)}</fieldset>`;
 }
 
 function renderInput(example: string, name: string, input: Input, raw: Raw): string {
@@ -123,15 +123,15 @@ function renderInput(example: string, name: string, input: Input, raw: Raw): str
     case 'rows':
       return rowsField(id, name, input, line);
     case 'toggle':
-      return `<div class="ex-field ex-toggle"><label><input${attributes({ id, name, type: 'checkbox', checked: line === 'yes', 'aria-describedby': describedBy(id, input.hint) })}> ${escape(input.label)}</label>${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
+      return `<div class="ex-field ex-toggle"><label><input${attributes({ id, name, type: 'checkbox', checked: line === 'yes', 'aria-describedby': describedBy(id, input.hint) })}> ${escapeHtml(input.label)}</label>${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
     case 'choice': {
       const options = Object.entries(input.options)
         .map(
           ([value, word]) =>
-            `<option value="${escape(value)}"${value === line ? ' selected' : ''}>${escape(word)}</option>`,
+            `<option value="${escapeHtml(value)}"${value === line ? ' selected' : ''}>${escapeHtml(word)}</option>`,
         )
         .join('');
-      return `<div class="ex-field"><label for="${id}">${escape(input.label)}</label><select${attributes({ id, name, 'aria-describedby': describedBy(id, input.hint) })}>${options}</select>${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
+      return `<div class="ex-field"><label for="${id}">${escapeHtml(input.label)}</label><select${attributes({ id, name, 'aria-describedby': describedBy(id, input.hint) })}>${options}</select>${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
     }
     case 'text': {
       const common = attributes({
@@ -143,9 +143,9 @@ function renderInput(example: string, name: string, input: Input, raw: Raw): str
       });
       const control =
         (input.lines ?? 1) > 1
-          ? `<textarea${common} rows="${input.lines}">${escape(line)}</textarea>`
-          : `<input type="text"${common} value="${escape(line)}">`;
-      return `<div class="ex-field"><label for="${id}">${escape(input.label)}</label>${control}${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
+          ? `<textarea${common} rows="${input.lines}">${escapeHtml(line)}</textarea>`
+          : `<input type="text"${common} value="${escapeHtml(line)}">`;
+      return `<div class="ex-field"><label for="${id}">${escapeHtml(input.label)}</label>${control}${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
     }
   }
 }
@@ -158,30 +158,32 @@ export function renderForm(example: string, inputs: Inputs, raw: Raw): string {
 }
 
 function renderOutput(output: Output): string {
-  const figure = escape(withUnit(shown(output.value, output.digits), output.unit));
-  const note = output.note ? ` <small>${escape(output.note)}</small>` : '';
-  return `<div${output.main ? ' class="ex-main"' : ''}><dt>${escape(output.label)}</dt><dd><output>${figure}</output>${note}</dd></div>`;
+  const figure = escapeHtml(withUnit(shown(output.value, output.digits), output.unit));
+  const note = output.note ? ` <small>${escapeHtml(output.note)}</small>` : '';
+  return `<div${output.main ? ' class="ex-main"' : ''}><dt>${escapeHtml(output.label)}</dt><dd><output>${figure}</output>${note}</dd></div>`;
 }
 
 /** A table of figures. */
 export function renderTable(table: Table): string {
-  const head = table.columns.map((column) => `<th scope="col">${escape(column)}</th>`).join('');
+  const head = table.columns.map((column) => `<th scope="col">${escapeHtml(column)}</th>`).join('');
   const body = table.rows
     .map(([first = '', ...rest]) => {
-      const cells = rest.map((cell) => `<td>${escape(cell)}</td>`).join('');
-      return `<tr><th scope="row">${escape(first)}</th>${cells}</tr>`;
+      const cells = rest.map((cell) => `<td>${escapeHtml(cell)}</td>`).join('');
+      return `<tr><th scope="row">${escapeHtml(first)}</th>${cells}</tr>`;
     })
     .join('');
-  return `<div class="ex-scroll" tabindex="0" role="region" aria-label="${escape(table.caption)}"><table class="ex-table"><caption>${escape(table.caption)}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div>`;
+  return `<div class="ex-scroll" tabindex="0" role="region" aria-label="${escapeHtml(table.caption)}"><table class="ex-table"><caption>${escapeHtml(table.caption)}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div>`;
 }
 
 /** A drawing with its numbers folded below it. */
 export function renderFigure(figure: Figure): string {
-  return `<figure class="ex-figure">${figure.svg}<figcaption>${escape(figure.title)}</figcaption><details><summary>Numbers in this picture</summary>${renderTable(figure.table)}</details></figure>`;
+  return `<figure class="ex-figure">${figure.svg}<figcaption>${escapeHtml(figure.title)}</figcaption><details><summary>Numbers in this picture</summary>${renderTable(figure.table)}</details></figure>`;
 }
 
 /** The whole answer. */
 export function renderView(view: View): string {
-  const notes = (view.notes ?? []).map((note) => `<p class="ex-note">${escape(note)}</p>`).join('');
-  return `<p class="ex-says">${escape(view.says)}</p><dl class="ex-outputs">${view.outputs.map(renderOutput).join('')}</dl>${notes}${(view.tables ?? []).map(renderTable).join('')}${(view.figures ?? []).map(renderFigure).join('')}`;
+  const notes = (view.notes ?? [])
+    .map((note) => `<p class="ex-note">${escapeHtml(note)}</p>`)
+    .join('');
+  return `<p class="ex-says">${escapeHtml(view.says)}</p><dl class="ex-outputs">${view.outputs.map(renderOutput).join('')}</dl>${notes}${(view.tables ?? []).map(renderTable).join('')}${(view.figures ?? []).map(renderFigure).join('')}`;
 }

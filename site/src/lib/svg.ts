@@ -1,6 +1,6 @@
 /** Small builders of SVG text. */
 
-import { escape } from './text.js';
+import { escapeHtml } from './text.js';
 
 /** Coordinates with a tenth of a unit: enough for the eye, short for the page. */
 export const at = (value: number): string => String(Math.round(value * 10) / 10 + 0);
@@ -12,7 +12,8 @@ export function tag(name: string, of: Attributes, inner = ''): string {
   const attributes = Object.entries(of)
     .filter(([, value]) => value !== undefined)
     .map(
-      ([key, value]) => ` ${key}="${typeof value === 'number' ? at(value) : escape(value ?? '')}"`,
+      ([key, value]) =>
+        ` ${key}="${typeof value === 'number' ? at(value) : escapeHtml(value ?? '')}"`,
     )
     .join('');
   return inner === '' ? `<${name}${attributes}/>` : `<${name}${attributes}>${inner}</${name}>`;
@@ -26,7 +27,7 @@ export function label(
   anchor: 'start' | 'middle' | 'end' = 'middle',
   kind = 'tick',
 ): string {
-  return tag('text', { x, y, 'text-anchor': anchor, class: kind }, escape(text));
+  return tag('text', { x, y, 'text-anchor': anchor, class: kind }, escapeHtml(text));
 }
 
 /** Path data through some points; a gap where a coordinate is not finite. */
@@ -46,5 +47,5 @@ export function through(points: readonly (readonly [number, number])[]): string 
 
 /** The complete picture: one image to assistive software, named by `title`. */
 export function picture(width: number, height: number, title: string, inner: string): string {
-  return `<svg class="draw" viewBox="0 0 ${width} ${height}" role="img" aria-label="${escape(title)}">${inner}</svg>`;
+  return `<svg class="draw" viewBox="0 0 ${width} ${height}" role="img" aria-label="${escapeHtml(title)}">${inner}</svg>`;
 }

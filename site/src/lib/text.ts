@@ -8,7 +8,7 @@ const ESCAPES: Readonly<Record<string, string>> = {
 };
 
 /** Text made safe for HTML content and attributes. */
-export function escape(text: string | number): string {
+export function escapeHtml(text: string | number): string {
   return String(text).replace(/[&<>"]/g, (character) => ESCAPES[character] ?? character);
 }
 

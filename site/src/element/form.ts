@@ -1,0 +1,59 @@
+/** Between the fields of a form and the raw state of an example. */
+
+import type { AnyRows, Inputs } from '../lib/inputs.js';
+import { renderRows } from '../lib/render.js';
+import { joinRows, type Raw } from '../lib/state.js';
+
+type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
+
+/** The table inputs of an example. */
+export function tablesOf(inputs: Inputs): Map<string, AnyRows> {
+  return new Map(
+    Object.entries(inputs).filter((entry): entry is [string, AnyRows] => entry[1].kind === 'rows'),
+  );
+}
+
+/** The control of a field. */
+export function controlOf(root: Element, field: string): Control | null {
+  return root.querySelector<Control>(`[name="${field}"]`);
+}
+
+const isBox = (control: Element | null): control is HTMLInputElement =>
+  control instanceof HTMLInputElement && control.type === 'checkbox';
+
+/** The cells of a table input, row by row. */
+export function cellsOf(root: Element, name: string): string[][] {
+  return [...root.querySelectorAll(`[data-rows="${name}"] tbody tr`)].map((row) =>
+    [...row.querySelectorAll<Control>('[data-cell]')].map((control) => control.value),
+  );
+}
+
+/** Draws the rows of a table input anew. */
+export function fillTable(root: Element, name: string, input: AnyRows, line: string): void {
+  const body = root.querySelector(`[data-rows="${name}"] tbody`);
+  if (body) body.innerHTML = renderRows(name, input, line);
+}
+
+/** Writes a state into the form. */
+export function fillForm(root: Element, inputs: Inputs, raw: Raw): void {
+  const tables = tablesOf(inputs);
+  for (const [field, value] of Object.entries(raw)) {
+    const table = tables.get(field);
+    const control = controlOf(root, field);
+    if (table) fillTable(root, field, table, value);
+    else if (isBox(control)) control.checked = value === 'yes';
+    else if (control) control.value = value;
+  }
+}
+
+/** Reads the state from the form; `fields` are the names in the state. */
+export function readForm(root: Element, inputs: Inputs, fields: readonly string[]): Raw {
+  const tables = tablesOf(inputs);
+  return Object.fromEntries(
+    fields.map((field) => {
+      if (tables.has(field)) return [field, joinRows(cellsOf(root, field))];
+      const control = controlOf(root, field);
+      return [field, isBox(control) ? (control.checked ? 'yes' : 'no') : (control?.value ?? '')];
+    }),
+  );
+}

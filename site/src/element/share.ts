@@ -1,0 +1,38 @@
+/** The row of buttons under an answer: copy as link, code or JSON, print. */
+
+/** What can be copied; `undefined` while the inputs hold an error. */
+export type Copies = Readonly<Record<'link' | 'code' | 'json', string>> | undefined;
+
+/** Listens within `root`; `say` tells assistive software what happened. */
+export function listenToShare(
+  root: HTMLElement,
+  copies: () => Copies,
+  say: (text: string) => void,
+): void {
+  const answer = (button: HTMLButtonElement, word: string) => {
+    const before = button.textContent;
+    button.textContent = word;
+    button.disabled = true;
+    say(word);
+    window.setTimeout(() => {
+      button.textContent = before;
+      button.disabled = false;
+    }, 1200);
+  };
+  root.addEventListener('click', (event) => {
+    const button = (event.target as Element).closest('button');
+    if (!button) return;
+    if (button.dataset['print'] !== undefined) window.print();
+    const what = button.dataset['copy'] as 'link' | 'code' | 'json' | undefined;
+    if (!what) return;
+    const made = copies();
+    if (!made) {
+      answer(button, 'Mend the input first');
+      return;
+    }
+    navigator.clipboard.writeText(made[what]).then(
+      () => answer(button, 'Copied'),
+      () => answer(button, 'Copying is not allowed here'),
+    );
+  });
+}

@@ -1,0 +1,154 @@
+/**
+ * `<worked-example>`: brings to life an example that was drawn when the site was built.
+ *
+ * Each change is computed at once by the library; the state goes into the URL.
+ */
+
+import { DomainError } from 'slantpath';
+import type { Example, View } from '../lib/example.js';
+import type { Inputs } from '../lib/inputs.js';
+import { renderView } from '../lib/render.js';
+import {
+  blamedField,
+  decodeState,
+  defaultsOf,
+  encodeState,
+  type Raw,
+  readValues,
+} from '../lib/state.js';
+import { controlOf, fillForm, readForm } from './form.js';
+import { listenToPlaces, showPresets } from './places.js';
+import { type Copies, listenToShare } from './share.js';
+import { listenToSteppers } from './steppers.js';
+import { listenToTables } from './tables.js';
+
+const modules = import.meta.glob<{ default: Example }>('../examples/*.ts');
+
+class WorkedExample extends HTMLElement {
+  #example: Example | undefined;
+  #inputs: Inputs = {};
+  #defaults: Raw = {};
+  #raw: Raw = {};
+  #copies: Copies;
+  #later = 0;
+
+  async connectedCallback(): Promise<void> {
+    const load = modules[`../examples/${this.dataset['example']}.ts`];
+    if (this.#example || !load) return;
+    const example = (await load()).default;
+    this.#example = example;
+    this.#inputs = example.inputs;
+    this.#defaults = defaultsOf(example.inputs);
+    const changed = () => this.#changed();
+    listenToSteppers(this, changed);
+    listenToTables(this, this.#inputs, changed);
+    listenToPlaces(this, changed);
+    listenToShare(
+      this,
+      () => this.#copies,
+      (text) => this.#say(text),
+    );
+    this.addEventListener('input', changed);
+    this.querySelector('form')?.addEventListener('submit', (event) => event.preventDefault());
+    this.querySelector('[data-reset]')?.addEventListener('click', () => this.#reset());
+    addEventListener('popstate', () => this.#fromUrl());
+    this.#fromUrl();
+    this.dataset['ready'] = '';
+  }
+
+  #fromUrl(): void {
+    this.#raw = decodeState(location.search, this.#defaults);
+    fillForm(this, this.#inputs, this.#raw);
+    this.#update();
+  }
+
+  #reset(): void {
+    fillForm(this, this.#inputs, this.#defaults);
+    this.#changed();
+  }
+
+  #changed(): void {
+    this.#raw = readForm(this, this.#inputs, Object.keys(this.#defaults));
+    this.#update();
+    // Browsers refuse more than a few changes of the address in a second.
+    clearTimeout(this.#later);
+    this.#later = window.setTimeout(
+      () => history.replaceState(history.state, '', this.#address() + location.hash),
+      300,
+    );
+  }
+
+  #address(): string {
+    const query = encodeState(this.#raw, this.#defaults);
+    return query ? `${location.pathname}?${query}` : location.pathname;
+  }
+
+  #update(): void {
+    const example = this.#example;
+    if (!example) return;
+    showPresets(this, this.#raw);
+    this.#clearErrors();
+    try {
+      const values = readValues(this.#inputs, this.#raw);
+      const result = example.compute(values);
+      this.#show(example.view(result, values));
+      this.#copies = {
+        link: location.origin + this.#address(),
+        code: example.code(values, result),
+        json: JSON.stringify({ example: this.dataset['example'], inputs: values, result }, null, 2),
+      };
+    } catch (error) {
+      if (!(error instanceof DomainError)) throw error;
+      this.#copies = undefined;
+      this.#showError(error);
+    }
+  }
+
+  #show(view: View): void {
+    const answer = this.querySelector<HTMLElement>('.ex-answer');
+    if (!answer) return;
+    const open = [...answer.querySelectorAll('details')].map((details) => details.open);
+    answer.innerHTML = renderView(view);
+    answer.querySelectorAll('details').forEach((details, index) => {
+      details.open = open[index] ?? false;
+    });
+    answer.removeAttribute('data-stale');
+    this.#say(view.says);
+  }
+
+  /** Tells assistive software the answer; nothing is said before the reader has changed something. */
+  #say(text: string): void {
+    const status = this.querySelector<HTMLElement>('[role="status"]');
+    if (status && this.dataset['ready'] !== undefined) status.textContent = text;
+  }
+
+  #showError(error: DomainError): void {
+    const { parameter } = error;
+    const field = this.#example?.fieldOf?.(parameter) ?? blamedField(this.#inputs, parameter);
+    const cell = this.querySelector(`[data-cell="${CSS.escape(parameter)}"]`);
+    const control = cell ?? (field ? controlOf(this, field) : null);
+    const home =
+      control?.closest('.ex-field, .ex-rows') ?? this.querySelector(`[data-rows="${field}"]`);
+    const slot = (home ?? this).querySelector<HTMLElement>(home ? '.ex-error' : '.ex-general');
+    const label = home?.querySelector('label')?.firstChild?.textContent?.trim();
+    const message = label ? error.message.replace(parameter, label) : error.message;
+    control?.setAttribute('aria-invalid', 'true');
+    if (slot) {
+      slot.textContent = message;
+      slot.hidden = false;
+    }
+    this.querySelector('.ex-answer')?.setAttribute(
+      'data-stale',
+      'No answer until the marked field is mended.',
+    );
+    this.#say(message);
+  }
+
+  #clearErrors(): void {
+    for (const slot of this.querySelectorAll<HTMLElement>('.ex-error')) slot.hidden = true;
+    for (const control of this.querySelectorAll('[aria-invalid]'))
+      control.removeAttribute('aria-invalid');
+  }
+}
+
+customElements.define('worked-example', WorkedExample);
