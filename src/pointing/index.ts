@@ -20,6 +20,20 @@ export {
   type SatellitePolarization,
 } from './polarizationSkew.js';
 export {
+  type FeedCollision,
+  type FeedPlaceM,
+  type SeveralSlots,
+  type SlotBandLoss,
+  type SlotReceived,
+  severalSlots,
+} from './severalSlots.js';
+export type {
+  FeedsInput,
+  ReflectorInput,
+  SeveralSlotsInput,
+  SlotToReceive,
+} from './severalSlotsInput.js';
+export {
   type SlotFromBearing,
   type SlotFromBearingInput,
   type SlotNearby,
