@@ -1,0 +1,157 @@
+/** Half way back: an equal-level bracketing of a peak with an adjuster. */
+
+import { type Bracket, bracketPeak } from 'slantpath/peaking';
+import { defineExample, literal } from '../lib/example.js';
+import { number, optionalNumber } from '../lib/inputs.js';
+import { linePlot, type Point } from '../lib/plot.js';
+import { shown } from '../lib/text.js';
+
+const turns = (count: number) => `${shown(count, 2)} ${Math.abs(count) === 1 ? 'turn' : 'turns'}`;
+
+function says(bracket: Bracket): string {
+  const move = `Turn back ${turns(bracket.moveBackTurns)}.`;
+  switch (bracket.kind) {
+    case 'bracketed':
+      return `${move} The peak is then at most ${turns(bracket.worstErrorTurns ?? 0)} away.`;
+    case 'not-far-enough':
+      return `Not far enough from the peak: a drop of ${shown(bracket.leastUsefulDropDb, 1)} dB is needed for the accuracy wanted. Go another turn out and repeat.`;
+    case 'blind':
+      return 'Blind: the level did not drop by more than one step of the display, so the peak may be anywhere between. Go further out and repeat.';
+  }
+}
+
+/** The lobe through the three places, a parabola in dB, a little past both ends. */
+function lobe(peakAt: number, half: number, topDbm: number, dropDb: number): Point[] {
+  return Array.from({ length: 61 }, (_, index) => {
+    const offset = (index / 30 - 1) * 1.25;
+    return { x: peakAt + offset * half, y: topDbm - dropDb * offset * offset };
+  });
+}
+
+export default defineExample({
+  inputs: {
+    peakLevelDbm: number({ label: 'Highest level read', unit: 'dBm', value: -38, step: 1 }),
+    referenceLevelDbm: number({
+      label: 'Level after turning out',
+      unit: 'dBm',
+      value: -42,
+      step: 1,
+      hint: 'The same level is found again on the far side.',
+    }),
+    turnsOut: number({ label: 'Turns out', value: 2, step: 0.25, min: 0.25, max: 40 }),
+    turnsBack: number({
+      label: 'Turns back through the peak',
+      value: 4,
+      step: 0.25,
+      min: 0.25,
+      max: 80,
+    }),
+    levelStepDb: number({
+      label: 'Step of the display',
+      unit: 'dB',
+      value: 1,
+      step: 0.1,
+      min: 0,
+      max: 3,
+      hint: 'The smallest change of level that it shows.',
+    }),
+    scatterDb: number({
+      label: 'Flicker of the level',
+      unit: 'dB',
+      value: 0,
+      step: 0.1,
+      min: 0,
+      max: 3,
+      hint: 'Standard deviation of one reading.',
+    }),
+    backlashTurns: number({
+      label: 'Turns lost on reversing',
+      value: 0,
+      step: 0.05,
+      min: 0,
+      max: 5,
+      hint: 'Turns of the adjuster before the antenna follows.',
+    }),
+    degPerTurn: optionalNumber({
+      label: 'Sky for one turn',
+      unit: '°',
+      step: 0.1,
+      min: 0,
+      empty: 'not known',
+    }),
+  },
+  compute: ({ degPerTurn, ...rest }) =>
+    bracketPeak(degPerTurn === undefined ? rest : { ...rest, degPerTurn }),
+  view: (bracket, values) => {
+    const half = (values.turnsBack - values.backlashTurns) / 2;
+    const peakAt = bracket.peakFromStartTurns;
+    const far = values.turnsOut - 2 * half;
+    const error = bracket.worstErrorTurns;
+    return {
+      says: says(bracket),
+      outputs: [
+        { label: 'Turn back', value: bracket.moveBackTurns, unit: 'turns', main: true },
+        {
+          label: 'Largest error',
+          value: error === null ? 'no bound' : error,
+          unit: error === null ? '' : 'turns',
+          note: 'from the step of the display alone',
+        },
+        {
+          label: 'Standard uncertainty',
+          value: bracket.standardUncertaintyTurns,
+          unit: 'turns',
+          note: 'step and flicker together',
+        },
+        { label: 'Drop from the peak', value: bracket.dropDb, unit: 'dB', digits: 1 },
+        {
+          label: 'Least useful drop',
+          value: bracket.leastUsefulDropDb,
+          unit: 'dB',
+          digits: 1,
+          note: 'for a tenth of the way back',
+        },
+        ...(bracket.moveBackDeg === null
+          ? []
+          : [{ label: 'Move back on the sky', value: bracket.moveBackDeg, unit: '°', digits: 3 }]),
+      ],
+      notes:
+        values.backlashTurns > 0
+          ? ['Lost turns are counted in. Make the last approach from the same side every time.']
+          : [],
+      figures: [
+        linePlot({
+          title: 'The lobe over the turns of the adjuster, with the places that were read',
+          x: { label: 'turns from the start' },
+          y: { label: 'level', unit: 'dBm', digits: 1 },
+          series: [
+            {
+              label: 'lobe through the readings',
+              points: lobe(peakAt, half, values.peakLevelDbm, Math.max(bracket.dropDb, 0.2)),
+            },
+            {
+              label: 'read',
+              style: 'samples',
+              points: [
+                { x: values.turnsOut, y: values.referenceLevelDbm },
+                { x: far, y: values.referenceLevelDbm },
+              ],
+            },
+          ],
+          rules: [{ axis: 'y', at: values.referenceLevelDbm, label: 'equal level' }],
+          bands:
+            error === null
+              ? []
+              : [{ axis: 'x', from: peakAt - error, to: peakAt + error, label: 'peak' }],
+          marks: [{ x: peakAt, y: values.peakLevelDbm, label: 'half way back' }],
+        }),
+      ],
+    };
+  },
+  code: (values) =>
+    `import { bracketPeak } from 'slantpath/peaking';
+
+const bracket = bracketPeak(${literal(Object.fromEntries(Object.entries(values).filter(([, value]) => value !== undefined)))});
+console.log(bracket.kind, bracket.moveBackTurns, bracket.worstErrorTurns);
+`,
+});
