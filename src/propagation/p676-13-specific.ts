@@ -2,7 +2,8 @@
 
 import { inRange, object } from '../errors.js';
 import { checkedFrequencyGHz, namesOutside } from './inputs.js';
-import { oxygenRefractivity, vapourRefractivity } from './p676-13-refractivity.js';
+import { emptyLineState, setOxygen, setVapour } from './p676-13-line-state.js';
+import { dryContinuum, frequencyTerms, oxygenSum, vapourSum } from './p676-13-line-sum.js';
 
 /** State of moist air at a place. */
 export interface AirState {
@@ -91,8 +92,14 @@ export function specificGasAttenuation(input: SpecificGasAttenuationInput): Spec
   const density = checkedVapourDensity(input.waterVapourDensityGPerM3);
   const e = vapourPressureHpa(density, temperatureK);
   const theta = 300 / temperatureK;
-  const oxygenDbPerKm = 0.182 * frequencyGHz * oxygenRefractivity(frequencyGHz, p, e, theta);
-  const waterVapourDbPerKm = 0.182 * frequencyGHz * vapourRefractivity(frequencyGHz, p, e, theta);
+  const lines = emptyLineState(1);
+  setOxygen(lines, 0, p, e, theta);
+  setVapour(lines, 0, p, e, theta);
+  const terms = frequencyTerms(frequencyGHz);
+  const oxygen = oxygenSum(lines, 0, terms.oxygen) + dryContinuum(frequencyGHz, p, e, theta);
+  const scale = 0.182 * frequencyGHz * frequencyGHz;
+  const oxygenDbPerKm = scale * oxygen;
+  const waterVapourDbPerKm = scale * vapourSum(lines, 0, terms.vapour);
   return {
     edition: 'P.676-13',
     vapourPressureHpa: e,

@@ -1,0 +1,75 @@
+/** Columns of a batch call: each input is one number for all rows or a list with one number per row. */
+
+import { DomainError } from '../errors.js';
+
+/** One number for all rows, or one per row. */
+export type Column = number | ArrayLike<number>;
+
+/** Value of a column in a row. */
+export function inRow(column: Column, row: number): number {
+  return typeof column === 'number' ? column : (column[row] as number);
+}
+
+/**
+ * How many rows the columns describe: the common length of the lists, 1 where all are single numbers.
+ *
+ * @throws {@link DomainError} `missing` for a column that is neither, `length-mismatch` naming the list whose length
+ *   differs from the first one's, `empty` for lists without rows.
+ */
+export function rowCount(columns: Readonly<Record<string, Column>>): number {
+  let rows: number | undefined;
+  for (const [parameter, column] of Object.entries(columns)) {
+    if (typeof column === 'number') continue;
+    if (typeof column !== 'object' || column === null || !Number.isInteger(column.length))
+      throw new DomainError({
+        code: column === undefined || column === null ? 'missing' : 'malformed',
+        parameter,
+        received: column,
+        allowed: 'a number or a list of numbers',
+      });
+    if (column.length === 0)
+      throw new DomainError({
+        code: 'empty',
+        parameter,
+        received: column,
+        allowed: 'at least one row',
+      });
+    if (rows !== undefined && column.length !== rows)
+      throw new DomainError({
+        code: 'length-mismatch',
+        parameter,
+        received: column.length,
+        allowed: `as long as the other columns (${rows} rows)`,
+      });
+    rows = column.length;
+  }
+  return rows ?? 1;
+}
+
+/**
+ * The result column to write into: a new one, or the one given if it has room for every row.
+ *
+ * @throws {@link DomainError} `length-mismatch` for one that is too short, `malformed` for anything but a `Float64Array`.
+ */
+export function outColumn(
+  parameter: string,
+  given: Float64Array | undefined,
+  rows: number,
+): Float64Array {
+  if (given === undefined) return new Float64Array(rows);
+  if (!(given instanceof Float64Array))
+    throw new DomainError({
+      code: 'malformed',
+      parameter,
+      received: given,
+      allowed: 'a Float64Array',
+    });
+  if (given.length !== rows)
+    throw new DomainError({
+      code: 'length-mismatch',
+      parameter,
+      received: given.length,
+      allowed: `exactly ${rows} long`,
+    });
+  return given;
+}
