@@ -46,7 +46,8 @@ try {
   const esm = project('esm', 'module', tarball);
   const imports = entries.map((name, index) => `import * as m${index} from '${name}';`);
   const check = entries.map(
-    (name, index) => `if (Object.keys(m${index}).length === 0) throw new Error('${name} is empty');`,
+    (name, index) =>
+      `if (Object.keys(m${index}).length === 0) throw new Error('${name} is empty');`,
   );
   const use = `const look = m0.lookAngles({ latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 }, 16.4);
 if (Math.abs(look.elevationDeg - 36.237) > 0.001) throw new Error('look angle ' + look.elevationDeg);`;
@@ -65,7 +66,7 @@ if (Math.abs(look.elevationDeg - 36.237) > 0.001) throw new Error('look angle ' 
       ...imports,
       "import type { LookAngles, Station } from 'slantpath/pointing';",
       'const station = { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 };',
-      "const look: LookAngles = m0.lookAngles(station, 16.4);",
+      'const look: LookAngles = m0.lookAngles(station, 16.4);',
       "export const azimuthDeg: number | undefined = look.kind === 'overhead' ? undefined : look.azimuthDeg;",
       '// @ts-expect-error a missing field does not compile',
       'm0.lookAngles({ latitudeDeg: 46.4 }, 16.4);',
@@ -99,7 +100,9 @@ if (Math.abs(look.elevationDeg - 36.237) > 0.001) throw new Error('look angle ' 
       ],
       typed,
     );
-  console.log(`consumers: ${entries.length} entries in ESM, CommonJS and TypeScript (3 resolutions)`);
+  console.log(
+    `consumers: ${entries.length} entries in ESM, CommonJS and TypeScript (3 resolutions)`,
+  );
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }

@@ -1,0 +1,19 @@
+/**
+ * Writes the JSON Schemas (draft 2020-12) of the job file from the definition in `src/job`:
+ * `tsx .ci/job-schema.ts` rewrites `docs/schemas/`, with `--check` it fails where they differ.
+ */
+
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { jobJsonSchema } from './jobJsonSchema.js';
+
+const path = 'docs/schemas/job-1.schema.json';
+const wanted = `${JSON.stringify(jobJsonSchema(), null, 2)}\n`;
+if (!existsSync(path) || readFileSync(path, 'utf8') !== wanted) {
+  if (process.argv.includes('--check')) {
+    console.error(`${path} differs from the definition: run \`npm run schema\`.`);
+    process.exitCode = 1;
+  } else {
+    mkdirSync('docs/schemas', { recursive: true });
+    writeFileSync(path, wanted);
+  }
+}

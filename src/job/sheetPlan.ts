@@ -1,0 +1,134 @@
+/** First half of the job sheet: what was planned. */
+
+import type { JobRecord } from './recordJob.js';
+import { fixed, heading, signed, table, wrapped } from './text.js';
+
+/** Lines of the plan. */
+export function planLines({ job, plan }: JobRecord): string[] {
+  const { station } = job;
+  const { north, mount, rain } = plan;
+  const lines: string[] = [heading('Cautions')];
+  lines.push(...plan.cautions.map(({ text }) => wrapped(text, '! ', '  ')));
+
+  lines.push(
+    heading('Station'),
+    `${station.name}: ${coordinate(station.latitudeDeg, 'N', 'S')}, ${coordinate(station.longitudeDeg, 'E', 'W')}, ${fixed(station.heightM, 0)} m`,
+    wrapped(
+      `Magnetic declination ${signed(north.declinationDeg, 1)} deg (+-${fixed(north.declinationUncertaintyDeg, 1)}, ${north.model}${north.validity === 'valid' ? '' : ', outside its dates'}): magnetic bearing = true azimuth ${north.declinationDeg < 0 ? '+' : '-'} ${fixed(Math.abs(north.declinationDeg), 1)} deg.${north.compassZone === 'usable' ? '' : ' Do not trust a compass here.'}`,
+    ),
+  );
+
+  lines.push(
+    heading('Slots'),
+    table(
+      ['slot', 'longitude', 'azimuth true', 'magnetic', 'elevation', 'range km', 'skew'],
+      plan.directions.map((d) => [
+        d.kind === 'visible' ? d.slot : `${d.slot} (${d.kind})`,
+        coordinate(d.orbitalLongitudeDeg, 'E', 'W', 1),
+        fixed(d.azimuthDeg, 2),
+        fixed(d.magneticAzimuthDeg, 1),
+        fixed(d.elevationDeg, 2),
+        fixed(d.slantRangeKm, 0),
+        signed(d.skewDeg, 1),
+      ]),
+    ),
+    'Degrees; skew turns the feed clockwise, seen from behind the antenna.',
+  );
+
+  lines.push(heading('Mount'));
+  if (mount.kind === 'no-slot') lines.push('No slot stands above the horizon: nothing to preset.');
+  else {
+    lines.push(
+      `Boresight: azimuth ${fixed(mount.boresightAzimuthDeg, 2)} true, ${fixed(mount.magneticAzimuthDeg, 1)} magnetic; elevation ${fixed(mount.boresightElevationDeg, 2)}`,
+      `Face of the reflector: ${fixed(Math.abs(mount.preset.faceLeanDeg), 1)} deg ${mount.preset.faceLeanDeg < 0 ? 'forwards' : 'backwards'} from the vertical (offset ${fixed(job.antenna.offsetAngleDeg, 1)})`,
+      `Tilt of the feed arm: ${signed(mount.tiltDeg, 1)} deg, clockwise seen from behind`,
+    );
+    if (mount.feeds.length > 0)
+      lines.push(
+        table(
+          ['feed for', 'across mm', 'up mm', 'loss dB'],
+          mount.feeds.map((feed) => [
+            feed.slot,
+            signed(feed.acrossMm, 0),
+            signed(feed.upMm, 0),
+            fixed(
+              Math.max(...mount.losses.filter((l) => l.slot === feed.slot).map((l) => l.lossDb)),
+              2,
+            ),
+          ]),
+        ),
+        'Places in the focal plane seen from behind, to the right and up positive.',
+      );
+  }
+
+  lines.push(
+    heading('View'),
+    table(
+      ['slot', 'skyline', 'clearance', 'wanted', 'verdict'],
+      plan.views.map((v) => [
+        v.slot,
+        fixed(v.horizonElevationDeg, 1),
+        signed(v.clearanceDeg, 1),
+        fixed(v.requiredClearanceDeg, 1),
+        v.kind,
+      ]),
+      [0, 4],
+    ),
+  );
+
+  lines.push(
+    heading('Rain and availability'),
+    wrapped(
+      `Rain rate ${fixed(rain.rainRate001MmPerH, 1)} mm/h for 0.01 % of the year, rain height ${fixed(rain.rainHeightKm, 2)} km (${rain.source}; ${rain.editions.join(', ')}). Promised: reception fails for at most ${job.target.exceededPercent} % of the average year.`,
+    ),
+    table(
+      ['slot', 'carrier', 'rain dB', 'margin clear', 'in rain', 'fails for %', 'hours a year'],
+      plan.signals.map((s) => [
+        s.slot,
+        s.carrier,
+        fixed(s.rainAttenuationDb, 2),
+        fixed(s.clearMarginDb, 2),
+        fixed(s.rainMarginDb, 2),
+        share(s.exceededPercent),
+        hours(s.exceededPercent),
+      ]),
+      [0, 1],
+    ),
+  );
+
+  lines.push(
+    heading('Expected at the antenna, clear sky'),
+    table(
+      ['slot', 'carrier', 'level dBuV', 'C/N dB', 'needed dB', 'mode'],
+      plan.signals.map((s) => [
+        s.slot,
+        s.carrier,
+        fixed(s.levelDbuv, 1),
+        fixed(s.carrierToNoiseDb, 1),
+        fixed(s.requiredDb, 1),
+        job.slots
+          .find(({ name }) => name === s.slot)
+          ?.carriers.find(({ name }) => name === s.carrier)?.mode ?? '-',
+      ]),
+      [0, 1, 5],
+    ),
+  );
+  return lines;
+}
+
+/** Share of the year; the model ends at 0.001 and 5 per cent. */
+function share(exceededPercent: number | null): string {
+  if (exceededPercent === null) return 'over 5';
+  return exceededPercent <= 0.001 ? 'under 0.001' : exceededPercent.toPrecision(2);
+}
+
+/** The same in hours of an average year of 8766 hours. */
+function hours(exceededPercent: number | null): string {
+  if (exceededPercent === null) return 'over 438';
+  return exceededPercent <= 0.001 ? 'under 0.1' : fixed(exceededPercent * 87.66, 1);
+}
+
+/** A coordinate with its hemisphere letter. */
+function coordinate(angleDeg: number, plus: string, minus: string, decimals = 4): string {
+  return `${fixed(Math.abs(angleDeg), decimals)} ${angleDeg < 0 ? minus : plus}`;
+}

@@ -1,0 +1,116 @@
+/** Second half of the job sheet: what was read and what it means. */
+
+import type { PeakFit } from '../peaking/index.js';
+import type { JobRecord } from './recordJob.js';
+import type { PeakingResult } from './sections/peaking.js';
+import type { ReadingVerdict } from './sections/verdicts.js';
+import { fixed, heading, signed, table, wrapped } from './text.js';
+
+/** Lines of the results. */
+export function resultLines(record: JobRecord): string[] {
+  const { job, plan } = record;
+  const lines: string[] = [heading('Peaking')];
+  if (record.peaking.length === 0) lines.push('No samples yet.');
+  for (const result of record.peaking)
+    lines.push(...peakingLines(result, job.target.pointingLossDb));
+
+  lines.push(
+    heading('Expected at the outlets'),
+    table(
+      ['outlet', 'slot', 'carrier', 'MHz', 'loss dB', 'level dBuV', 'C/N dB'],
+      plan.outlets.map((o) => [
+        o.outlet,
+        o.slot,
+        o.carrier,
+        fixed(o.intermediateFrequencyMHz, 0),
+        fixed(o.lossDb, 1),
+        fixed(o.levelDbuv, 1),
+        fixed(o.carrierToNoiseDb, 1),
+      ]),
+      [0, 1, 2],
+    ),
+  );
+
+  lines.push(heading('Readings'));
+  if (record.verdicts.length === 0) lines.push('No readings yet.');
+  else
+    lines.push(
+      table(
+        ['test point', 'slot', 'carrier', 'reading', 'expected', 'limits', 'verdict'],
+        record.verdicts.map((v) => [
+          v.testPoint,
+          v.slot,
+          v.carrier,
+          `${fixed(v.readingDb, 1)} ${unit(v)}`,
+          fixed(v.expectedDb, 1),
+          limits(v),
+          verdict(v),
+        ]),
+        [0, 1, 2, 6],
+      ),
+      `Outcome: ${record.outcome}.`,
+    );
+  return lines;
+}
+
+function peakingLines(result: PeakingResult, targetDb: number): string[] {
+  const { axis, slot, carrier, bracket, fit, moveTurns } = result;
+  const lines = [
+    `${axis}, ${slot}, ${carrier}; half-power beamwidth ${fixed(result.halfPowerBeamwidthDeg, 2)} deg`,
+  ];
+  if (bracket)
+    lines.push(
+      wrapped(
+        `Bracketing: turn back ${fixed(bracket.moveBackTurns, 2)} turns; the peak is then within ${bracket.worstErrorTurns === null ? 'an unknown distance' : `${fixed(bracket.worstErrorTurns, 2)} turns`} (drop ${fixed(bracket.dropDb, 1)} dB, ${bracket.kind}).`,
+        '  ',
+      ),
+    );
+  lines.push(wrapped(fitText(fit), '  '));
+  if (fit.kind === 'peak')
+    lines.push(
+      wrapped(
+        `Pointing loss now ${fixed(fit.lossNowDb, 2)} dB, at most ${fixed(fit.lossNowUpper95Db, 2)} dB (95 %); target ${targetDb} dB: ${result.verdict}. ${
+          result.verdict === 'within-target'
+            ? 'Leave it.'
+            : `Move ${signed(moveTurns, 2)} turns, the last part from the usual side.`
+        }`,
+        '  ',
+      ),
+    );
+  return lines;
+}
+
+/** What a fit says, in words. */
+function fitText(fit: PeakFit): string {
+  switch (fit.kind) {
+    case 'peak':
+      return `Fit: peak at ${signed(fit.positionDeg, 2)} deg, 95 % between ${signed(fit.interval95Deg[0], 2)} and ${signed(fit.interval95Deg[1], 2)}; ${fixed(fit.peakLevelDbm, 1)} dBm.`;
+    case 'edge':
+      return `Fit: the level still rises at the ${fit.side} end; go on past ${fixed(fit.edgeDeg, 2)} deg.`;
+    case 'flat':
+      return 'Fit: no peak shows above the scatter; go further off on both sides.';
+    case 'not-main-lobe':
+      return `Fit: not a main lobe (${fit.reason}).`;
+    case 'too-few':
+      return `Fit: too few readings (${fit.readings} of ${fit.readingsNeeded}).`;
+    case 'contradictory':
+      return 'Fit: the readings contradict each other; take them again.';
+  }
+}
+
+function unit(v: ReadingVerdict): string {
+  return v.quantity === 'level' ? 'dBuV' : 'dB';
+}
+
+function limits(v: ReadingVerdict): string {
+  if (!v.decision) return 'none';
+  const { acceptance, guardBand } = v.decision;
+  const from = acceptance.from === null ? '' : fixed(acceptance.from - guardBand, 1);
+  const to = acceptance.to === null ? ' or more' : ` to ${fixed(acceptance.to + guardBand, 1)}`;
+  return `${from}${to}`.trim();
+}
+
+function verdict(v: ReadingVerdict): string {
+  const decided = v.decision?.verdict ?? 'no limit';
+  return v.underExpectation ? `${decided}, ${fixed(-(v.deviationDb ?? 0), 1)} dB low` : decided;
+}
