@@ -6,7 +6,7 @@
 
 import { DomainError } from 'slantpath';
 import type { Example, View } from '../lib/example.js';
-import type { Inputs } from '../lib/inputs.js';
+import type { Inputs, Values } from '../lib/inputs.js';
 import { renderView } from '../lib/render.js';
 import {
   blamedField,
@@ -14,6 +14,7 @@ import {
   defaultsOf,
   encodeState,
   type Raw,
+  rawOfValues,
   readValues,
 } from '../lib/state.js';
 import { controlOf, fillForm, readForm } from './form.js';
@@ -30,6 +31,7 @@ class WorkedExample extends HTMLElement {
   #defaults: Raw = {};
   #raw: Raw = {};
   #copies: Copies;
+  #values: Values<Inputs> | undefined;
   #later = 0;
 
   async connectedCallback(): Promise<void> {
@@ -51,6 +53,7 @@ class WorkedExample extends HTMLElement {
     this.addEventListener('input', changed);
     this.querySelector('form')?.addEventListener('submit', (event) => event.preventDefault());
     this.querySelector('[data-reset]')?.addEventListener('click', () => this.#reset());
+    this.addEventListener('click', (event) => this.#act(event));
     addEventListener('popstate', () => this.#fromUrl());
     this.#fromUrl();
     this.dataset['ready'] = '';
@@ -64,6 +67,16 @@ class WorkedExample extends HTMLElement {
 
   #reset(): void {
     fillForm(this, this.#inputs, this.#defaults);
+    this.#changed();
+  }
+
+  /** A button of the example's own: some inputs get new values. */
+  #act(event: Event): void {
+    const button = (event.target as Element).closest<HTMLElement>('[data-action]');
+    const action = this.#example?.actions?.[Number(button?.dataset['action'])];
+    if (!button || !action || !this.#values) return;
+    const raw = rawOfValues(this.#inputs, action.change(this.#values));
+    fillForm(this, this.#inputs, raw);
     this.#changed();
   }
 
@@ -90,6 +103,7 @@ class WorkedExample extends HTMLElement {
     this.#clearErrors();
     try {
       const values = readValues(this.#inputs, this.#raw);
+      this.#values = values;
       const result = example.compute(values);
       this.#show(example.view(result, values));
       this.#copies = {

@@ -48,6 +48,13 @@ export interface View {
   readonly notes?: readonly string[];
 }
 
+/** A button that changes some inputs: another exercise, one more reading. */
+export interface Action<I extends Inputs> {
+  readonly label: string;
+  /** The inputs to change, from all of them. Pure: chance comes from a seed among the inputs. */
+  readonly change: (values: Values<I>) => Partial<Values<I>>;
+}
+
 /** A worked example. */
 export interface Example<I extends Inputs = Inputs, R = unknown> {
   readonly inputs: I;
@@ -57,6 +64,8 @@ export interface Example<I extends Inputs = Inputs, R = unknown> {
   readonly view: (result: R, values: Values<I>) => View;
   /** A complete TypeScript program that prints the same answer. */
   readonly code: (values: Values<I>, result: R) => string;
+  /** Buttons under the inputs. */
+  readonly actions?: readonly Action<I>[];
   /** The field to blame for an error whose `parameter` is not a field's name. */
   readonly fieldOf?: (parameter: string) => string | undefined;
 }

@@ -173,7 +173,7 @@ export function linePlot(plot: Plot): Figure {
         ? tag('rect', { class: 'band', x: a, y: top, width: size, height: low - top })
         : tag('rect', { class: 'band', x: left, y: a, width: right - left, height: size }),
       band.axis === 'x'
-        ? label(((a ?? 0) + (b ?? 0)) / 2, top + 12, band.label, 'middle', 'remark')
+        ? label(((a ?? 0) + (b ?? 0)) / 2, low - 7, band.label, 'middle', 'remark')
         : label(right - 4, (a ?? 0) + 13, band.label, 'end', 'remark'),
     );
   }

@@ -150,11 +150,23 @@ function renderInput(example: string, name: string, input: Input, raw: Raw): str
   }
 }
 
-/** All fields of an example, filled with `raw`. `example` begins every id. */
-export function renderForm(example: string, inputs: Inputs, raw: Raw): string {
-  return Object.entries(inputs)
-    .map(([name, input]) => renderInput(example, name, input, raw))
-    .join('');
+/** All fields of an example, filled with `raw`, and its own buttons. `example` begins every id. */
+export function renderForm(
+  example: string,
+  inputs: Inputs,
+  raw: Raw,
+  actions: readonly { readonly label: string }[] = [],
+): string {
+  const fields = Object.entries(inputs).map(([name, input]) =>
+    renderInput(example, name, input, raw),
+  );
+  const buttons = actions.map(
+    ({ label }, index) =>
+      `<button type="button" data-action="${index}">${escapeHtml(label)}</button>`,
+  );
+  return (
+    fields.join('') + (buttons.length > 0 ? `<p class="ex-tools">${buttons.join('')}</p>` : '')
+  );
 }
 
 function renderOutput(output: Output): string {

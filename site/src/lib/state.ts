@@ -7,7 +7,7 @@
  */
 
 import { DomainError } from 'slantpath';
-import type { AnyRows, Column, Input, Inputs, Values } from './inputs.js';
+import type { AnyRows, Column, Input, Inputs, Place, Values } from './inputs.js';
 import { typed } from './text.js';
 
 /** What stands in each field, as text. */
@@ -47,35 +47,41 @@ export function splitRows(line: string): string[][] {
   return line === '' ? [] : line.split('*').map((row) => row.split('_').map(cell));
 }
 
-function rawOf(input: Exclude<Input, { kind: 'place' }>): string {
-  switch (input.kind) {
-    case 'optional-number':
-      return input.value === undefined ? '' : String(input.value);
-    case 'toggle':
-      return input.value ? 'yes' : 'no';
-    case 'rows':
-      return joinRows(
-        input.value.map((row: Readonly<Record<string, unknown>>) =>
-          columnsOf(input).map(([column]) => String(row[column])),
-        ),
-      );
-    default:
-      return String(input.value);
+/** The text in an input's field for a value; a place has three fields and is handled by {@link rawOfValues}. */
+function rawOf(input: Exclude<Input, { kind: 'place' }>, value: unknown): string {
+  if (input.kind === 'toggle') return value ? 'yes' : 'no';
+  if (input.kind === 'rows')
+    return joinRows(
+      (value as readonly Readonly<Record<string, unknown>>[]).map((row) =>
+        columnsOf(input).map(([column]) => String(row[column])),
+      ),
+    );
+  return value === undefined ? '' : String(value);
+}
+
+/** The text in the fields of some inputs for given values. */
+export function rawOfValues<I extends Inputs>(inputs: I, values: Partial<Values<I>>): Raw {
+  const raw: Record<string, string> = {};
+  for (const [name, value] of Object.entries(values)) {
+    const input = inputs[name];
+    if (!input) continue;
+    if (input.kind !== 'place') raw[name] = rawOf(input, value);
+    else {
+      const fields = fieldsOf(name, input);
+      PLACE_FIELDS.forEach((field, index) => {
+        raw[fields[index] ?? field] = String((value as Place)[field]);
+      });
+    }
   }
+  return raw;
 }
 
 /** The text in every field before anyone has typed. */
 export function defaultsOf(inputs: Inputs): Raw {
-  const raw: Record<string, string> = {};
-  for (const [name, input] of Object.entries(inputs)) {
-    if (input.kind === 'place') {
-      const fields = fieldsOf(name, input);
-      PLACE_FIELDS.forEach((field, index) => {
-        raw[fields[index] ?? field] = String(input.value[field]);
-      });
-    } else raw[name] = rawOf(input);
-  }
-  return raw;
+  return rawOfValues(
+    inputs,
+    Object.fromEntries(Object.entries(inputs).map(([name, input]) => [name, input.value])),
+  );
 }
 
 /** The part of a URL after `?` that brings this state back; empty for the defaults. */
