@@ -8,8 +8,8 @@ export interface LinearFit {
   readonly covariance: readonly (readonly number[])[];
   /** Value minus fit, row by row, unweighted. */
   readonly residuals: Float64Array;
-  /** Share of each row in its own fitted value, from 0 to 1. */
-  readonly leverages: Float64Array;
+  /** Variance of the fitted value of each row for unit weight variance; also of rows of weight 0. */
+  readonly fittedVariances: Float64Array;
   /** Weighted sum of squared residuals. */
   readonly sumOfSquares: number;
   /** Rows of weight above zero less coefficients. */
@@ -81,11 +81,8 @@ function solved(
   const p = columns.length;
   const at = (i: number, j: number) => r[i]?.[j] as number;
   const target = new Float64Array(n);
-  const leverages = new Float64Array(n);
   for (let i = 0; i < n; i++) {
     target[i] = (values[i] as number) * (weights ? Math.sqrt(weights[i] as number) : 1);
-    for (const column of q)
-      leverages[i] = (leverages[i] as number) + (column[i] as number) * (column[i] as number);
   }
   const coefficients = q.map((column) => dot(column, target));
   const inverse = r.map(() => new Array<number>(p).fill(0));
@@ -103,6 +100,7 @@ function solved(
     inverse.map((b) => a.reduce((sum, entry, k) => sum + entry * (b[k] as number), 0)),
   );
   const residuals = new Float64Array(n);
+  const fittedVariances = new Float64Array(n);
   let sumOfSquares = 0;
   for (let i = 0; i < n; i++) {
     let fitted = 0;
@@ -110,13 +108,21 @@ function solved(
       fitted += (coefficients[j] as number) * ((columns[j] as ArrayLike<number>)[i] as number);
     const residual = (values[i] as number) - fitted;
     residuals[i] = residual;
+    let variance = 0;
+    for (let k = 0; k < p; k++) {
+      let entry = 0;
+      for (let j = 0; j <= k; j++)
+        entry += ((columns[j] as ArrayLike<number>)[i] as number) * (inverse[j]?.[k] as number);
+      variance += entry * entry;
+    }
+    fittedVariances[i] = variance;
     sumOfSquares += (weights ? (weights[i] as number) : 1) * residual * residual;
   }
   return {
     coefficients,
     covariance,
     residuals,
-    leverages,
+    fittedVariances,
     sumOfSquares,
     degreesOfFreedom: rows - p,
   };

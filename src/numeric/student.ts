@@ -7,6 +7,7 @@
  */
 
 import { inRange } from '../errors.js';
+import { betaFraction } from './beta.js';
 import { normalExceedance, normalQuantile } from './normal.js';
 
 /** Above this the normal distribution with Hill's correction is exact to the last digits. */
@@ -21,28 +22,6 @@ function halfStepRatio(a: number): number {
   const series =
     (-1 / 8 + r * (1 / 192 + r * (-1 / 640 + r * (17 / 14336 - (r * 31) / 18432)))) / b;
   return factor * Math.sqrt(b) * Math.exp(series);
-}
-
-/** Continued fraction of the incomplete beta function I_x(a, b), by Lentz's method; at most 500 steps. */
-function betaFraction(x: number, a: number, b: number): number {
-  const tiny = 1e-300;
-  const guard = (value: number) => (Math.abs(value) < tiny ? tiny : value);
-  let c = 1;
-  let d = 1 / guard(1 - ((a + b) * x) / (a + 1));
-  let fraction = d;
-  for (let m = 1; m <= 500; m++) {
-    const even = (m * (b - m) * x) / ((a + 2 * m - 1) * (a + 2 * m));
-    d = 1 / guard(1 + even * d);
-    c = guard(1 + even / c);
-    fraction *= d * c;
-    const odd = (-(a + m) * (a + b + m) * x) / ((a + 2 * m) * (a + 2 * m + 1));
-    d = 1 / guard(1 + odd * d);
-    c = guard(1 + odd / c);
-    const change = d * c;
-    fraction *= change;
-    if (Math.abs(change - 1) < 1e-16) break;
-  }
-  return fraction;
 }
 
 /** Probability that |T| exceeds t, for t of 0 or more. */

@@ -21,7 +21,7 @@ describe('linear least squares', () => {
     expect(fit?.degreesOfFreedom).toBe(3);
   });
 
-  test('leverages add up to the number of coefficients, residuals are orthogonal', () => {
+  test('variances of fitted values add up to the number of coefficients, residuals are orthogonal', () => {
     fc.assert(
       fc.property(
         fc.array(fc.double({ min: -10, max: 10, noNaN: true }), { minLength: 6, maxLength: 20 }),
@@ -29,7 +29,7 @@ describe('linear least squares', () => {
           const place = values.map((_, i) => i / values.length - 0.5);
           const columns = [place.map(() => 1), place, place.map((v) => v * v)];
           const fit = linearLeastSquares(columns, values);
-          expect(fit?.leverages.reduce((a, b) => a + b)).toBeCloseTo(3, 10);
+          expect(fit?.fittedVariances.reduce((a, b) => a + b)).toBeCloseTo(3, 10);
           for (const column of columns)
             expect(fit?.residuals.reduce((s, r, i) => s + r * (column[i] ?? 0), 0)).toBeCloseTo(
               0,
