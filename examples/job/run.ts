@@ -1,16 +1,17 @@
 /**
- * Prints the job sheet of a job file, or its record with `--json`:
- * `tsx examples/job/run.ts [--json] [path/to/job.json]`. Without a path it takes the Tarnfell hut.
+ * Prints the job sheet of a job file, its record with `--json`, a sheet for the printer with `--html`:
+ * `tsx examples/job/run.ts [--json | --html] [path/to/job.json]`. Without a path it takes the Tarnfell hut.
  */
 
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { DomainError } from 'slantpath';
-import { jobSheet, parseJob, recordJob } from 'slantpath/job';
+import { jobSheet, jobSheetHtml, parseJob, recordJob } from 'slantpath/job';
 
 const args = process.argv.slice(2);
 const json = args.includes('--json');
-const unknown = args.find((arg) => arg.startsWith('--') && arg !== '--json');
+const html = args.includes('--html');
+const unknown = args.find((arg) => arg.startsWith('--') && arg !== '--json' && arg !== '--html');
 const paths = args.filter((arg) => !arg.startsWith('--'));
 const path = paths[0] ?? fileURLToPath(new URL('./tarnfell-upper-hut.json', import.meta.url));
 
@@ -31,15 +32,17 @@ function read(): string {
 }
 
 try {
-  if (unknown !== undefined || paths.length > 1)
+  if (unknown !== undefined || paths.length > 1 || (json && html))
     throw new DomainError({
       code: 'malformed',
       parameter: 'arguments',
-      received: unknown ?? paths.join(' '),
-      allowed: 'at most one path and --json',
+      received: unknown ?? args.join(' '),
+      allowed: 'at most one path, and --json or --html',
     });
   const record = recordJob(parseJob(read()));
-  process.stdout.write(json ? `${JSON.stringify(record, null, 2)}\n` : jobSheet(record));
+  process.stdout.write(
+    json ? `${JSON.stringify(record, null, 2)}\n` : html ? jobSheetHtml(record) : jobSheet(record),
+  );
 } catch (error) {
   if (!(error instanceof DomainError)) throw error;
   process.stderr.write(`${error.message}\n`);

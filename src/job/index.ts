@@ -5,6 +5,8 @@
  */
 
 export type { Caution } from './cautions.js';
+export { compareRecords, type ReadingChange, type RecordComparison } from './compareRecords.js';
+export type { Difference } from './differences.js';
 export type {
   JobAntenna,
   JobCarrier,
@@ -20,8 +22,10 @@ export type {
   JobTarget,
 } from './jobFile.js';
 export { jobSheet } from './jobSheet.js';
+export { jobSheetHtml } from './jobSheetHtml.js';
 export { parseJob } from './parseJob.js';
 export { type JobPlan, planJob } from './planJob.js';
+export { type Recheck, recheckRecord } from './recheckRecord.js';
 export { type JobRecord, recordJob } from './recordJob.js';
 export type { DirectionPlan, NorthPlan } from './sections/directions.js';
 export type { FeedPlan, MountPlan, SharingLoss } from './sections/mount.js';

@@ -1,9 +1,9 @@
 /** The job sheet as plain text: a record in the order in which the work is done. */
 
 import type { JobRecord } from './recordJob.js';
-import { planLines } from './sheetPlan.js';
-import { resultLines } from './sheetResults.js';
-import { SHEET_WIDTH } from './text.js';
+import { planBlocks } from './sheetPlan.js';
+import { resultBlocks } from './sheetResults.js';
+import { blockText, SHEET_WIDTH } from './text.js';
 
 /**
  * Job sheet of a record, as plain text of at most 100 characters a line.
@@ -25,7 +25,6 @@ export function jobSheet(record: JobRecord): string {
     `Job sheet: ${job.title}`,
     `Day of the work ${job.date}, record format ${record.format} ${record.version}`,
     '='.repeat(SHEET_WIDTH),
-    ...planLines(record),
-    ...resultLines(record),
+    ...[...planBlocks(record), ...resultBlocks(record)].map(blockText),
   ].join('\n')}\n`;
 }

@@ -1,25 +1,23 @@
 /** First half of the job sheet: what was planned. */
 
 import type { JobRecord } from './recordJob.js';
-import { fixed, heading, signed, table, wrapped } from './text.js';
+import { caution, fixed, type SheetBlock, section, signed, table } from './sheetBlocks.js';
 
 /** Lines of the plan. */
-export function planLines({ job, plan }: JobRecord): string[] {
+export function planBlocks({ job, plan }: JobRecord): SheetBlock[] {
   const { station } = job;
   const { north, mount, rain } = plan;
-  const lines: string[] = [heading('Cautions')];
-  lines.push(...plan.cautions.map(({ text }) => wrapped(text, '! ', '  ')));
+  const blocks: SheetBlock[] = [section('Cautions')];
+  blocks.push(...plan.cautions.map(({ text }) => caution(text)));
 
-  lines.push(
-    heading('Station'),
+  blocks.push(
+    section('Station'),
     `${station.name}: ${coordinate(station.latitudeDeg, 'N', 'S')}, ${coordinate(station.longitudeDeg, 'E', 'W')}, ${fixed(station.heightM, 0)} m`,
-    wrapped(
-      `Magnetic declination ${signed(north.declinationDeg, 1)} deg (+-${fixed(north.declinationUncertaintyDeg, 1)}, ${north.model}${north.validity === 'valid' ? '' : ', outside its dates'}): magnetic bearing = true azimuth ${north.declinationDeg < 0 ? '+' : '-'} ${fixed(Math.abs(north.declinationDeg), 1)} deg.${north.compassZone === 'usable' ? '' : ' Do not trust a compass here.'}`,
-    ),
+    `Magnetic declination ${signed(north.declinationDeg, 1)} deg (+-${fixed(north.declinationUncertaintyDeg, 1)}, ${north.model}${north.validity === 'valid' ? '' : ', outside its dates'}): magnetic bearing = true azimuth ${north.declinationDeg < 0 ? '+' : '-'} ${fixed(Math.abs(north.declinationDeg), 1)} deg.${north.compassZone === 'usable' ? '' : ' Do not trust a compass here.'}`,
   );
 
-  lines.push(
-    heading('Slots'),
+  blocks.push(
+    section('Slots'),
     table(
       ['slot', 'longitude', 'azimuth true', 'magnetic', 'elevation', 'range km', 'skew'],
       plan.directions.map((d) => [
@@ -35,16 +33,16 @@ export function planLines({ job, plan }: JobRecord): string[] {
     'Degrees; skew turns the feed clockwise, seen from behind the antenna.',
   );
 
-  lines.push(heading('Mount'));
-  if (mount.kind === 'no-slot') lines.push('No slot stands above the horizon: nothing to preset.');
+  blocks.push(section('Mount'));
+  if (mount.kind === 'no-slot') blocks.push('No slot stands above the horizon: nothing to preset.');
   else {
-    lines.push(
+    blocks.push(
       `Boresight: azimuth ${fixed(mount.boresightAzimuthDeg, 2)} true, ${fixed(mount.magneticAzimuthDeg, 1)} magnetic; elevation ${fixed(mount.boresightElevationDeg, 2)}`,
       `Face of the reflector: ${fixed(Math.abs(mount.preset.faceLeanDeg), 1)} deg ${mount.preset.faceLeanDeg < 0 ? 'forwards' : 'backwards'} from the vertical (offset ${fixed(job.antenna.offsetAngleDeg, 1)})`,
       `Tilt of the feed arm: ${signed(mount.tiltDeg, 1)} deg, clockwise seen from behind`,
     );
     if (mount.feeds.length > 0)
-      lines.push(
+      blocks.push(
         table(
           ['feed for', 'across mm', 'up mm', 'loss dB'],
           mount.feeds.map((feed) => [
@@ -61,8 +59,8 @@ export function planLines({ job, plan }: JobRecord): string[] {
       );
   }
 
-  lines.push(
-    heading('View'),
+  blocks.push(
+    section('View'),
     table(
       ['slot', 'skyline', 'clearance', 'wanted', 'verdict'],
       plan.views.map((v) => [
@@ -76,11 +74,9 @@ export function planLines({ job, plan }: JobRecord): string[] {
     ),
   );
 
-  lines.push(
-    heading('Rain and availability'),
-    wrapped(
-      `Rain rate ${fixed(rain.rainRate001MmPerH, 1)} mm/h for 0.01 % of the year, rain height ${fixed(rain.rainHeightKm, 2)} km (${rain.source}; ${rain.editions.join(', ')}). Promised: reception fails for at most ${job.target.exceededPercent} % of the average year.`,
-    ),
+  blocks.push(
+    section('Rain and availability'),
+    `Rain rate ${fixed(rain.rainRate001MmPerH, 1)} mm/h for 0.01 % of the year, rain height ${fixed(rain.rainHeightKm, 2)} km (${rain.source}; ${rain.editions.join(', ')}). Promised: reception fails for at most ${job.target.exceededPercent} % of the average year.`,
     table(
       ['slot', 'carrier', 'rain dB', 'margin clear', 'in rain', 'fails for %', 'hours a year'],
       plan.signals.map((s) => [
@@ -96,8 +92,8 @@ export function planLines({ job, plan }: JobRecord): string[] {
     ),
   );
 
-  lines.push(
-    heading('Expected at the antenna, clear sky'),
+  blocks.push(
+    section('Expected at the antenna, clear sky'),
     table(
       ['slot', 'carrier', 'level dBuV', 'C/N dB', 'needed dB', 'mode'],
       plan.signals.map((s) => [
@@ -113,7 +109,7 @@ export function planLines({ job, plan }: JobRecord): string[] {
       [0, 1, 5],
     ),
   );
-  return lines;
+  return blocks;
 }
 
 /** Share of the year; the model ends at 0.001 and 5 per cent. */

@@ -4,18 +4,18 @@ import type { PeakFit } from '../peaking/index.js';
 import type { JobRecord } from './recordJob.js';
 import type { PeakingResult } from './sections/peaking.js';
 import type { ReadingVerdict } from './sections/verdicts.js';
-import { fixed, heading, signed, table, wrapped } from './text.js';
+import { detail, fixed, type SheetBlock, section, signed, table } from './sheetBlocks.js';
 
 /** Lines of the results. */
-export function resultLines(record: JobRecord): string[] {
+export function resultBlocks(record: JobRecord): SheetBlock[] {
   const { job, plan } = record;
-  const lines: string[] = [heading('Peaking')];
-  if (record.peaking.length === 0) lines.push('No samples yet.');
+  const blocks: SheetBlock[] = [section('Peaking')];
+  if (record.peaking.length === 0) blocks.push('No samples yet.');
   for (const result of record.peaking)
-    lines.push(...peakingLines(result, job.target.pointingLossDb));
+    blocks.push(...peakingBlocks(result, job.target.pointingLossDb));
 
-  lines.push(
-    heading('Expected at the outlets'),
+  blocks.push(
+    section('Expected at the outlets'),
     table(
       ['outlet', 'slot', 'carrier', 'MHz', 'loss dB', 'level dBuV', 'C/N dB'],
       plan.outlets.map((o) => [
@@ -31,10 +31,10 @@ export function resultLines(record: JobRecord): string[] {
     ),
   );
 
-  lines.push(heading('Readings'));
-  if (record.verdicts.length === 0) lines.push('No readings yet.');
+  blocks.push(section('Readings'));
+  if (record.verdicts.length === 0) blocks.push('No readings yet.');
   else
-    lines.push(
+    blocks.push(
       table(
         ['test point', 'slot', 'carrier', 'reading', 'expected', 'limits', 'verdict'],
         record.verdicts.map((v) => [
@@ -50,34 +50,32 @@ export function resultLines(record: JobRecord): string[] {
       ),
       `Outcome: ${record.outcome}.`,
     );
-  return lines;
+  return blocks;
 }
 
-function peakingLines(result: PeakingResult, targetDb: number): string[] {
+function peakingBlocks(result: PeakingResult, targetDb: number): SheetBlock[] {
   const { axis, slot, carrier, bracket, fit, moveTurns } = result;
-  const lines = [
+  const blocks: SheetBlock[] = [
     `${axis}, ${slot}, ${carrier}; half-power beamwidth ${fixed(result.halfPowerBeamwidthDeg, 2)} deg`,
   ];
   if (bracket)
-    lines.push(
-      wrapped(
+    blocks.push(
+      detail(
         `Bracketing: turn back ${fixed(bracket.moveBackTurns, 2)} turns; the peak is then within ${bracket.worstErrorTurns === null ? 'an unknown distance' : `${fixed(bracket.worstErrorTurns, 2)} turns`} (drop ${fixed(bracket.dropDb, 1)} dB, ${bracket.kind}).`,
-        '  ',
       ),
     );
-  lines.push(wrapped(fitText(fit), '  '));
+  blocks.push(detail(fitText(fit)));
   if (fit.kind === 'peak')
-    lines.push(
-      wrapped(
+    blocks.push(
+      detail(
         `Pointing loss now ${fixed(fit.lossNowDb, 2)} dB, at most ${fixed(fit.lossNowUpper95Db, 2)} dB (95 %); target ${targetDb} dB: ${result.verdict}. ${
           result.verdict === 'within-target'
             ? 'Leave it.'
             : `Move ${signed(moveTurns, 2)} turns, the last part from the usual side.`
         }`,
-        '  ',
       ),
     );
-  return lines;
+  return blocks;
 }
 
 /** What a fit says, in words. */

@@ -1,0 +1,89 @@
+/** The job sheet as one HTML document that prints on one or two pages. */
+
+import type { JobRecord } from './recordJob.js';
+import type { SheetBlock } from './sheetBlocks.js';
+import { planBlocks } from './sheetPlan.js';
+import { resultBlocks } from './sheetResults.js';
+
+/** Styles of the sheet: ink on paper, two columns in print where the tables allow it. */
+const STYLE = `
+@page { size: A4; margin: 12mm; }
+body { font: 10pt/1.35 system-ui, sans-serif; color: #111; background: #fff; max-width: 190mm; margin: 0 auto; padding: 4mm; }
+h1 { font-size: 14pt; margin: 0 0 1mm; }
+h2 { font-size: 10.5pt; margin: 4mm 0 1mm; border-bottom: 0.3mm solid #111; break-after: avoid; }
+p { margin: 0.5mm 0; }
+.detail { padding-left: 4mm; }
+.caution { font-size: 8.5pt; padding-left: 4mm; text-indent: -4mm; }
+.caution::before { content: "! "; font-weight: 700; display: inline-block; width: 4mm; text-indent: 0; }
+table { border-collapse: collapse; width: 100%; margin: 1mm 0; font-size: 9pt; font-variant-numeric: tabular-nums; break-inside: avoid; }
+th, td { padding: 0.4mm 1.5mm; border-bottom: 0.1mm solid #999; text-align: right; }
+th { font-weight: 600; border-bottom-color: #111; }
+.left { text-align: left; }
+.signature { margin-top: 8mm; display: flex; gap: 10mm; }
+.signature span { flex: 1; border-top: 0.2mm solid #111; padding-top: 1mm; font-size: 8.5pt; }
+`;
+
+/** Text made harmless in HTML. */
+function escaped(text: string): string {
+  return text
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/"/g, '&quot;');
+}
+
+function blockHtml(block: SheetBlock): string {
+  if (typeof block === 'string') return `<p>${escaped(block)}</p>`;
+  switch (block.kind) {
+    case 'section':
+      return `<h2>${escaped(block.title)}</h2>`;
+    case 'detail':
+    case 'caution':
+      return `<p class="${block.kind}">${escaped(block.text)}</p>`;
+    case 'table': {
+      const cells = (row: readonly string[], tag: 'th' | 'td') =>
+        row
+          .map((text, column) => {
+            const side = block.left.includes(column) ? ' class="left"' : '';
+            return `<${tag}${tag === 'th' ? ' scope="col"' : ''}${side}>${escaped(text)}</${tag}>`;
+          })
+          .join('');
+      return `<table><thead><tr>${cells(block.header, 'th')}</tr></thead><tbody>${block.rows
+        .map((row) => `<tr>${cells(row, 'td')}</tr>`)
+        .join('')}</tbody></table>`;
+    }
+  }
+}
+
+/**
+ * Job sheet of a record as one self-contained HTML document for the printer.
+ *
+ * @param record  From {@link recordJob}. Its texts are escaped, so that a title cannot carry markup.
+ * @returns The document; no script, no outside file.
+ *
+ * Source: the record. Accuracy: rounded for reading, the record keeps all digits.
+ * @example
+ * ```ts
+ * import { jobSheetHtml } from 'slantpath/job';
+ * typeof jobSheetHtml; // => 'function'
+ * ```
+ */
+export function jobSheetHtml(record: JobRecord): string {
+  const { job } = record;
+  return `<!doctype html>
+<html lang="en">
+<head>
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width, initial-scale=1">
+<title>Job sheet: ${escaped(job.title)}</title>
+<style>${STYLE}</style>
+</head>
+<body>
+<h1>Job sheet: ${escaped(job.title)}</h1>
+<p>Day of the work ${escaped(job.date)}, record format ${record.format} ${record.version}</p>
+${[...planBlocks(record), ...resultBlocks(record)].map(blockHtml).join('\n')}
+<div class="signature"><span>Done by, date</span><span>Seen by, date</span></div>
+</body>
+</html>
+`;
+}
