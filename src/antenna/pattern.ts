@@ -9,7 +9,7 @@ import { shapeAppendix7, shapeAppendix8, shapeAppendix30 } from './patternRadioR
 import { shapeS465 } from './patternS465.js';
 import { shapeS580 } from './patternS580.js';
 import { shapeS1428 } from './patternS1428.js';
-import type { Region, Shape } from './patternShape.js';
+import type { Region, Segment, Shape } from './patternShape.js';
 import { shapeTable } from './patternTable.js';
 
 /** A reflector in a reference pattern. */
@@ -131,7 +131,7 @@ function size(pattern: Sized): { readonly x: number; readonly frequencyGHz: numb
 }
 
 /** The stretches of a pattern with its input checked. */
-export function patternShape(pattern: AntennaPattern): Shape {
+export function shapeOf(pattern: AntennaPattern): Shape {
   const input = object('pattern', pattern);
   oneOf('pattern.kind', input.kind, KINDS);
   switch (input.kind) {
@@ -158,18 +158,21 @@ export function patternShape(pattern: AntennaPattern): Shape {
   }
 }
 
-/** Index of the stretch that holds an angle, or -1 outside the pattern. */
-export function segmentIndex(shape: Shape, offAxisDeg: number): number {
-  if (offAxisDeg > shape.endDeg) return -1;
-  let index = shape.segments.length - 1;
-  while (index >= 0 && offAxisDeg < (shape.segments[index]?.fromDeg ?? 0)) index--;
-  return index;
+/** The stretch that holds an angle, if the pattern says something there. */
+export function segmentAt(shape: Shape, offAxisDeg: number): Segment | undefined {
+  if (offAxisDeg > shape.endDeg) return undefined;
+  let found: Segment | undefined;
+  for (const segment of shape.segments) {
+    const { fromDeg, opensAfter } = segment;
+    if (opensAfter === true ? offAxisDeg > fromDeg : offAxisDeg >= fromDeg) found = segment;
+  }
+  return found;
 }
 
 /**
  * Gain of an antenna towards an angle off its axis.
  *
- * At a breakpoint the outer stretch counts, as in the recommendations ("a <= phi < b").
+ * At a breakpoint the outer stretch counts ("a <= phi < b"), but for S.580-6 at 20 degrees.
  *
  * @param offAxisDeg  Angle on the sky between axis and direction in degrees, either sign, within 180.
  * @throws {@link DomainError} naming the field that is missing or outside its interval.
@@ -185,9 +188,9 @@ export function segmentIndex(shape: Shape, offAxisDeg: number): number {
  * ```
  */
 export function patternGain(pattern: AntennaPattern, offAxisDeg: number): PatternGain {
-  const shape = patternShape(pattern);
+  const shape = shapeOf(pattern);
   const angleDeg = Math.abs(inRange('offAxisDeg', offAxisDeg, -180, 180));
-  const segment = shape.segments[segmentIndex(shape, angleDeg)];
+  const segment = segmentAt(shape, angleDeg);
   const { edition, outsideStatedRange } = shape;
   if (segment === undefined)
     return {
@@ -228,7 +231,7 @@ export function crossPolarGain(pattern: Bo1213Pattern, offAxisDeg: number): numb
   oneOf('pattern.kind', input.kind, ['BO.1213-1']);
   const shape = crossPolarBo1213(size(input), input.peakGainDbi);
   const angleDeg = Math.abs(inRange('offAxisDeg', offAxisDeg, -180, 180));
-  return shape.segments[segmentIndex(shape, angleDeg)]?.gainDbi(angleDeg) ?? 0;
+  return segmentAt(shape, angleDeg)?.gainDbi(angleDeg) ?? 0;
 }
 
 /**
@@ -245,7 +248,7 @@ export function crossPolarGain(pattern: Bo1213Pattern, offAxisDeg: number): numb
  * ```
  */
 export function patternSegments(pattern: AntennaPattern): readonly PatternSegment[] {
-  const shape = patternShape(pattern);
+  const shape = shapeOf(pattern);
   return shape.segments.map(({ fromDeg, region, gainDbi }, index) => {
     const toDeg = shape.segments[index + 1]?.fromDeg ?? shape.endDeg;
     return { fromDeg, toDeg, region, fromDbi: gainDbi(fromDeg) + 0, toDbi: gainDbi(toDeg) + 0 };

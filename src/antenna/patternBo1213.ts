@@ -4,7 +4,7 @@ import {
   checkedPeakDbi,
   type ElectricalSize,
   falling,
-  level,
+  flat,
   mainLobe,
   type Segment,
   type Shape,
@@ -25,8 +25,8 @@ export function shapeBo1213({ x, frequencyGHz }: ElectricalSize, peakGainDbi: nu
     segments: [
       ...mainLobe(x, peakDbi, 29 - 25 * Math.log10(plateauEndDeg), plateauEndDeg),
       falling(plateauEndDeg, 'side-lobes', 29),
-      level(10 ** (34 / 25), 'far-side-lobes', -5),
-      level(70, 'back-lobes', 0),
+      flat(10 ** (34 / 25), 'far-side-lobes', -5),
+      flat(70, 'back-lobes', 0),
     ],
     endDeg: 180,
   };
@@ -39,21 +39,21 @@ export function crossPolarBo1213({ x, frequencyGHz }: ElectricalSize, peakGainDb
   const phi1 = (phi0 / 2) * Math.sqrt(10.1875);
   const drop = 21 - 25 * Math.log10(phi1) - (peakDbi - 17);
   const segments: Segment[] = [
-    level(0, 'main-lobe', peakDbi - 25),
+    flat(0, 'main-lobe', peakDbi - 25),
     {
       fromDeg: 0.25 * phi0,
       region: 'main-lobe',
       gainDbi: (phi) => peakDbi - 25 + (8 * (phi - 0.25 * phi0)) / (0.19 * phi0),
     },
-    level(0.44 * phi0, 'main-lobe', peakDbi - 17),
+    flat(0.44 * phi0, 'main-lobe', peakDbi - 17),
     {
       fromDeg: phi0,
       region: 'first-side-lobe',
       gainDbi: (phi) => peakDbi - 17 + drop * Math.abs((phi - phi0) / (phi1 - phi0)),
     },
     falling(phi1, 'side-lobes', 21),
-    level(10 ** (26 / 25), 'far-side-lobes', -5),
-    level(70, 'back-lobes', 0),
+    flat(10 ** (26 / 25), 'far-side-lobes', -5),
+    flat(70, 'back-lobes', 0),
   ];
   return {
     edition: 'BO.1213-1',

@@ -5,7 +5,7 @@ import { sinDeg } from '../numeric/angle.js';
 import { gaussianLobeLossDb, gaussianLobeOffsetDeg } from '../numeric/gaussianLobe.js';
 import { checkedBeamwidthDeg } from './guards.js';
 import { apertureField, checkedIllumination, type Illumination } from './illumination.js';
-import { checkedPeakDbi, level, type Shape } from './patternShape.js';
+import { checkedPeakDbi, flat, type Shape } from './patternShape.js';
 
 function checkedFloorDbi(floorDbi: number | undefined): number {
   return inRange('floorDbi', floorDbi ?? -10, -100, 0);
@@ -30,7 +30,7 @@ export function shapeGaussian(pattern: {
         region: 'main-lobe',
         gainDbi: (phi) => peakDbi - gaussianLobeLossDb(phi, beamwidthDeg),
       },
-      ...(floorFromDeg < 180 ? [level(floorFromDeg, 'far-side-lobes' as const, floorDbi)] : []),
+      ...(floorFromDeg < 180 ? [flat(floorFromDeg, 'far-side-lobes' as const, floorDbi)] : []),
     ],
     endDeg: 180,
   };
@@ -51,7 +51,7 @@ export function shapeIlluminated(
   return {
     edition: 'tapered round aperture',
     outsideStatedRange: [],
-    segments: [{ fromDeg: 0, region: 'main-lobe', gainDbi }, level(90, 'back-lobes', floorDbi)],
+    segments: [{ fromDeg: 0, region: 'main-lobe', gainDbi }, flat(90, 'back-lobes', floorDbi)],
     endDeg: 180,
   };
 }

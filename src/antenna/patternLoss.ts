@@ -1,7 +1,7 @@
 /** Pointing loss on an antenna's own pattern instead of the Gaussian lobe. */
 
 import { inRange } from '../errors.js';
-import { type AntennaPattern, patternGain, patternShape } from './pattern.js';
+import { type AntennaPattern, patternGain, shapeOf } from './pattern.js';
 
 /** Outcome of {@link patternPointingLoss}. */
 export type PatternPointingLoss =
@@ -56,7 +56,7 @@ export function patternPointingLoss(
       axisGainDbi: axis.gainDbi,
       offsetGainDbi: offset.gainDbi,
     };
-  const shape = patternShape(pattern);
+  const shape = shapeOf(pattern);
   return {
     kind: 'not-specified',
     specifiedFromDeg: shape.segments[0]?.fromDeg ?? 0,

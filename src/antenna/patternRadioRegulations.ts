@@ -4,7 +4,7 @@ import {
   checkedPeakDbi,
   type ElectricalSize,
   falling,
-  level,
+  flat,
   mainLobe,
   type Shape,
 } from './patternShape.js';
@@ -20,7 +20,7 @@ export function shapeAppendix8({ x }: ElectricalSize): Shape {
     segments: [
       ...mainLobe(x, 2 * sizeDb + 7.7, 2 + 1.5 * sizeDb, plateauEndDeg),
       falling(plateauEndDeg, 'side-lobes', large ? 32 : 52 - sizeDb),
-      level(48, 'back-lobes', large ? -10 : 10 - sizeDb),
+      flat(48, 'back-lobes', large ? -10 : 10 - sizeDb),
     ],
     endDeg: 180,
   };
@@ -42,7 +42,7 @@ export function shapeAppendix7({ x }: ElectricalSize, peakGainDbi: number): Shap
         plateauEndDeg,
       ),
       falling(plateauEndDeg, 'side-lobes', 29),
-      level(36, 'back-lobes', -10),
+      flat(36, 'back-lobes', -10),
     ],
     endDeg: 180,
   };
@@ -62,7 +62,7 @@ export function shapeAppendix30({ x }: ElectricalSize, peakGainDbi: number): Sha
         plateauEndDeg,
       ),
       falling(plateauEndDeg, 'side-lobes', 29),
-      level(10 ** (29 / 25), 'back-lobes', 0),
+      flat(10 ** (29 / 25), 'back-lobes', 0),
     ],
     endDeg: 180,
   };

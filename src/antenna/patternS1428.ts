@@ -1,6 +1,6 @@
 /** Pattern of ITU-R S.1428-1: receiving earth stations near non-geostationary systems, x of 20 or more. */
 
-import { type ElectricalSize, falling, level, mainLobe, type Shape } from './patternShape.js';
+import { type ElectricalSize, falling, flat, mainLobe, type Shape } from './patternShape.js';
 
 /** Peak 20 log10(x) + 7.7; three forms by x: up to 25, up to 100, beyond. */
 export function shapeS1428({ x, frequencyGHz }: ElectricalSize): Shape {
@@ -18,9 +18,9 @@ export function shapeS1428({ x, frequencyGHz }: ElectricalSize): Shape {
         ...mainLobe(x, peakDbi, -1 + 15 * Math.log10(x), plateauEndDeg),
         falling(plateauEndDeg, 'side-lobes', 29),
         falling(10, 'side-lobes', 34, 30),
-        level(34.1, 'far-side-lobes', -12),
-        level(80, 'back-lobes', -7),
-        level(120, 'back-lobes', -12),
+        flat(34.1, 'far-side-lobes', -12),
+        flat(80, 'back-lobes', -7),
+        flat(120, 'back-lobes', -12),
       ],
     };
   }
@@ -30,10 +30,10 @@ export function shapeS1428({ x, frequencyGHz }: ElectricalSize): Shape {
     segments: [
       ...mainLobe(x, peakDbi, 29 - 25 * Math.log10(plateauEndDeg), plateauEndDeg),
       falling(plateauEndDeg, 'side-lobes', 29),
-      level(33.1, 'far-side-lobes', -9),
+      flat(33.1, 'far-side-lobes', -9),
       ...(x > 25
-        ? [level(80, 'back-lobes', -4), level(120, 'back-lobes', -9)]
-        : [level(80, 'back-lobes', -5)]),
+        ? [flat(80, 'back-lobes', -4), flat(120, 'back-lobes', -9)]
+        : [flat(80, 'back-lobes', -5)]),
     ],
   };
 }

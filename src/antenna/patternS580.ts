@@ -1,6 +1,6 @@
 /** Pattern of ITU-R S.580-6: design objective for antennas that look at the geostationary arc. */
 
-import { type ElectricalSize, falling, level, type Shape } from './patternShape.js';
+import { type ElectricalSize, falling, flat, type Shape } from './patternShape.js';
 
 /**
  * 29 - 25 log10(phi) from 1 degree or 100 / x up to 20 degrees, -3.5 dBi up to 26.3 degrees, then S.465.
@@ -12,9 +12,9 @@ export function shapeS580({ x }: ElectricalSize): Shape {
     outsideStatedRange: x < 50 ? ['diameterM'] : [],
     segments: [
       falling(Math.max(1, 100 / x), 'side-lobes', 29),
-      level(20, 'far-side-lobes', -3.5),
+      { ...flat(20, 'far-side-lobes', -3.5), opensAfter: true },
       falling(26.3, 'far-side-lobes', 32),
-      level(48, 'back-lobes', -10),
+      flat(48, 'back-lobes', -10),
     ],
     endDeg: 180,
   };

@@ -14,6 +14,8 @@ export type Region =
 export interface Segment {
   /** First angle, in degrees. */
   readonly fromDeg: number;
+  /** The first angle itself still belongs to the stretch before. */
+  readonly opensAfter?: boolean;
   readonly region: Region;
   /** Gain in dBi at an angle in degrees within the stretch. */
   readonly gainDbi: (offAxisDeg: number) => number;
@@ -36,7 +38,7 @@ export interface ElectricalSize {
 }
 
 /** Stretch of one level. */
-export function level(fromDeg: number, region: Region, gainDbi: number): Segment {
+export function flat(fromDeg: number, region: Region, gainDbi: number): Segment {
   return { fromDeg, region, gainDbi: () => gainDbi };
 }
 
@@ -66,7 +68,7 @@ export function mainLobe(
   const meetDeg = Math.min((20 / x) * Math.sqrt(peakDbi - plateauDbi), plateauEndDeg);
   return [
     { fromDeg: 0, region: 'main-lobe', gainDbi: (phi) => peakDbi - 0.0025 * (x * phi) ** 2 },
-    level(meetDeg, 'first-side-lobe', plateauDbi),
+    flat(meetDeg, 'first-side-lobe', plateauDbi),
   ];
 }
 

@@ -1,0 +1,171 @@
+import fc from 'fast-check';
+import { DomainError } from 'slantpath';
+import { exposureLimit, powerDensity, safeDistance } from 'slantpath/antenna';
+import { describe, expect, test } from 'vitest';
+import { type CsvRow, cell, referenceTable } from '../support/csv.js';
+import { publishedTable } from '../support/published.js';
+
+const transmitter = (row: CsvRow) => ({
+  diameterM: cell(row, 'diameter_m'),
+  powerW: cell(row, 'power_w'),
+  frequencyGHz: cell(row, 'frequency_ghz'),
+  antennaGainDbi: cell(row, 'gain_dbi'),
+});
+
+publishedTable({
+  part: 'antenna',
+  quantity: 'power density in front of a reflector',
+  unit: 'W/m2 or m',
+  source: 'FCC OET Bulletin 65 (1997), aperture antennas; formulas from memory, values recomputed',
+  status: 'recomputed',
+  limit: 2e-5,
+  reason: 'four or five printed digits, relative',
+  relative: true,
+  count: 18,
+  cases: () =>
+    referenceTable('antenna/exposure.csv').flatMap((row) => {
+      const field = powerDensity(transmitter(row), 1);
+      const edge = cell(row, 'far_field_from_m');
+      const at = (metres: number) => powerDensity(transmitter(row), metres).powerDensityWPerM2;
+      const values: [string, number][] = [
+        ['surface_w_m2', field.surfaceWPerM2],
+        ['near_field_w_m2', field.nearFieldWPerM2],
+        ['near_field_end_m', field.nearFieldEndM],
+        ['far_field_from_m', field.farFieldFromM],
+        ['far_at_boundary_w_m2', at(edge + 1e-4)],
+        ['transition_at_boundary_w_m2', at(edge - 1e-4)],
+      ];
+      return values.map(([column, got]) => ({
+        name: `${row['diameter_m']} m ${column}`,
+        expected: cell(row, column),
+        got,
+      }));
+    }),
+});
+
+publishedTable({
+  part: 'antenna',
+  quantity: 'limits of exposure',
+  unit: 'W/m2',
+  source: 'ICNIRP Guidelines 2020, tables 5 and 6; 47 CFR 1.1310',
+  status: 'published',
+  limit: 0.005,
+  reason: 'printed digits',
+  count: 14,
+  cases: () => {
+    const limit = (
+      standard: 'ICNIRP 2020 local' | 'ICNIRP 2020 whole body' | 'FCC 1.1310',
+      group: 'public' | 'occupational',
+      frequencyGHz: number,
+      expected: number,
+    ) => ({
+      name: `${standard} ${group} ${frequencyGHz} GHz`,
+      expected,
+      got: exposureLimit({ standard, group, frequencyGHz }).powerDensityWPerM2,
+    });
+    return [
+      limit('ICNIRP 2020 local', 'public', 14, 34.47),
+      limit('ICNIRP 2020 local', 'public', 30, 30.12),
+      limit('ICNIRP 2020 local', 'public', 3, 40),
+      limit('ICNIRP 2020 local', 'occupational', 3, 200),
+      // 275 / 14^0.177.
+      limit('ICNIRP 2020 local', 'occupational', 14, 172.37),
+      limit('ICNIRP 2020 local', 'public', 300, 20.04),
+      // 0.058 * 1000^0.86.
+      limit('ICNIRP 2020 local', 'public', 1, 22.05),
+      limit('ICNIRP 2020 whole body', 'public', 14, 10),
+      limit('ICNIRP 2020 whole body', 'occupational', 14, 50),
+      limit('FCC 1.1310', 'public', 14, 10),
+      limit('FCC 1.1310', 'occupational', 14, 50),
+      limit('FCC 1.1310', 'public', 0.9, 6),
+      limit('FCC 1.1310', 'occupational', 0.9, 30),
+      limit('FCC 1.1310', 'public', 1.5, 10),
+    ];
+  },
+});
+
+const FCC = { standard: 'FCC 1.1310', group: 'public' } as const;
+
+describe('safe distance', () => {
+  test('the three outcomes', () => {
+    const at = { frequencyGHz: 14.25 } as const;
+    const strong = safeDistance({ ...at, diameterM: 2.4, powerW: 40 }, FCC);
+    expect(strong).toMatchObject({ kind: 'distance', region: 'transition' });
+    // 10 W/m2 by the far-field formula would be at 163.02 m, inside its boundary of 164.27 m.
+    expect(strong.kind === 'distance' && strong.distanceM).toBeCloseTo(22.989 * 68.4474 * 0.1, 2);
+    expect(safeDistance({ ...at, diameterM: 1.2, powerW: 4 }, FCC).kind).toBe('at-the-surface');
+    expect(safeDistance({ ...at, diameterM: 1.8, powerW: 0.0625 }, FCC).kind).toBe('not-reached');
+  });
+
+  test('beyond it the limit is kept, just before it is not', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.3, max: 10, noNaN: true }),
+        fc.double({ min: 0.1, max: 5000, noNaN: true }),
+        fc.double({ min: 2, max: 50, noNaN: true }),
+        fc.double({ min: 1, max: 100, noNaN: true }),
+        (diameterM, powerW, frequencyGHz, factor) => {
+          const dish = { diameterM, powerW, frequencyGHz };
+          const safe = safeDistance(dish, FCC);
+          if (safe.kind !== 'distance') return;
+          const limit = safe.limit.powerDensityWPerM2 * (1 + 1e-9);
+          expect(
+            powerDensity(dish, safe.distanceM * factor).powerDensityWPerM2,
+          ).toBeLessThanOrEqual(limit);
+          // Where the two forms meet, one is 3 % above the other.
+          expect(powerDensity(dish, safe.distanceM * 0.97).powerDensityWPerM2).toBeGreaterThan(
+            limit * 0.97,
+          );
+        },
+      ),
+      { numRuns: 300 },
+    );
+  });
+
+  test('the density never rises with distance, but for 3 % where the far field begins', () => {
+    const dish = { diameterM: 1.8, frequencyGHz: 14, powerW: 20 };
+    let before = powerDensity(dish, 0).powerDensityWPerM2;
+    for (let metres = 1; metres < 500; metres++) {
+      const here = powerDensity(dish, metres).powerDensityWPerM2;
+      expect(here).toBeLessThanOrEqual(before * 1.0282);
+      before = here;
+    }
+  });
+
+  test('every result carries the cautions', () => {
+    const { cautions } = powerDensity({ diameterM: 1.8, frequencyGHz: 14, powerW: 20 }, 5);
+    expect(cautions.join(' ')).toMatch(/local law.*licensed/s);
+    expect(safeDistance({ diameterM: 1.8, frequencyGHz: 14, powerW: 20 }, FCC).cautions).toEqual(
+      cautions,
+    );
+  });
+
+  test.each([
+    [() => powerDensity({ diameterM: 1.2, frequencyGHz: 14.25, powerW: 0 }, 1), 'powerW'],
+    [() => powerDensity({ diameterM: 1.2, frequencyGHz: 14250, powerW: 4 }, 1), 'frequencyGHz'],
+    [() => powerDensity({ diameterM: 1.2, frequencyGHz: 14.25, powerW: 4 }, -1), 'distanceM'],
+    [
+      () => powerDensity({ diameterM: 1.2, frequencyGHz: 14.25, powerW: 4, antennaGainDbi: 50 }, 1),
+      'antennaGainDbi',
+    ],
+    [
+      () =>
+        safeDistance(
+          { diameterM: 1.2, frequencyGHz: 14.25, powerW: 4 },
+          { standard: 'other' as never, group: 'public' },
+        ),
+      'standard',
+    ],
+    [
+      () => exposureLimit({ standard: 'FCC 1.1310', group: 'anyone' as never, frequencyGHz: 14 }),
+      'group',
+    ],
+    [
+      () => exposureLimit({ standard: 'ICNIRP 2020 local', group: 'public', frequencyGHz: 14000 }),
+      'frequencyGHz',
+    ],
+  ])('refuses bad input %#', (call, parameter) => {
+    expect(call).toThrow(DomainError);
+    expect(call).toThrow(expect.objectContaining({ parameter }));
+  });
+});
