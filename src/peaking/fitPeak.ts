@@ -1,35 +1,31 @@
 /** The peak of a lobe from any samples of level against position. */
 
-import { DomainError, finite, inRange, object, positive } from '../errors.js';
-import { linearLeastSquares } from '../numeric/leastSquares.js';
 import { studentCoverageFactor } from '../numeric/student.js';
-import type { PeakFit } from './peakOutcome.js';
-
-/** Readings of level against position on one axis. */
-export interface PeakSamples {
-  /** Positions in degrees on the sky along one axis, in any order, repeats allowed. */
-  readonly positionDeg: ArrayLike<number>;
-  /** Level at each position in dBm (any level in dB serves, the differences count). */
-  readonly levelDbm: ArrayLike<number>;
-  /** Where the antenna stands now, in degrees; default the last position. */
-  readonly currentPositionDeg?: number;
-  /** Half-power beamwidth in degrees, if it is known; default fitted. */
-  readonly halfPowerBeamwidthDeg?: number;
-  /** Step of the displayed level in dB; default 0 (none). */
-  readonly levelStepDb?: number;
-  /** Standard deviation of one reading in dB, if it is known; default found from the readings. */
-  readonly scatterDb?: number;
-}
+import { fiellerInterval, slopeVariance } from './fieller.js';
+import { contradiction, shapeProbability, widthMismatch } from './lobeChecks.js';
+import { fitLobe, fittedQuantities, type LobeDesign, type LobeEstimate } from './lobeFit.js';
+import { fitWithoutOutliers } from './outliers.js';
+import type { IntervalCoverage, PeakFit } from './peakOutcome.js';
+import { type CheckedSamples, checkedSamples, type PeakSamples } from './peakSamples.js';
+import { lossesOf } from './residualLoss.js';
+import { roundingInterval } from './roundingSet.js';
 
 /**
- * Fits the main lobe, a parabola in dB, and gives the peak with an honest 95 % interval.
+ * Fits the main lobe, a parabola in dB, and gives its peak with an honest 95 % interval.
  *
- * The interval is Fieller's: all positions at which the slope of the fit does not differ from zero.
- * It is exact for few readings of unknown scatter.
+ * Least squares of level against position, with width, noise floor, drift and scatter known or found,
+ * and with outliers set aside. The interval is Fieller's: all positions at which the slope of the fit
+ * does not differ from zero, with Student's t for the readings to spare. Without noise floor it is exact
+ * for few readings of unknown scatter. Readings are taken as independent: flicker slower than the
+ * reading (see {@link averagedScatter}) makes every interval too short.
  *
+ * @param samples  Positions and levels, and what else is known.
+ * @returns One of six outcomes, by `kind`: `peak`, `edge`, `flat`, `not-main-lobe`, `too-few`, `contradictory`.
  * @throws {@link DomainError} naming the field that is wrong.
  *
- * Source: E. C. Fieller, J. R. Statist. Soc. B 16 (1954); lobe 12 (offset / beamwidth)^2 dB.
+ * Source: E. C. Fieller, J. R. Statist. Soc. B 16, 175 (1954); lobe 12 (offset / beamwidth)^2 dB.
+ * Accuracy: intervals cover 94 to 96 % in simulation where `coverage` says `nominal`; position within
+ * 1.05 of the Cramer-Rao bound for 7 readings and more.
  * @example
  * ```ts
  * import { fitPeak } from 'slantpath/peaking';
@@ -41,123 +37,181 @@ export interface PeakSamples {
  * ```
  */
 export function fitPeak(samples: PeakSamples): PeakFit {
-  object('samples', samples);
-  const { positionDeg, levelDbm } = checkedColumns(samples);
-  const n = positionDeg.length;
-  const stepDb = inRange('levelStepDb', samples.levelStepDb ?? 0, 0, 20);
-  const knownScatterDb =
-    samples.scatterDb === undefined ? undefined : positive('scatterDb', samples.scatterDb);
-  const knownWidthDeg =
-    samples.halfPowerBeamwidthDeg === undefined
-      ? undefined
-      : inRange('halfPowerBeamwidthDeg', samples.halfPowerBeamwidthDeg, 1e-4, 180);
-  const nowDeg = finite(
-    'currentPositionDeg',
-    samples.currentPositionDeg ?? (positionDeg[n - 1] as number),
-  );
-  const coefficients = knownWidthDeg === undefined ? 3 : 2;
-  const places = new Set(positionDeg).size;
-  const readingsNeeded = coefficients + (knownScatterDb === undefined ? 1 : 0);
-  if (n < readingsNeeded || places < coefficients)
-    return {
-      kind: 'too-few',
-      readings: n,
-      places,
-      readingsNeeded,
-      placesNeeded: coefficients,
-    };
-  const lowDeg = Math.min(...positionDeg);
-  const highDeg = Math.max(...positionDeg);
+  const checked = checkedSamples(samples);
+  const { positionDeg, levelDbm } = checked;
+  const lowDeg = positionDeg.reduce((a, b) => Math.min(a, b));
+  const highDeg = positionDeg.reduce((a, b) => Math.max(a, b));
   const middleDeg = (lowDeg + highDeg) / 2;
   const scaleDeg = (highDeg - lowDeg) / 2;
-  const u = positionDeg.map((x) => (x - middleDeg) / scaleDeg);
-  const top = levelDbm.reduce((a, b) => Math.max(a, b));
-  const bend = knownWidthDeg === undefined ? 0 : -12 * (scaleDeg / knownWidthDeg) ** 2;
-  const columns = [
-    u.map(() => 1),
-    u,
-    ...(knownWidthDeg === undefined ? [u.map((x) => x * x)] : []),
-  ];
-  const fit = linearLeastSquares(
-    columns,
-    levelDbm.map((y, i) => y - top - bend * (u[i] as number) ** 2),
-  );
-  if (fit === undefined)
-    return { kind: 'too-few', readings: n, places, readingsNeeded, placesNeeded: coefficients };
-  const foundDb = fit.degreesOfFreedom > 0 ? Math.sqrt(fit.sumOfSquares / fit.degreesOfFreedom) : 0;
-  const scatterDb = knownScatterDb ?? Math.max(foundDb, stepDb / Math.sqrt(12));
+  const topDbm = levelDbm.reduce((a, b) => Math.max(a, b));
+  const design = designOf(checked, middleDeg, scaleDeg, topDbm);
+  const fitted = fittedQuantities(design);
+  const count = {
+    readings: levelDbm.length,
+    places: new Set(positionDeg).size,
+    readingsNeeded: fitted + (checked.scatterDb === undefined ? 1 : 0),
+    placesNeeded: (design.bend === undefined ? 3 : 2) + (design.fitFloor ? 1 : 0),
+  };
+  if (count.readings < count.readingsNeeded)
+    return { kind: 'too-few', reason: 'readings', ...count };
+  if (count.places < count.placesNeeded) return { kind: 'too-few', reason: 'places', ...count };
+  const full = fitLobe(design);
+  if (full === undefined)
+    return { kind: 'too-few', reason: design.times === undefined ? 'places' : 'drift', ...count };
+  // Rounding adds a twelfth of the step squared to a stated scatter; a found one has it already.
+  const statedDb =
+    checked.scatterDb === undefined
+      ? undefined
+      : Math.hypot(checked.scatterDb, checked.stepDb / Math.sqrt(12));
+  const { fit, outliers } = checked.keepAll
+    ? { fit: full, outliers: [] }
+    : fitWithoutOutliers(design, full, statedDb, checked.stepDb);
+  const shape = shapeProbability(design, fit, outliers, statedDb);
+  const wrong = contradiction(design, fit, outliers, statedDb, shape);
+  if (wrong !== undefined) return wrong;
+  const foundDb = Math.sqrt(fit.sumOfSquares / Math.max(1, fit.degreesOfFreedom));
+  const scatterDb = statedDb ?? foundDb;
   const factor = studentCoverageFactor(
     0.95,
-    knownScatterDb === undefined ? fit.degreesOfFreedom : Number.POSITIVE_INFINITY,
+    statedDb === undefined ? fit.degreesOfFreedom : Number.POSITIVE_INFINITY,
   );
-  const b = fit.coefficients[1] as number;
-  const c = knownWidthDeg === undefined ? (fit.coefficients[2] as number) : bend;
-  const variance = (i: number, j: number) =>
-    (fit.covariance[i]?.[j] ?? 0) * (scatterDb * factor) ** 2;
-  // Fieller: (b + 2 c x)^2 = t^2 var(b + 2 c x) as a quadratic in 2 x.
-  const qa = c * c - variance(2, 2);
-  const qb = b * c - variance(1, 2);
-  const qc = b * b - variance(1, 1);
-  if (qa <= 0) {
-    if (qc > 0)
-      return b < 0
-        ? { kind: 'edge', side: 'lower', edgeDeg: lowDeg }
-        : { kind: 'edge', side: 'higher', edgeDeg: highDeg };
+  const covariance = slopeCovariance(fit);
+  const slopes = fiellerInterval(fit, covariance, factor * scatterDb);
+  if (slopes.kind === 'nothing')
     return { kind: 'flat', fromDeg: lowDeg, toDeg: highDeg, scatterDb };
+  const place = -fit.b / (2 * fit.c);
+  const positionAt = middleDeg + scaleDeg * place;
+  if (slopes.kind === 'slope-only' || (fit.c < 0 && Math.abs(place) > 1)) {
+    const side = slopes.kind === 'slope-only' ? fit.b < 0 : place < 0;
+    return {
+      kind: 'edge',
+      side: side ? 'lower' : 'higher',
+      edgeDeg: side ? lowDeg : highDeg,
+      likelyPositionDeg: slopes.kind === 'slope-only' ? null : positionAt,
+    };
   }
-  const at = -b / (2 * c);
-  const positionAt = middleDeg + scaleDeg * at;
-  if (c > 0) return { kind: 'not-main-lobe', reason: 'dip', positionDeg: positionAt };
-  if (at < -1) return { kind: 'edge', side: 'lower', edgeDeg: lowDeg };
-  if (at > 1) return { kind: 'edge', side: 'higher', edgeDeg: highDeg };
-  const spread = Math.sqrt(Math.max(0, qb * qb - qa * qc));
-  const ends = [(-qb - spread) / (2 * qa), (-qb + spread) / (2 * qa)] as const;
-  const halfPowerBeamwidthDeg = knownWidthDeg ?? scaleDeg * Math.sqrt(-12 / c);
-  const interval95Deg = [middleDeg + scaleDeg * ends[0], middleDeg + scaleDeg * ends[1]] as const;
-  const lossDb = (fromDeg: number, toDeg: number) =>
-    12 * ((fromDeg - toDeg) / halfPowerBeamwidthDeg) ** 2;
-  const upperDb = (x: number) => Math.max(lossDb(x, interval95Deg[0]), lossDb(x, interval95Deg[1]));
+  if (fit.c > 0)
+    return {
+      kind: 'not-main-lobe',
+      reason: 'dip',
+      positionDeg: positionAt,
+      halfPowerBeamwidthDeg: null,
+    };
+  const mismatch = widthMismatch(design, outliers, scatterDb, statedDb !== undefined);
+  if (mismatch !== undefined)
+    return {
+      kind: 'not-main-lobe',
+      reason: mismatch.ratio < 1 ? 'too-narrow' : 'too-wide',
+      positionDeg: middleDeg + scaleDeg * mismatch.place,
+      halfPowerBeamwidthDeg: mismatch.ratio * (checked.widthDeg ?? 0),
+    };
+  const { from, to, coverage } = intervalOf(design, fit, outliers, slopes, {
+    stepDb: checked.stepDb,
+    known: statedDb !== undefined,
+    bendShare: (factor * scatterDb) ** 2 * (covariance.cc / (fit.c * fit.c)),
+  });
+  const halfPowerBeamwidthDeg = checked.widthDeg ?? scaleDeg * Math.sqrt(-12 / fit.c);
+  const interval95Deg = [middleDeg + scaleDeg * from, middleDeg + scaleDeg * to] as const;
+  const { own, bands } = lossesOf(
+    { positionDeg: positionAt, interval95Deg, halfPowerBeamwidthDeg, nowDeg: checked.nowDeg },
+    checked.bands,
+  );
   return {
     kind: 'peak',
     positionDeg: positionAt,
     interval95Deg,
+    coverage,
     standardUncertaintyDeg:
-      (scaleDeg * scatterDb * Math.sqrt(slopeVariance(fit.covariance, at))) / (2 * Math.abs(c)),
-    peakLevelDbm: top + (fit.coefficients[0] as number) - (b * b) / (4 * c),
+      (scaleDeg * scatterDb * Math.sqrt(slopeVariance(covariance, place))) / (2 * Math.abs(fit.c)),
+    peakLevelDbm: topDbm + fit.a - (fit.b * fit.b) / (4 * fit.c),
     halfPowerBeamwidthDeg,
     scatterDb,
-    degreesOfFreedom: knownScatterDb === undefined ? fit.degreesOfFreedom : null,
-    lossNowDb: lossDb(nowDeg, positionAt),
-    lossNowUpper95Db: upperDb(nowDeg),
-    lossAtPeakUpper95Db: upperDb(positionAt),
-    outliers: [],
+    degreesOfFreedom: statedDb === undefined ? fit.degreesOfFreedom : null,
+    driftDbPerMin: driftDbPerMin(checked.timeS, fit),
+    noiseFloorDbm: fit.floorDb === undefined ? null : topDbm + fit.floorDb,
+    ...own,
+    bands,
+    outliers,
+    shapeProbability: shape,
   };
 }
 
-/** Variance of the slope b + 2 c x for unit variance of a reading. */
-function slopeVariance(covariance: readonly (readonly number[])[], x: number): number {
-  const entry = (i: number, j: number) => covariance[i]?.[j] ?? 0;
-  return entry(1, 1) + 4 * x * entry(1, 2) + 4 * x * x * entry(2, 2);
+/** Samples scaled for the fit. */
+function designOf(
+  { positionDeg, levelDbm, timeS, widthDeg, floorDbm, fitFloor }: CheckedSamples,
+  middleDeg: number,
+  scaleDeg: number,
+  topDbm: number,
+): LobeDesign {
+  const scale = scaleDeg > 0 ? scaleDeg : 1;
+  const first = timeS?.reduce((a, b) => Math.min(a, b)) ?? 0;
+  const last = timeS?.reduce((a, b) => Math.max(a, b)) ?? 0;
+  const levels = levelDbm.map((y) => y - topDbm);
+  const lowest = levels.reduce((a, b) => Math.min(a, b));
+  return {
+    places: positionDeg.map((x) => (x - middleDeg) / scale),
+    levels,
+    times: last > first ? timeS?.map((t) => (2 * t - first - last) / (last - first)) : undefined,
+    bend: widthDeg === undefined ? undefined : -12 * (scale / widthDeg) ** 2,
+    floorDb:
+      floorDbm === undefined
+        ? fitFloor
+          ? lowest - 1
+          : undefined
+        : Math.min(floorDbm - topDbm, -0.01),
+    fitFloor,
+  };
 }
 
-function checkedColumns(samples: PeakSamples): {
-  readonly positionDeg: number[];
-  readonly levelDbm: number[];
-} {
-  const { positionDeg, levelDbm } = samples;
-  object('positionDeg', positionDeg);
-  object('levelDbm', levelDbm);
-  if (levelDbm.length !== positionDeg.length)
-    throw new DomainError({
-      code: 'length-mismatch',
-      parameter: 'levelDbm',
-      received: levelDbm,
-      allowed: `as long as positionDeg (${positionDeg.length})`,
-    });
+function slopeCovariance({ covariance }: LobeEstimate) {
+  const at = (i: number, j: number) => covariance[i]?.[j] ?? 0;
+  return { bb: at(1, 1), bc: at(1, 2), cc: at(2, 2) };
+}
+
+function driftDbPerMin(timeS: readonly number[] | undefined, fit: LobeEstimate): number {
+  if (timeS === undefined || fit.drift === 0) return 0;
+  const span = timeS.reduce((a, b) => Math.max(a, b)) - timeS.reduce((a, b) => Math.min(a, b));
+  return (fit.drift * 120) / span;
+}
+
+/** Degrees of freedom up to which rounded readings can hide their scatter. */
+const FEW_SPARE_READINGS = 3;
+
+/** Share of the interval's condition taken up by the bend's own uncertainty, from which few readings do not assure 95 %. */
+const WEAK_BEND = 0.3;
+
+/** The interval in scaled places; widened to all peaks that rounding alone allows, where readings are few. */
+function intervalOf(
+  design: LobeDesign,
+  fit: LobeEstimate,
+  outliers: readonly number[],
+  slopes: { readonly from: number; readonly to: number },
+  basis: { readonly stepDb: number; readonly known: boolean; readonly bendShare: number },
+): { readonly from: number; readonly to: number; readonly coverage: IntervalCoverage } {
+  const { from, to } = slopes;
+  if (basis.known) return { from, to, coverage: 'nominal' };
+  const spare = fit.degreesOfFreedom;
+  const coverage =
+    (spare < 3 && basis.bendShare > WEAK_BEND) || (outliers.length > 0 && spare < 6)
+      ? 'not-assured'
+      : 'nominal';
+  const plain = design.floorDb === undefined && design.times === undefined;
+  if (basis.stepDb === 0 || spare > FEW_SPARE_READINGS || !plain) return { from, to, coverage };
+  const used = (values: readonly number[]) => values.filter((_, i) => !outliers.includes(i));
+  const rounded = roundingInterval(
+    {
+      places: used(design.places),
+      levels: used(design.levels),
+      stepDb: basis.stepDb,
+      bend: design.bend,
+    },
+    -fit.b / (2 * fit.c),
+    4,
+  );
+  if (rounded === undefined) return { from, to, coverage };
   return {
-    positionDeg: Array.from(positionDeg, (x, i) =>
-      inRange('positionDeg', x, -720, 720, undefined, i),
-    ),
-    levelDbm: Array.from(levelDbm, (y, i) => inRange('levelDbm', y, -300, 300, undefined, i)),
+    from: Math.min(from, rounded.from),
+    to: Math.max(to, rounded.to),
+    coverage: coverage === 'nominal' ? 'at-least' : coverage,
   };
 }

@@ -4,11 +4,14 @@
  * @module peaking
  */
 
+export { type Averaging, averagedScatter } from './averagedScatter.js';
 export { type Bracket, type Bracketing, bracketPeak } from './bracketPeak.js';
-export { fitPeak, type PeakSamples } from './fitPeak.js';
+export { fitPeak } from './fitPeak.js';
 export type {
+  BandLoss,
   Contradictory,
   Interval95Deg,
+  IntervalCoverage,
   NotMainLobe,
   PeakAtEdge,
   PeakFit,
@@ -16,3 +19,4 @@ export type {
   PeakFound,
   TooFewReadings,
 } from './peakOutcome.js';
+export type { PeakBand, PeakSamples } from './peakSamples.js';

@@ -3,6 +3,28 @@
 /** A 95 % interval in degrees: lower end, upper end. */
 export type Interval95Deg = readonly [number, number];
 
+/**
+ * How far the 95 % of an interval can be relied on.
+ *
+ * - `nominal`: 94 to 96 % in simulation.
+ * - `at-least`: 95 % or more, wider than needed, because few readings in coarse steps hide their own scatter.
+ * - `not-assured`: less than 94 % is possible: five readings whose bend hardly stands out from the scatter,
+ *   or outliers set aside with few readings left.
+ */
+export type IntervalCoverage = 'nominal' | 'at-least' | 'not-assured';
+
+/** Pointing loss in one band. */
+export interface BandLoss {
+  /** Name of the band, as given. */
+  readonly name: string;
+  /** Pointing loss where the antenna stands now, in dB, 0 or more. */
+  readonly lossNowDb: number;
+  /** Upper bound of that loss with at least 95 % confidence, in dB. */
+  readonly lossNowUpper95Db: number;
+  /** Upper bound, with at least 95 % confidence, of the loss after a move to the position found, in dB. */
+  readonly lossAtPeakUpper95Db: number;
+}
+
 /** The peak was found. */
 export interface PeakFound {
   readonly kind: 'peak';
@@ -10,24 +32,37 @@ export interface PeakFound {
   readonly positionDeg: number;
   /** Interval that holds the true peak with 95 % confidence, in degrees. */
   readonly interval95Deg: Interval95Deg;
+  /** How far that 95 % can be relied on. */
+  readonly coverage: IntervalCoverage;
   /** Standard uncertainty of the position in degrees. */
   readonly standardUncertaintyDeg: number;
-  /** Level at the peak in dBm. */
+  /** Level at the peak in dBm, without the noise floor where one was taken into account. */
   readonly peakLevelDbm: number;
   /** Half-power beamwidth: as given, or as the fit has it, in degrees. */
   readonly halfPowerBeamwidthDeg: number;
-  /** Standard deviation of one reading about the lobe in dB, as found or as given. */
+  /** Standard deviation of one reading about the lobe in dB: found, or as given, rounding included. */
   readonly scatterDb: number;
-  /** Readings less fitted quantities; `null` where the scatter was given. */
+  /** Readings used less fitted quantities; `null` where the scatter was given. */
   readonly degreesOfFreedom: number | null;
+  /** Fitted drift in dB per minute; 0 without times. */
+  readonly driftDbPerMin: number;
+  /** Noise floor in dBm as given or fitted; `null` where none was taken into account. */
+  readonly noiseFloorDbm: number | null;
   /** Pointing loss where the antenna stands now, in dB, 0 or more. */
   readonly lossNowDb: number;
-  /** Upper bound of that loss with 95 % confidence, in dB. */
+  /** Upper bound of that loss with at least 95 % confidence, in dB. */
   readonly lossNowUpper95Db: number;
-  /** Upper bound, with 95 % confidence, of the loss left after a move to `positionDeg`, in dB. */
+  /** Upper bound, with at least 95 % confidence, of the loss left after a move to `positionDeg`, in dB. */
   readonly lossAtPeakUpper95Db: number;
-  /** Readings set aside as outliers, by index. */
+  /** The same three losses in the other bands asked for, in their order. */
+  readonly bands: readonly BandLoss[];
+  /** Readings set aside as outliers, by index, in rising order. */
   readonly outliers: readonly number[];
+  /**
+   * Probability that readings of a true parabola depart from it as much as these (third and fourth
+   * order); small means that the shape is not one. `null` with too few readings to tell.
+   */
+  readonly shapeProbability: number | null;
 }
 
 /** The level still rises at the end of the samples. */
@@ -37,13 +72,16 @@ export interface PeakAtEdge {
   readonly side: 'lower' | 'higher';
   /** Position of the last sample on that side in degrees. */
   readonly edgeDeg: number;
+  /** Where the lobe would have its peak, in degrees, extrapolated; `null` where the bend is not established. */
+  readonly likelyPositionDeg: number | null;
 }
 
-/** Neither a rise nor a bend shows above the scatter. */
+/** Neither a rise nor a bend stands out from the scatter. */
 export interface PeakFlat {
   readonly kind: 'flat';
-  /** First and last position read, in degrees. */
+  /** First position read, in degrees. */
   readonly fromDeg: number;
+  /** Last position read, in degrees. */
   readonly toDeg: number;
   /** Standard deviation of one reading in dB. */
   readonly scatterDb: number;
@@ -52,15 +90,19 @@ export interface PeakFlat {
 /** The readings do not have the shape of a main lobe. */
 export interface NotMainLobe {
   readonly kind: 'not-main-lobe';
-  /** `dip`: a minimum. `too-narrow`, `too-wide`: not the width of the main lobe. */
+  /** `dip`: a minimum. `too-narrow`, `too-wide`: not the width that was given. */
   readonly reason: 'dip' | 'too-narrow' | 'too-wide';
   /** Position of the extremum in degrees. */
   readonly positionDeg: number;
+  /** Half-power beamwidth that the readings have, in degrees; `null` for a dip. */
+  readonly halfPowerBeamwidthDeg: number | null;
 }
 
 /** Too few readings, or too few places, to say anything. */
 export interface TooFewReadings {
   readonly kind: 'too-few';
+  /** `drift`: position and time went hand in hand, so drift and lobe cannot be told apart; read again going back. */
+  readonly reason: 'readings' | 'places' | 'drift';
   /** Readings given. */
   readonly readings: number;
   /** Different positions among them. */
@@ -74,10 +116,12 @@ export interface TooFewReadings {
 /** The readings contradict each other or the stated scatter. */
 export interface Contradictory {
   readonly kind: 'contradictory';
+  /** `scatter`: far more than stated. `two-peaks`: a valley between two peaks. */
+  readonly reason: 'scatter' | 'two-peaks';
   /** Standard deviation found about the lobe in dB. */
   readonly scatterDb: number;
-  /** What was expected at most, in dB. */
-  readonly expectedDb: number;
+  /** Probability that good readings look as bad as these. */
+  readonly probability: number;
 }
 
 /** Outcome of {@link fitPeak}; read `kind` first. */

@@ -1,0 +1,90 @@
+/** A start for a trimmed fit: the lobe through a few samples that most others lie close to. */
+
+import type { LobeDesign } from './lobeFit.js';
+
+/** Most lobes tried. */
+const TRIALS = 64;
+
+/**
+ * Residuals of all samples from the best of up to 64 lobes, each through two (width known) or three
+ * samples, one from each equal share of the sorted places; drift and noise floor left aside. Best is the
+ * smallest sum of the `kept` smallest squares. `undefined` where no lobe can be drawn.
+ */
+export function bestTrimmed(design: LobeDesign, kept: number): Float64Array | undefined {
+  const { places, levels, bend } = design;
+  const n = places.length;
+  const sorted = Array.from({ length: n }, (_, i) => i).sort(
+    (i, j) => (places[i] as number) - (places[j] as number),
+  );
+  const size = bend === undefined ? 3 : 2;
+  const cuts = [0, Math.floor(n / size), Math.floor((2 * n) / size), n];
+  const lengths = [0, 1, 2].map((s) =>
+    s < size ? (cuts[s + 1] as number) - (cuts[s] as number) : 1,
+  );
+  const [first = 1, second = 1, third = 1] = lengths;
+  const count = first * second * third;
+  const stride = Math.max(1, count / TRIALS);
+  const trial = new Float64Array(n);
+  const squares = new Float64Array(n);
+  let best: Float64Array | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (let step = 0; step < count; step += stride) {
+    const index = Math.floor(step);
+    const i = sorted[index % first] as number;
+    const j = sorted[first + (Math.floor(index / first) % second)] as number;
+    const k = sorted[n - 1 - Math.floor(index / (first * second))] as number;
+    if (!residualsThrough(places, levels, bend, [i, j, k], trial)) continue;
+    const sum = smallestSquares(trial, kept, least, squares);
+    if (sum < least) {
+      least = sum;
+      best = trial.slice();
+    }
+  }
+  return best;
+}
+
+/** Fills `out` with the residuals from the lobe through the picked samples; false where it is undetermined. */
+function residualsThrough(
+  places: readonly number[],
+  levels: readonly number[],
+  bend: number | undefined,
+  [i, j, k]: readonly [number, number, number],
+  out: Float64Array,
+): boolean {
+  const x0 = places[i] as number;
+  const x1 = places[j] as number;
+  const y0 = levels[i] as number;
+  if (x1 - x0 < 1e-9) return false;
+  const first = ((levels[j] as number) - y0) / (x1 - x0);
+  let c = bend;
+  if (c === undefined) {
+    const x2 = places[k] as number;
+    if (x2 - x1 < 1e-9) return false;
+    c = (((levels[k] as number) - (levels[j] as number)) / (x2 - x1) - first) / (x2 - x0);
+  }
+  for (let m = 0; m < out.length; m++) {
+    const x = places[m] as number;
+    out[m] = (levels[m] as number) - y0 - (x - x0) * (first + c * (x - x1));
+  }
+  return true;
+}
+
+/** Sum of the `kept` smallest squares, or Infinity as soon as it cannot be below `limit`. */
+function smallestSquares(
+  values: Float64Array,
+  kept: number,
+  limit: number,
+  scratch: Float64Array,
+): number {
+  let within = 0;
+  for (let i = 0; i < values.length; i++) {
+    const square = (values[i] as number) ** 2;
+    scratch[i] = square;
+    if (square < limit) within++;
+  }
+  if (within < kept) return Number.POSITIVE_INFINITY;
+  scratch.sort();
+  let sum = 0;
+  for (let i = 0; i < kept; i++) sum += scratch[i] as number;
+  return sum;
+}
