@@ -6,8 +6,9 @@ import {
   WGS84_SEMI_MAJOR_AXIS_KM,
 } from '../constants.js';
 import { checkedStation, type Station } from '../earth/station.js';
-import { finite } from '../errors.js';
-import { cosDeg, DEGREES_PER_RADIAN, sinDeg } from '../numeric/angle.js';
+import { finite, object } from '../errors.js';
+import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE, wrapLongitudeDeg } from '../numeric/angle.js';
+import { OVERHEAD_RATIO } from './overhead.js';
 
 /** Direction and distance of a satellite; read `kind` first. */
 export type LookAngles =
@@ -29,9 +30,6 @@ export type LookAngles =
       /** Straight distance in kilometres. */
       readonly slantRangeKm: number;
     };
-
-/** Horizontal share of the line of sight below which azimuth is noise: 1e-9 degree from the zenith. */
-const OVERHEAD_RATIO = 1.75e-11;
 
 /**
  * Look angles from a station to a geostationary satellite, on the WGS 84 ellipsoid, without refraction.
@@ -56,32 +54,84 @@ const OVERHEAD_RATIO = 1.75e-11;
  * ```
  */
 export function lookAngles(station: Station, orbitalLongitudeDeg: number): LookAngles {
-  const { latitudeDeg, longitudeDeg, heightM } = checkedStation(station);
-  const differenceDeg =
-    (finite('orbitalLongitudeDeg', orbitalLongitudeDeg) % 360) - (longitudeDeg % 360);
-  const sinLatitude = sinDeg(latitudeDeg);
-  const cosLatitude = cosDeg(latitudeDeg);
+  let { latitudeDeg, longitudeDeg, heightM } = object('station', station);
+  if (!plainlyGood(latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg)) {
+    ({ latitudeDeg, longitudeDeg, heightM } = checkedStation(station));
+    finite('orbitalLongitudeDeg', orbitalLongitudeDeg);
+  }
+  const line = lineOfSight(latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg);
+  const { eastKm, northKm, upKm } = line;
+  const { horizontalKm, azimuthDeg, elevationDeg, slantRangeKm } = direction(eastKm, northKm, upKm);
+  if (upKm > 0 && horizontalKm < OVERHEAD_RATIO * upKm)
+    return { kind: 'overhead', elevationDeg, slantRangeKm };
+  return { kind: upKm > 0 ? 'visible' : 'below-horizon', azimuthDeg, elevationDeg, slantRangeKm };
+}
+
+/** One cheap question for good input; the guards with their messages are asked only about doubtful input. */
+export function plainlyGood(
+  latitudeDeg: number,
+  longitudeDeg: number,
+  heightM: number,
+  orbitalLongitudeDeg: number,
+): boolean {
+  return (
+    typeof latitudeDeg === 'number' &&
+    typeof longitudeDeg === 'number' &&
+    typeof heightM === 'number' &&
+    typeof orbitalLongitudeDeg === 'number' &&
+    latitudeDeg >= -90 &&
+    latitudeDeg <= 90 &&
+    heightM >= -1000 &&
+    heightM <= 100000 &&
+    Number.isFinite(orbitalLongitudeDeg - longitudeDeg)
+  );
+}
+
+/** Line of sight of checked numbers in the station's frame; short, so that engines unfold it in a loop. */
+export function lineOfSight(
+  latitudeDeg: number,
+  longitudeDeg: number,
+  heightM: number,
+  orbitalLongitudeDeg: number,
+) {
+  const difference = longitudeDifferenceDeg(longitudeDeg, orbitalLongitudeDeg) * RADIANS_PER_DEGREE;
+  const sinLatitude = Math.sin(latitudeDeg * RADIANS_PER_DEGREE);
+  const cosLatitude = Math.cos(latitudeDeg * RADIANS_PER_DEGREE);
   const normalKm =
     WGS84_SEMI_MAJOR_AXIS_KM /
     Math.sqrt(1 - WGS84_ECCENTRICITY_SQUARED_RATIO * sinLatitude * sinLatitude);
   const heightKm = heightM / 1000;
-  // Line of sight: away from the axis, eastward, and along the axis.
+  // Away from the Earth's axis, and along it.
   const outKm =
-    GEOSTATIONARY_RADIUS_KM * cosDeg(differenceDeg) - (normalKm + heightKm) * cosLatitude;
-  const eastKm = GEOSTATIONARY_RADIUS_KM * sinDeg(differenceDeg);
+    GEOSTATIONARY_RADIUS_KM * Math.cos(difference) - (normalKm + heightKm) * cosLatitude;
   const axisKm = -(normalKm * (1 - WGS84_ECCENTRICITY_SQUARED_RATIO) + heightKm) * sinLatitude;
-  const northKm = cosLatitude * axisKm - sinLatitude * outKm;
-  const upKm = cosLatitude * outKm + sinLatitude * axisKm;
-  const horizontalKm = Math.sqrt(eastKm * eastKm + northKm * northKm);
-  const slantRangeKm = Math.sqrt(horizontalKm * horizontalKm + upKm * upKm);
-  const elevationDeg = Math.atan2(upKm, horizontalKm) * DEGREES_PER_RADIAN;
-  if (upKm > 0 && horizontalKm < OVERHEAD_RATIO * upKm)
-    return { kind: 'overhead', elevationDeg, slantRangeKm };
-  const fromNorthDeg = Math.atan2(eastKm, northKm) * DEGREES_PER_RADIAN;
   return {
-    kind: upKm > 0 ? 'visible' : 'below-horizon',
-    azimuthDeg: fromNorthDeg < 0 ? (fromNorthDeg + 360) % 360 : fromNorthDeg + 0,
-    elevationDeg,
-    slantRangeKm,
+    eastKm: GEOSTATIONARY_RADIUS_KM * Math.sin(difference),
+    northKm: cosLatitude * axisKm - sinLatitude * outKm,
+    upKm: cosLatitude * outKm + sinLatitude * axisKm,
+  };
+}
+
+function longitudeDifferenceDeg(fromDeg: number, toDeg: number): number {
+  const differenceDeg = toDeg - fromDeg;
+  return differenceDeg >= -180 && differenceDeg < 180
+    ? differenceDeg
+    : wrapLongitudeDeg((toDeg % 360) - (fromDeg % 360));
+}
+
+/** Azimuth (0 straight up), elevation and range of a line of sight. */
+export function direction(eastKm: number, northKm: number, upKm: number) {
+  const horizontalKm = Math.sqrt(eastKm * eastKm + northKm * northKm);
+  // Bearing by half its angle from the nearer of north and south: four quadrants, and nothing cancels.
+  const half = Math.atan(eastKm / (horizontalKm + Math.abs(northKm)));
+  const bearingDeg = (northKm < 0 ? Math.PI - 2 * half : 2 * half) * DEGREES_PER_RADIAN;
+  const azimuthDeg = bearingDeg < 0 ? bearingDeg + 360 : bearingDeg;
+  return {
+    horizontalKm,
+    // A tiny negative bearing rounds up to a full turn; straight up it is no number.
+    azimuthDeg: azimuthDeg >= 0 && azimuthDeg < 360 ? azimuthDeg + 0 : 0,
+    // Straight up the quotient is infinite, and its arctangent 90 degrees.
+    elevationDeg: Math.atan(upKm / horizontalKm) * DEGREES_PER_RADIAN,
+    slantRangeKm: Math.sqrt(horizontalKm * horizontalKm + upKm * upKm),
   };
 }
