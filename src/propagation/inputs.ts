@@ -35,6 +35,11 @@ export function checkedStationHeightKm(value: number, index?: number): number {
   return inRange('stationHeightKm', value, -0.5, 10, 'was it given in metres?', index);
 }
 
+/** Rain height above mean sea level in kilometres; it may lie below a high station. */
+export function checkedRainHeightKm(value: number, index?: number): number {
+  return inRange('rainHeightKm', value, -5, 20, 'was it given in metres?', index);
+}
+
 /** Rain rate in mm/h; zero means no rain. */
 export function checkedRainRate(parameter: string, value: number, index?: number): number {
   return inRange(parameter, value, 0, 1000, undefined, index);

@@ -1,12 +1,13 @@
 /** Recommendation ITU-R P.618-14 (08/2023), section 2.2.1.1: rain attenuation on an Earth-space path. */
 
-import { finite, inRange, object } from '../errors.js';
+import { finite, object } from '../errors.js';
 import { atan2Deg, cosDeg, sinDeg } from '../numeric/angle.js';
 import {
   checkedElevationDeg,
   checkedFrequencyGHz,
   checkedLatitudeDeg,
   checkedPercent,
+  checkedRainHeightKm,
   checkedRainRate,
   checkedStationHeightKm,
   namesOutside,
@@ -165,9 +166,4 @@ export function rainAttenuation(input: RainAttenuationInput): RainAttenuation {
       ['exceededPercent', exceededPercent, 0.001, 5],
     ),
   };
-}
-
-/** Rain height above mean sea level in kilometres; it may lie below a high station. */
-export function checkedRainHeightKm(value: number, index?: number): number {
-  return inRange('rainHeightKm', value, -5, 20, 'was it given in metres?', index);
 }
