@@ -5,6 +5,26 @@
  * @module acceptance
  */
 
+export type {
+  CauseCarrier,
+  CauseInstallation,
+  CauseSlot,
+  CauseTestPoint,
+  FaultCause,
+} from './causes/installation.js';
+export type { CauseMeasurement, CauseObservation } from './causes/observation.js';
+export {
+  type CauseQuestion,
+  type CauseRanker,
+  causeRanker,
+  rankCauses,
+} from './causes/rankCauses.js';
+export type {
+  CauseEvidence,
+  CauseRanking,
+  NextMeasurement,
+  RankedCause,
+} from './causes/result.js';
 export {
   type ClearSkyEquivalent,
   clearSkyEquivalent,

@@ -1,0 +1,188 @@
+/** Guards of what was read on site. */
+
+import { DomainError, inRange, object, oneOf } from '../../errors.js';
+import { type CauseContext, unknownName } from './context.js';
+import {
+  type CauseMeasurement,
+  type CauseObservation,
+  DEFAULT_UNCERTAINTY,
+  OBSERVATION_KINDS,
+  YES_NO_KINDS,
+} from './observation.js';
+
+/** A numeric result with its uncertainty, a yes or no, or what was received. */
+export type Result =
+  | { readonly kind: 'number'; readonly value: number; readonly uncertainty: number }
+  | { readonly kind: 'yes-no'; readonly seen: boolean }
+  | { readonly kind: 'reception'; readonly received: 'wanted' | 'other' | 'nothing' };
+
+/** Fields that tell one measurement from another. */
+export function measurementKey(measurement: CauseMeasurement): string {
+  const m = measurement as unknown as Readonly<Record<string, unknown>>;
+  return JSON.stringify([m['kind'], m['carrier'], m['testPoint'], m['slot'], m['segment']]);
+}
+
+/** The place of a result without the result. */
+export function measurementOf(observation: CauseObservation): CauseMeasurement {
+  const fields = ['kind', 'carrier', 'testPoint', 'slot', 'segment'];
+  return Object.fromEntries(
+    Object.entries(observation).filter(([name]) => fields.includes(name)),
+  ) as unknown as CauseMeasurement;
+}
+
+/** Guards one observation and gives its result. */
+export function checkedObservation(
+  context: CauseContext,
+  observation: CauseObservation,
+  path: string,
+): Result {
+  object(path, observation);
+  oneOf(`${path}.kind`, observation.kind, OBSERVATION_KINDS);
+  checkNames(context, observation, path);
+  if (isYesNo(observation)) {
+    if (typeof observation.seen !== 'boolean')
+      throw new DomainError({
+        code: observation.seen === undefined ? 'missing' : 'malformed',
+        parameter: `${path}.seen`,
+        received: observation.seen,
+        allowed: 'true or false',
+      });
+    return { kind: 'yes-no', seen: observation.seen };
+  }
+  const number = (
+    field: string,
+    value: number,
+    limits: readonly [from: number, to: number],
+    uncertaintyField: string,
+    uncertainty: number | undefined,
+    usual: number,
+  ): Result => ({
+    kind: 'number',
+    value: inRange(`${path}.${field}`, value, ...limits),
+    uncertainty: inRange(`${path}.${uncertaintyField}`, uncertainty ?? usual, 0.01, 50),
+  });
+  const usual = DEFAULT_UNCERTAINTY;
+  switch (observation.kind) {
+    case 'reception':
+      oneOf(`${path}.received`, observation.received, ['wanted', 'other', 'nothing']);
+      return { kind: 'reception', received: observation.received };
+    case 'level':
+      return number(
+        'levelDbuv',
+        observation.levelDbuv,
+        [-60, 150],
+        'uncertaintyDb',
+        observation.uncertaintyDb,
+        usual.level,
+      );
+    case 'carrier-to-noise':
+      return number(
+        'carrierToNoiseDb',
+        observation.carrierToNoiseDb,
+        [-30, 60],
+        'uncertaintyDb',
+        observation.uncertaintyDb,
+        usual['carrier-to-noise'],
+      );
+    case 'isolation':
+      return number(
+        'isolationDb',
+        observation.isolationDb,
+        [-60, 60],
+        'uncertaintyDb',
+        observation.uncertaintyDb,
+        usual.isolation,
+      );
+    case 'polarization-null':
+      return number(
+        'turnDeg',
+        observation.turnDeg,
+        [-90, 90],
+        'uncertaintyDeg',
+        observation.uncertaintyDeg,
+        usual['polarization-null'],
+      );
+    case 'search':
+      return number(
+        'riseDb',
+        observation.riseDb,
+        [-5, 60],
+        'uncertaintyDb',
+        observation.uncertaintyDb,
+        usual.search,
+      );
+    case 'supply-voltage':
+      return number(
+        'voltageV',
+        observation.voltageV,
+        [0, 60],
+        'uncertaintyV',
+        observation.uncertaintyV,
+        usual['supply-voltage'],
+      );
+    case 'mast-lean':
+      return number(
+        'leanDeg',
+        observation.leanDeg,
+        [0, 45],
+        'uncertaintyDeg',
+        observation.uncertaintyDeg,
+        usual['mast-lean'],
+      );
+    case 'repeat-later':
+      return number(
+        'changeDb',
+        observation.changeDb,
+        [-60, 60],
+        'uncertaintyDb',
+        observation.uncertaintyDb,
+        usual['repeat-later'],
+      );
+  }
+}
+
+function isYesNo(
+  observation: CauseObservation,
+): observation is Extract<CauseObservation, { readonly seen: boolean }> {
+  return (YES_NO_KINDS as readonly string[]).includes(observation.kind);
+}
+
+function checkNames(context: CauseContext, observation: CauseObservation, path: string): void {
+  if ('carrier' in observation || 'testPoint' in observation) {
+    const point = context.testPoints.find((candidate) => candidate.name === observation.testPoint);
+    if (!point) throw unknownName(`${path}.testPoint`, observation.testPoint, 'the test points');
+    if (observation.kind === 'supply-voltage') return;
+    const carrier = context.carriers.find((candidate) => candidate.name === observation.carrier);
+    if (!carrier) throw unknownName(`${path}.carrier`, observation.carrier, 'the carriers');
+    if (point.slot !== undefined && point.slot !== carrier.slot)
+      throw new DomainError({
+        code: 'inconsistent',
+        parameter: `${path}.testPoint`,
+        received: observation.testPoint,
+        allowed: `the unit of slot ${carrier.slot} or a point behind the units`,
+      });
+    return;
+  }
+  const needsCarrier = ['level', 'carrier-to-noise', 'isolation', 'reception', 'supply-voltage'];
+  if (needsCarrier.includes(observation.kind))
+    throw unknownName(`${path}.testPoint`, undefined, 'the test points');
+  const needsSlot = ['polarization-null', 'search', 'sun-near', 'obstacle-seen'];
+  const { slot, segment } = observation as { readonly slot?: string; readonly segment?: string };
+  if (needsSlot.includes(observation.kind) && !context.slots.some((s) => s.name === slot))
+    throw unknownName(`${path}.slot`, slot, 'the slots');
+  if (
+    ['connector-check', 'cable-check'].includes(observation.kind) &&
+    !knownSegment(context, segment)
+  )
+    throw unknownName(`${path}.segment`, segment, 'the segments');
+}
+
+/** Segments by name: each shared test point, and the lead of each unit where there are several. */
+export function segmentNames(context: CauseContext): readonly string[] {
+  if (context.slots.length === 1) return context.segments;
+  return [...context.segments, ...context.slots.map((slot) => `lead of ${slot.name}`)];
+}
+
+function knownSegment(context: CauseContext, segment: string | undefined): boolean {
+  return segment !== undefined && segmentNames(context).includes(segment);
+}

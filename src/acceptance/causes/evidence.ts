@@ -1,0 +1,68 @@
+/** What speaks for and against a cause, observation by observation. */
+
+import { measurementOf, type Result } from './checkedObservation.js';
+import type { Hypothesis } from './hypothesis.js';
+import { checkLogLikelihood, type ObservedPattern } from './likelihood.js';
+import type { CauseObservation } from './observation.js';
+import type { PredictedColumn, Predictions } from './predictions.js';
+import type { CauseEvidence } from './result.js';
+
+/** Difference of log-likelihood beyond which an observation takes sides: odds of two to one. */
+const TAKES_SIDES = Math.log(2);
+
+/** Chance of what was seen. */
+function chance(result: Result, column: PredictedColumn, h: number): number {
+  const mean = column.mean[h] as number;
+  if (result.kind === 'yes-no') return result.seen ? mean : 1 - mean;
+  if (result.kind !== 'reception' || result.received === 'wanted') return mean;
+  const other = column.second[h] as number;
+  return result.received === 'other' ? other : Math.max(0, 1 - mean - other);
+}
+
+/** Evidence for hypothesis `h` as compared with hypothesis 0, nothing wrong; strongest first. */
+export function evidenceFor(
+  h: number,
+  hypotheses: readonly Hypothesis[],
+  observations: readonly CauseObservation[],
+  results: readonly Result[],
+  pattern: ObservedPattern,
+  predictions: Predictions,
+): readonly CauseEvidence[] {
+  const weighed = observations.map((observation, index) => {
+    const result = results[index] as Result;
+    const column = predictions(measurementOf(observation));
+    const slot = pattern.readingIndex.indexOf(index);
+    let logRatio: number;
+    let deviationRatio = 0;
+    if (slot >= 0 && result.kind === 'number') {
+      const z = (at: number): number => {
+        const scatter = (hypotheses[at] as Hypothesis).scatter;
+        const deviation = pattern.whitenings.get(scatter)?.deviations[slot] ?? 1;
+        return (result.value - (column.mean[at] as number)) / deviation;
+      };
+      deviationRatio = z(h);
+      logRatio = 0.5 * (z(0) ** 2 - z(h) ** 2);
+    } else {
+      logRatio = checkLogLikelihood(result, column, h) - checkLogLikelihood(result, column, 0);
+      if (result.kind === 'number')
+        deviationRatio =
+          (result.value - (column.mean[h] as number)) /
+          Math.hypot(column.second[h] as number, result.uncertainty);
+    }
+    const against = logRatio < -TAKES_SIDES || Math.abs(deviationRatio) > 3;
+    const speaks = against ? 'against' : logRatio > TAKES_SIDES ? 'for' : 'neutral';
+    const predicted = (at: number): number =>
+      result.kind === 'number' ? (column.mean[at] as number) : chance(result, column, at);
+    return {
+      strength: Math.abs(logRatio),
+      entry: {
+        observation,
+        predicted: predicted(h),
+        withoutFault: predicted(0),
+        deviationRatio,
+        speaks,
+      } satisfies CauseEvidence,
+    };
+  });
+  return weighed.sort((a, b) => b.strength - a.strength).map(({ entry }) => entry);
+}

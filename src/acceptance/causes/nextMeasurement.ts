@@ -1,0 +1,116 @@
+/** The one measurement, not yet made, that best separates two causes. */
+
+import { measurementKey, segmentNames } from './checkedObservation.js';
+import type { CauseContext } from './context.js';
+import type { Hypothesis } from './hypothesis.js';
+import type { FaultCause } from './installation.js';
+import { type CauseMeasurement, DEFAULT_UNCERTAINTY } from './observation.js';
+import type { Predictions } from './predictions.js';
+import type { NextMeasurement } from './result.js';
+
+/** A measurement that takes away less than this share of the mistakes is not worth the climb. */
+const WORTHWHILE = 0.2;
+
+/** All that can be measured, the least trouble first. */
+function possible(context: CauseContext): readonly CauseMeasurement[] {
+  const list: CauseMeasurement[] = [
+    { kind: 'rain-seen' },
+    ...context.slots.map((slot) => ({ kind: 'sun-near' as const, slot: slot.name })),
+    ...context.slots.map((slot) => ({ kind: 'obstacle-seen' as const, slot: slot.name })),
+    { kind: 'mast-lean' },
+  ];
+  const kinds = ['level', 'carrier-to-noise', 'isolation', 'reception'] as const;
+  for (const point of context.testPoints)
+    for (const carrier of context.carriers)
+      if (point.slot === undefined || point.slot === carrier.slot)
+        for (const kind of kinds) list.push({ kind, carrier: carrier.name, testPoint: point.name });
+  for (const point of context.testPoints)
+    if (point.slot === undefined) list.push({ kind: 'supply-voltage', testPoint: point.name });
+  for (const segment of segmentNames(context))
+    list.push({ kind: 'connector-check', segment }, { kind: 'cable-check', segment });
+  for (const slot of context.slots)
+    list.push({ kind: 'polarization-null', slot: slot.name }, { kind: 'search', slot: slot.name });
+  list.push({ kind: 'spectrum' }, { kind: 'repeat-later' });
+  return list;
+}
+
+interface Moments {
+  readonly mean: number;
+  readonly variance: number;
+}
+
+/** Mean and variance of a column over the hypotheses of a cause, by their posterior weights. */
+function moments(values: Float64Array, members: readonly number[], weights: Float64Array): Moments {
+  let total = 0;
+  let mean = 0;
+  for (const h of members) {
+    total += weights[h] as number;
+    mean += (weights[h] as number) * (values[h] as number);
+  }
+  mean /= total;
+  let variance = 0;
+  for (const h of members)
+    variance += ((weights[h] as number) / total) * ((values[h] as number) - mean) ** 2;
+  return { mean, variance };
+}
+
+/** Overlap of two chances of yes (Bhattacharyya coefficient): 1 where they are equal. */
+function overlapOfChances(a: number, b: number): number {
+  return Math.sqrt(a * b) + Math.sqrt((1 - a) * (1 - b));
+}
+
+/** Overlap of two normal distributions (Bhattacharyya coefficient). */
+function overlapOfNormals(a: Moments, b: Moments): number {
+  const sum = a.variance + b.variance;
+  const widths = Math.sqrt((2 * Math.sqrt(a.variance * b.variance)) / sum);
+  return widths * Math.exp(-((a.mean - b.mean) ** 2) / (4 * sum));
+}
+
+/** Finds the measurement with the least overlap. */
+export function nextMeasurement(
+  context: CauseContext,
+  hypotheses: readonly Hypothesis[],
+  weights: Float64Array,
+  between: readonly [FaultCause, FaultCause],
+  made: ReadonlySet<string>,
+  predictions: Predictions,
+): NextMeasurement | null {
+  const members = between.map((cause) => {
+    const own: number[] = [];
+    let highest = 0;
+    hypotheses.forEach((hypothesis, h) => {
+      if (hypothesis.cause !== cause) return;
+      own.push(h);
+      highest = Math.max(highest, weights[h] as number);
+    });
+    return own.filter((h) => (weights[h] as number) > 1e-3 * highest);
+  });
+  const [first, second] = members;
+  if (!first?.length || !second?.length) return null;
+  let best: NextMeasurement | null = null;
+  for (const measurement of possible(context)) {
+    if (made.has(measurementKey(measurement))) continue;
+    const column = predictions(measurement);
+    const a = moments(column.mean, first, weights);
+    const b = moments(column.mean, second, weights);
+    let overlap: number;
+    if (column.kind === 'number') {
+      const usual = DEFAULT_UNCERTAINTY[measurement.kind as keyof typeof DEFAULT_UNCERTAINTY];
+      // Half a decibel stands for what the plan itself does not know.
+      const own = usual ** 2 + 0.25;
+      const doubt = (members: readonly number[]): number => {
+        const deviation = moments(column.second, members, weights);
+        return deviation.mean ** 2 + own;
+      };
+      overlap = overlapOfNormals(
+        { mean: a.mean, variance: a.variance + doubt(first) },
+        { mean: b.mean, variance: b.variance + doubt(second) },
+      );
+    } else overlap = overlapOfChances(a.mean, b.mean);
+    const separationRatio = Math.max(0, 1 - overlap);
+    // A harder measurement must be clearly better than an easier one before it in the list.
+    if (separationRatio > (best?.separationRatio ?? WORTHWHILE) + (best ? 0.03 : 0))
+      best = { measurement, between, predicted: [a.mean, b.mean], separationRatio };
+  }
+  return best;
+}

@@ -1,0 +1,177 @@
+/** Faults of the antenna's attitude: mispointed, mast leaning, side lobe, wrong slot, polarization rotated. */
+
+import { cosDeg, sinDeg } from '../../numeric/angle.js';
+import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
+import type { Change } from './channel.js';
+import type { CarrierContext, CauseContext, SlotFrame, Vector } from './context.js';
+import { type Hypothesis, ratios, steps } from './hypothesis.js';
+
+/** Beyond this the lobe has ended and side lobes take over. */
+const LOBE_FLOOR_DB = 18;
+
+const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+
+/** How a small turn of the whole antenna (axis times degrees) moves the beam of a slot, and rolls it. */
+export function beamShift(
+  turnDeg: Vector,
+  slot: SlotFrame,
+): { readonly offsetDeg: number; readonly rollDeg: number } {
+  return {
+    offsetDeg: Math.hypot(dot(turnDeg, slot.upward), dot(turnDeg, slot.right)),
+    rollDeg: dot(turnDeg, slot.toward),
+  };
+}
+
+/** Effect of a turn of the whole antenna. */
+function turned(
+  context: CauseContext,
+  turnDeg: Vector,
+): Pick<Hypothesis, 'change'> & { readonly lossDb: (slot: number) => number } {
+  const shifts = context.slots.map((slot) => beamShift(turnDeg, slot));
+  const loss = (carrier: CarrierContext): number =>
+    Math.min(
+      LOBE_FLOOR_DB,
+      gaussianLobeLossDb(shifts[carrier.slotIndex]?.offsetDeg ?? 0, carrier.beamwidthDeg),
+    );
+  return {
+    change: (carrier) => ({
+      carrierDb: -loss(carrier),
+      rotationDeg: shifts[carrier.slotIndex]?.rollDeg ?? 0,
+    }),
+    lossDb: (slot) =>
+      Math.max(0, ...context.carriers.filter((c) => c.slotIndex === slot).map(loss)),
+  };
+}
+
+/** A search around the present place finds the lost level again. */
+const foundAgain =
+  (context: CauseContext, lossDb: (slot: number) => number): NonNullable<Hypothesis['check']> =>
+  (measurement) =>
+    measurement.kind === 'search'
+      ? {
+          mean: lossDb(context.slots.findIndex((slot) => slot.name === measurement.slot)),
+          deviation: 0.7,
+        }
+      : undefined;
+
+/** The antenna has turned about the vertical and across its line of sight. */
+export function mispointed(context: CauseContext): readonly Hypothesis[] {
+  const middle = context.slots[Math.floor((context.slots.length - 1) / 2)] as SlotFrame;
+  const radii = steps(0.2, 1.15, 10);
+  const angles = steps(0, 330, 12);
+  return radii.flatMap((radius) =>
+    angles.map((angle): Hypothesis => {
+      const rightDeg = radius * context.widestBeamDeg * sinDeg(angle);
+      const upDeg = radius * context.widestBeamDeg * cosDeg(angle);
+      const vertical = -rightDeg / Math.max(0.1, cosDeg(middle.elevationDeg));
+      const turnDeg: Vector = [upDeg * middle.right[0], upDeg * middle.right[1], vertical];
+      const { change, lossDb } = turned(context, turnDeg);
+      return {
+        cause: 'mispointed',
+        location: null,
+        weight: 1 / (radii.length * angles.length),
+        scatter: 'plan',
+        parameters: { rightDeg, upDeg },
+        change,
+        check: foundAgain(context, lossDb),
+      };
+    }),
+  );
+}
+
+/** The mast leans: the whole antenna has turned about a horizontal axis. */
+export function mastLeaning(context: CauseContext): readonly Hypothesis[] {
+  const leans = steps(0.2, 1.3, 10);
+  const directions = steps(0, 337.5, 16);
+  return leans.flatMap((lean) =>
+    directions.map((leanTowardDeg): Hypothesis => {
+      const leanDeg = lean * context.widestBeamDeg;
+      // Leaning towards a bearing is a turn about the axis to the left of it, right hand rule.
+      const turnDeg: Vector = [
+        -leanDeg * cosDeg(leanTowardDeg),
+        leanDeg * sinDeg(leanTowardDeg),
+        0,
+      ];
+      const { change, lossDb } = turned(context, turnDeg);
+      const found = foundAgain(context, lossDb);
+      return {
+        cause: 'mast-leaning',
+        location: null,
+        weight: 1 / (leans.length * directions.length),
+        scatter: 'plan',
+        parameters: { leanDeg, leanTowardDeg },
+        change,
+        check: (measurement) =>
+          measurement.kind === 'mast-lean'
+            ? { mean: leanDeg, deviation: 0.15 }
+            : found(measurement),
+      };
+    }),
+  );
+}
+
+/** The antenna was peaked on a side lobe. */
+export function sideLobe(): readonly Hypothesis[] {
+  const drops = steps(12, 28, 9);
+  const isolations = [4, 9, 14];
+  return drops.flatMap((dropDb) =>
+    isolations.map(
+      (isolationDb): Hypothesis => ({
+        cause: 'side-lobe',
+        location: null,
+        weight: 1 / (drops.length * isolations.length),
+        scatter: 'uneven',
+        parameters: { dropDb },
+        change: () => ({ carrierDb: -dropDb, isolationDb }),
+        check: (measurement) =>
+          measurement.kind === 'search' ? { mean: dropDb, deviation: 2 } : undefined,
+      }),
+    ),
+  );
+}
+
+/** The antenna looks at another satellite: what stands at the planned frequencies is chance. */
+export function wrongSlot(): readonly Hypothesis[] {
+  const foreign = ratios(0.02, 2, 6);
+  return foreign.map(
+    (unwantedRatio): Hypothesis => ({
+      cause: 'wrong-slot',
+      location: null,
+      weight: 1 / foreign.length,
+      scatter: 'unknown-carriers',
+      parameters: { foreignLevelDb: 10 * Math.log10(unwantedRatio) },
+      change: () => ({ carrierDb: -30, unwantedRatio, foreignRatio: 0.65 }),
+      check: (measurement) =>
+        measurement.kind === 'search' ? { mean: 0.7, deviation: 2 } : undefined,
+    }),
+  );
+}
+
+/** A feed, or the whole antenna, is turned about the line of sight. */
+export function polarizationRotated(context: CauseContext): readonly Hypothesis[] {
+  const sizes = ratios(4, 70, 12);
+  const places = [
+    ...(context.slots.length > 1 ? [null] : []),
+    ...context.slots.map((slot) => slot.name),
+  ];
+  return places.flatMap((location) =>
+    sizes.flatMap((size) =>
+      [size, -size].map((rotationDeg): Hypothesis => {
+        const concerns = (slot: string): boolean => location === null || location === slot;
+        const change: Change = { rotationDeg };
+        return {
+          cause: 'polarization-rotated',
+          location,
+          weight: 1 / (2 * sizes.length),
+          scatter: 'plan',
+          parameters: { rotationDeg },
+          change: (carrier) => (concerns(carrier.slot) ? change : undefined),
+          check: (measurement) =>
+            measurement.kind === 'polarization-null' && concerns(measurement.slot)
+              ? { mean: -rotationDeg, deviation: Math.abs(rotationDeg) * 0.15 }
+              : undefined,
+        };
+      }),
+    ),
+  );
+}

@@ -1,0 +1,114 @@
+/** Predictions of every hypothesis for every measurement, computed once each. */
+
+import { type Channel, channel } from './channel.js';
+import { measurementKey } from './checkedObservation.js';
+import type { CauseContext } from './context.js';
+import type { CheckPrediction, Hypothesis } from './hypothesis.js';
+import type { CauseMeasurement } from './observation.js';
+
+/** Predictions of one kind of reading by all hypotheses, in their order. */
+export interface PredictedColumn {
+  /** Means, or chances of yes or of the wanted service. */
+  readonly mean: Float64Array;
+  /** Deviations of checks beyond the uncertainty of the reading; chances of a foreign service. */
+  readonly second: Float64Array;
+  /** What the columns hold. */
+  readonly kind: 'number' | 'yes-no' | 'reception';
+}
+
+/** What checks show where a cause does not bear on them: practice of the trade, kept wide. */
+export function usualCheck(context: CauseContext, measurement: CauseMeasurement): CheckPrediction {
+  switch (measurement.kind) {
+    case 'supply-voltage':
+      return { mean: context.supplyVoltageV, deviation: 0.6 };
+    case 'mast-lean':
+      return { mean: 0.2, deviation: 0.2 };
+    case 'polarization-null':
+      return { mean: 0, deviation: 1 };
+    case 'search':
+      return { mean: 0.2, deviation: 0.4 };
+    case 'repeat-later':
+      return { mean: 0, deviation: 0.5 };
+    case 'rain-seen':
+      return { yes: 0.08 };
+    case 'spectrum':
+      return { yes: 0.04 };
+    case 'sun-near':
+      return { yes: 0.01 };
+    case 'obstacle-seen':
+      return { yes: 0.06 };
+    case 'connector-check':
+      return { yes: 0.08 };
+    default:
+      return { yes: 0.05 };
+  }
+}
+
+/** Looks up or computes the column of a measurement. */
+export type Predictions = (measurement: CauseMeasurement) => PredictedColumn;
+
+/** Predictions of all hypotheses, remembered by measurement. */
+export function predictionsOf(
+  context: CauseContext,
+  hypotheses: readonly Hypothesis[],
+): Predictions {
+  const channels = new Map<string, readonly Channel[]>();
+  const columns = new Map<string, PredictedColumn>();
+  const channelsAt = (carrierName: string, pointName: string): readonly Channel[] => {
+    const key = JSON.stringify([carrierName, pointName]);
+    const known = channels.get(key);
+    if (known) return known;
+    const carrier = context.carriers.find((candidate) => candidate.name === carrierName);
+    const point = context.testPoints.find((candidate) => candidate.name === pointName);
+    const made =
+      carrier && point
+        ? hypotheses.map((h) => channel(context, carrier, point, h.change(carrier, point)))
+        : [];
+    channels.set(key, made);
+    return made;
+  };
+  const compute = (measurement: CauseMeasurement): PredictedColumn => {
+    const mean = new Float64Array(hypotheses.length);
+    const second = new Float64Array(hypotheses.length);
+    switch (measurement.kind) {
+      case 'level':
+      case 'carrier-to-noise':
+      case 'isolation': {
+        const field = (
+          {
+            level: 'levelDbuv',
+            'carrier-to-noise': 'carrierToNoiseDb',
+            isolation: 'isolationDb',
+          } as const
+        )[measurement.kind];
+        channelsAt(measurement.carrier, measurement.testPoint).forEach((shown, h) => {
+          mean[h] = shown[field];
+        });
+        return { mean, second, kind: 'number' };
+      }
+      case 'reception':
+        channelsAt(measurement.carrier, measurement.testPoint).forEach(({ reception }, h) => {
+          mean[h] = reception.wanted;
+          second[h] = reception.other;
+        });
+        return { mean, second, kind: 'reception' };
+      default: {
+        const usual = usualCheck(context, measurement);
+        hypotheses.forEach((hypothesis, h) => {
+          const predicted = hypothesis.check?.(measurement) ?? usual;
+          mean[h] = 'yes' in predicted ? predicted.yes : predicted.mean;
+          second[h] = 'yes' in predicted ? 0 : predicted.deviation;
+        });
+        return { mean, second, kind: 'yes' in usual ? 'yes-no' : 'number' };
+      }
+    }
+  };
+  return (measurement) => {
+    const key = measurementKey(measurement);
+    const known = columns.get(key);
+    if (known) return known;
+    const made = compute(measurement);
+    columns.set(key, made);
+    return made;
+  };
+}
