@@ -40,6 +40,11 @@ export default defineConfig({
       title: 'slantpath',
       description: 'Satellite pointing math in the open: importable, checked, explained.',
       favicon: '/favicon.svg',
+      head: [
+        { tag: 'link', attrs: { rel: 'manifest', href: '/manifest.webmanifest' } },
+        { tag: 'meta', attrs: { name: 'theme-color', content: '#14495c' } },
+        { tag: 'script', attrs: { src: '/offline.js', defer: true } },
+      ],
       markdown: { processedDirs: [root('docs')] },
       routeMiddleware: './src/routeData.ts',
       customCss: [
@@ -51,6 +56,8 @@ export default defineConfig({
       ],
       expressiveCode: {
         themes: ['github-light', 'github-dark'],
+        // Lines that are too long wrap: a phone cannot show them, and a box that scrolls needs a name.
+        defaultProps: { wrap: true },
         styleOverrides: { borderRadius: '2px', codeFontSize: '0.875rem' },
       },
       plugins: makesApi

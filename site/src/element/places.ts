@@ -28,7 +28,8 @@ export function listenToPlaces(root: HTMLElement, changed: () => void): void {
     });
     changed();
   };
-  root.addEventListener('change', (event) => {
+  // Before the example's own listener, which would set the choice back to what the coordinates say.
+  const choose = (event: Event) => {
     const select = event.target;
     if (!(select instanceof HTMLSelectElement) || select.dataset['preset'] === undefined) return;
     const preset = select.value === '' ? undefined : PRESETS[Number(select.value)];
@@ -38,7 +39,8 @@ export function listenToPlaces(root: HTMLElement, changed: () => void): void {
         group,
         PLACE_FIELDS.map((field) => preset[field]),
       );
-  });
+  };
+  root.addEventListener('input', choose, { capture: true });
   root.addEventListener('click', (event) => {
     const button = (event.target as Element).closest('[data-locate]');
     const group = button?.closest<HTMLElement>('[data-place]');

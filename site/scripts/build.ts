@@ -1,0 +1,31 @@
+/**
+ * Builds the whole site: validation figures if there are none, pages, search, service worker, checks.
+ * `npm run site:build`; `--fresh` makes the validation figures anew.
+ */
+
+import { spawnSync } from 'node:child_process';
+import { existsSync, readdirSync, rmSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+
+const root = fileURLToPath(new URL('../../', import.meta.url));
+const figures = `${root}tests/.validation`;
+
+function run(what: string, ...args: string[]): void {
+  const { status } = spawnSync('npx', ['--no-install', what, ...args], {
+    cwd: root,
+    stdio: 'inherit',
+    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' },
+    shell: process.platform === 'win32',
+  });
+  if (status !== 0) process.exit(status ?? 1);
+}
+
+const none = !existsSync(figures) || readdirSync(figures).length === 0;
+if (none || process.argv.includes('--fresh')) {
+  console.log('The Validation page is made from a test run; running the tests.');
+  run('vitest', 'run');
+}
+rmSync(`${root}site/src/content/docs/api`, { recursive: true, force: true });
+run('astro', 'build', '--root', 'site');
+run('tsx', 'site/scripts/serviceWorker.ts');
+run('tsx', 'site/scripts/check.ts');

@@ -1,0 +1,88 @@
+/** What every browser test shares: a page that tolerates no noise, axe, and a worked example by name. */
+
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { test as base, expect, type Locator, type Page } from '@playwright/test';
+
+const axeSource = readFileSync(
+  createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
+  'utf8',
+);
+
+interface AxeViolation {
+  readonly id: string;
+  readonly impact: string | null;
+  readonly nodes: readonly { readonly target: readonly string[] }[];
+}
+
+/** Runs axe in the page and returns its violations as short strings. */
+export async function axe(page: Page): Promise<string[]> {
+  await page.evaluate(axeSource);
+  const violations = await page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: { run(): Promise<{ violations: AxeViolation[] }> };
+    };
+    return (await axe.run()).violations;
+  });
+  return violations.map(
+    (v) => `${v.id} (${v.impact}): ${v.nodes.map((n) => n.target.join(' ')).join(', ')}`,
+  );
+}
+
+/** Opens the page of a worked example and waits until it answers. */
+export async function openExample(page: Page, name: string, query = ''): Promise<Locator> {
+  await page.goto(`/examples/${name}/${query}`);
+  const example = page.getByTestId(name);
+  await expect(example).toHaveAttribute('data-ready');
+  return example;
+}
+
+/** The number or text field whose label begins with these words. */
+export function field(example: Locator, label: string): Locator {
+  return example.getByRole('textbox', { name: new RegExp(`^${label}`) });
+}
+
+/** The figure that an answer shows under a label. */
+export function output(example: Locator, label: string): Locator {
+  return example
+    .locator('.ex-outputs > div')
+    .filter({ has: example.page().locator('dt', { hasText: new RegExp(`^${label}$`) }) })
+    .locator('output');
+}
+
+/** Nothing on the page is wider than the window. */
+export async function fitsWindow(page: Page): Promise<void> {
+  const [wide, window] = await page.evaluate(() => [
+    document.documentElement.scrollWidth,
+    innerWidth,
+  ]);
+  expect(wide).toBeLessThanOrEqual(window ?? 0);
+}
+
+/** `page` that fails the test on console errors, page errors and failed or foreign requests. */
+export const test = base.extend<{ problems: string[] }>({
+  problems: [
+    async ({ page, baseURL }, use) => {
+      const problems: string[] = [];
+      page.on('console', (message) => {
+        if (message.text() === 'Service Worker registration blocked by Playwright') return;
+        if (message.type() === 'error' || message.type() === 'warning')
+          problems.push(`console ${message.type()}: ${message.text()}`);
+      });
+      page.on('pageerror', (error) => problems.push(`page error: ${error.message}`));
+      page.on('requestfailed', (request) =>
+        problems.push(`failed: ${request.url()} ${request.failure()?.errorText}`),
+      );
+      page.on('request', (request) => {
+        const url = request.url();
+        if (!/^(data|blob):/.test(url) && !url.startsWith(baseURL ?? ''))
+          problems.push(`foreign request: ${url}`);
+      });
+      await use(problems);
+      expect(problems).toEqual([]);
+    },
+    { auto: true },
+  ],
+});
+
+export { expect };
