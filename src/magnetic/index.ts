@@ -8,3 +8,8 @@ export type { Instant } from '../numeric/instant.js';
 export { magneticToTrueBearing, trueToMagneticBearing } from './bearing.js';
 export { instantToDecimalYear } from './decimalYear.js';
 export { type CompassZone, type MagneticField, magneticField } from './field.js';
+export {
+  type DeclinationBatchInput,
+  type DeclinationColumns,
+  declinationBatch,
+} from './fieldBatch.js';
