@@ -11,7 +11,7 @@ import rehypeSearchIgnore from './rehype-search-ignore.mjs';
 const root = (path) => fileURLToPath(new URL(`../${path}`, import.meta.url));
 
 /** The API pages take half a minute to make; `astro dev` shows those of the last build. */
-const makesApi = process.argv.includes('build');
+const builds = process.argv.includes('build');
 const entryPoints = readdirSync(root('src'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory() && existsSync(root(`src/${entry.name}/index.ts`)))
   .map((entry) => root(`src/${entry.name}/index.ts`));
@@ -43,7 +43,7 @@ export default defineConfig({
       head: [
         { tag: 'link', attrs: { rel: 'manifest', href: '/manifest.webmanifest' } },
         { tag: 'meta', attrs: { name: 'theme-color', content: '#14495c' } },
-        { tag: 'script', attrs: { src: '/offline.js', defer: true } },
+        ...(builds ? [{ tag: 'script', attrs: { src: '/offline.js', defer: true } }] : []),
       ],
       markdown: { processedDirs: [root('docs')] },
       routeMiddleware: './src/routeData.ts',
@@ -60,7 +60,7 @@ export default defineConfig({
         defaultProps: { wrap: true },
         styleOverrides: { borderRadius: '2px', codeFontSize: '0.875rem' },
       },
-      plugins: makesApi
+      plugins: builds
         ? [
             starlightTypeDoc({
               entryPoints,
@@ -77,7 +77,7 @@ export default defineConfig({
           ]
         : [],
       // The groups of hand-written pages are made in src/routeData.ts.
-      sidebar: makesApi ? [typeDocSidebarGroup] : [],
+      sidebar: builds ? [typeDocSidebarGroup] : [],
     }),
   ],
 });

@@ -159,7 +159,7 @@ export interface Compass {
 
 /** Draws a compass rose seen from above, north up. */
 export function compass(of: Compass): Figure {
-  const [cx, cy, radius] = [150, 128, 92];
+  const [cx, cy, radius] = [190, 128, 92];
   const polar = (azimuthDeg: number, r: number) => {
     const a = (azimuthDeg * Math.PI) / 180;
     return [cx + r * Math.sin(a), cy - r * Math.cos(a)] as const;
@@ -209,7 +209,7 @@ export function compass(of: Compass): Figure {
   inner.push(tag('circle', { class: 'object', cx, cy, r: 3 }));
   return {
     title: of.title,
-    svg: picture(300, 256, of.title, inner.join('')),
+    svg: picture(380, 256, of.title, inner.join('')),
     table: {
       caption: of.title,
       columns: ['Bearing', 'From true north / °'],
