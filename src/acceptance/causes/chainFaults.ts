@@ -169,6 +169,7 @@ export function supplyLow(context: CauseContext): readonly Hypothesis[] {
           location,
           weight: 1 / (3 * (variant === 2 ? 1 : fills.length)),
           scatter: variant === 2 ? 'plan' : 'unknown-carriers',
+          group: String(variant),
           parameters: { voltageV },
           change: (carrier, point) =>
             point.slot === undefined &&

@@ -18,15 +18,23 @@ const LEVEL = { eirp: 0.7, unitGain: 1.3, carrier: 0.6, point: 0.8, slope: 1, mo
 const RATIO = { eirp: 0.5, unitNoise: 0.4, carrier: 0.6, model: 0.4 };
 const ISOLATION = { carrier: 2, model: 1 };
 
-/** Extra scatter of a carrier under a cause whose effect the model cannot know channel by channel. */
-const EXTRA: Readonly<Record<Scatter, { readonly carrier: number; readonly own: number }>> = {
-  plan: { carrier: 0, own: 0 },
-  uneven: { carrier: 1, own: 0 },
-  ripple: { carrier: 0, own: 1.2 },
-  'unknown-carriers': { carrier: 4, own: 0 },
+/** Extra scatter of the carriers that a cause bears on, where its effect cannot be known channel by channel. */
+const EXTRA: Readonly<
+  Record<Scatter, { readonly level: number; readonly ratio: number; readonly own: number }>
+> = {
+  plan: { level: 0, ratio: 0, own: 0 },
+  uneven: { level: 1, ratio: 1, own: 0 },
+  // The other polarization holds stronger carriers, weaker ones or none.
+  crossed: { level: 0.7, ratio: 2, own: 0 },
+  ripple: { level: 0, ratio: 0, own: 1.2 },
+  'unknown-carriers': { level: 4, ratio: 4, own: 0 },
 };
 
-function pairCovariance(a: PatternReading, b: PatternReading, scatter: Scatter): number {
+function pairCovariance(
+  a: PatternReading,
+  b: PatternReading,
+  extra: { readonly level: number; readonly ratio: number } | undefined,
+): number {
   const sameCarrier = a.carrier === b.carrier;
   const samePoint = a.point === b.point;
   let sum = 0;
@@ -39,7 +47,13 @@ function pairCovariance(a: PatternReading, b: PatternReading, scatter: Scatter):
     if (a.kind === 'level' && b.kind === 'level') sum += LEVEL.unitGain ** 2;
     if (a.kind !== 'level' && b.kind !== 'level') sum += RATIO.unitNoise ** 2;
   }
-  if (sameCarrier) sum += ofA.carrier * ofB.carrier + EXTRA[scatter].carrier ** 2;
+  if (sameCarrier) {
+    sum += ofA.carrier * ofB.carrier;
+    if (extra)
+      sum +=
+        (a.kind === 'level' ? extra.level : extra.ratio) *
+        (b.kind === 'level' ? extra.level : extra.ratio);
+  }
   if (samePoint && a.kind === 'level' && b.kind === 'level') {
     const slope = (frequencyMHz: number): number =>
       LEVEL.slope * (Math.sqrt(frequencyMHz / 1000) - 1.2);
@@ -55,8 +69,16 @@ export interface Whitening {
   readonly deviations: Float64Array;
 }
 
-/** Whitening of a pattern under a scatter; the covariance is positive definite by its diagonal. */
-export function whitening(readings: readonly PatternReading[], scatter: Scatter): Whitening {
+/**
+ * Whitening of a pattern under a scatter that concerns the readings marked; the covariance is positive definite by
+ * its diagonal.
+ */
+export function whitening(
+  readings: readonly PatternReading[],
+  scatter: Scatter,
+  concerned: readonly boolean[],
+): Whitening {
+  const extra = EXTRA[scatter];
   const n = readings.length;
   const triangle = new Float64Array(n * n);
   const deviations = new Float64Array(n);
@@ -64,10 +86,14 @@ export function whitening(readings: readonly PatternReading[], scatter: Scatter)
   for (let i = 0; i < n; i++) {
     const a = readings[i] as PatternReading;
     for (let j = 0; j <= i; j++) {
-      let sum = pairCovariance(a, readings[j] as PatternReading, scatter);
+      let sum = pairCovariance(
+        a,
+        readings[j] as PatternReading,
+        concerned[i] && concerned[j] ? extra : undefined,
+      );
       if (i === j) {
         const model = a.kind === 'level' ? LEVEL : a.kind === 'isolation' ? ISOLATION : RATIO;
-        const own = a.kind === 'level' ? EXTRA[scatter].own : 0;
+        const own = a.kind === 'level' && concerned[i] ? extra.own : 0;
         sum += a.uncertainty ** 2 + model.model ** 2 + own ** 2;
         deviations[i] = Math.sqrt(sum);
       }

@@ -36,8 +36,8 @@ export function evidenceFor(
     let deviationRatio = 0;
     if (slot >= 0 && result.kind === 'number') {
       const z = (at: number): number => {
-        const scatter = (hypotheses[at] as Hypothesis).scatter;
-        const deviation = pattern.whitenings.get(scatter)?.deviations[slot] ?? 1;
+        const whiten = pattern.whiteningFor(hypotheses[at] as Hypothesis);
+        const deviation = whiten.deviations[slot] as number;
         return (result.value - (column.mean[at] as number)) / deviation;
       };
       deviationRatio = z(h);

@@ -6,7 +6,7 @@ import type { FaultCause } from './installation.js';
 import type { CauseMeasurement } from './observation.js';
 
 /** How readings scatter beyond the plan's own tolerance under a cause. */
-export type Scatter = 'plan' | 'uneven' | 'ripple' | 'unknown-carriers';
+export type Scatter = 'plan' | 'uneven' | 'crossed' | 'ripple' | 'unknown-carriers';
 
 /** Prediction of a look or measurement that is not of a carrier: a number or a chance of yes. */
 export type CheckPrediction =
@@ -21,6 +21,8 @@ export interface Hypothesis {
   /** Prior weight; those of one location add up to 1. */
   readonly weight: number;
   readonly scatter: Scatter;
+  /** Tells hypotheses of one cause and location apart that bear on unlike readings. */
+  readonly group?: string;
   /** Parameters with units in their names, for the report. */
   readonly parameters: Readonly<Record<string, number>>;
   /** Effect on a carrier at a test point; `undefined` for none. */

@@ -2,9 +2,9 @@
 
 import type { Result } from './checkedObservation.js';
 import { measurementOf } from './checkedObservation.js';
-import type { CauseContext } from './context.js';
+import type { CarrierContext, CauseContext, TestPointContext } from './context.js';
 import { type PatternReading, type Whitening, whitenedSquare, whitening } from './covariance.js';
-import type { Hypothesis, Scatter } from './hypothesis.js';
+import type { Hypothesis } from './hypothesis.js';
 import type { CauseObservation } from './observation.js';
 import type { PredictedColumn, Predictions } from './predictions.js';
 
@@ -21,7 +21,8 @@ export interface ObservedPattern {
   readonly readings: readonly PatternReading[];
   /** Index of each pattern reading in the list of observations. */
   readonly readingIndex: readonly number[];
-  readonly whitenings: ReadonlyMap<Scatter, Whitening>;
+  /** Whitening under a hypothesis, worked out once for all that scatter alike. */
+  readonly whiteningFor: (hypothesis: Hypothesis) => Whitening;
 }
 
 /** Sorts numeric readings of carriers out of the observations. */
@@ -29,7 +30,6 @@ export function observedPattern(
   context: CauseContext,
   observations: readonly CauseObservation[],
   results: readonly Result[],
-  hypotheses: readonly Hypothesis[],
 ): ObservedPattern {
   const readings: PatternReading[] = [];
   const readingIndex: number[] = [];
@@ -56,11 +56,30 @@ export function observedPattern(
     });
     readingIndex.push(index);
   });
-  const scatters = new Set(hypotheses.map((hypothesis) => hypothesis.scatter));
-  return {
-    readings,
-    readingIndex,
-    whitenings: new Map([...scatters].map((scatter) => [scatter, whitening(readings, scatter)])),
+  return { readings, readingIndex, whiteningFor: whitenings(context, readings) };
+}
+
+/** Whitenings by kind of scatter and by the readings that it concerns. */
+function whitenings(
+  context: CauseContext,
+  readings: readonly PatternReading[],
+): (hypothesis: Hypothesis) => Whitening {
+  const made = new Map<string, Whitening>();
+  return ({ scatter, change, cause, location, group }) => {
+    const key = scatter === 'plan' ? scatter : `${scatter} ${cause} ${location} ${group ?? ''}`;
+    const known = made.get(key);
+    if (known) return known;
+    const concerned = readings.map(
+      ({ carrier, point }) =>
+        scatter !== 'plan' &&
+        change(
+          context.carriers[carrier] as CarrierContext,
+          context.testPoints[point] as TestPointContext,
+        ) !== undefined,
+    );
+    const fresh = whitening(readings, scatter, concerned);
+    made.set(key, fresh);
+    return fresh;
   };
 }
 
@@ -102,8 +121,16 @@ export function logLikelihoods(
   );
   const difference = new Float64Array(n);
   let best = Number.NEGATIVE_INFINITY;
-  hypotheses.forEach((hypothesis, h) => {
-    const whiten = pattern.whitenings.get(hypothesis.scatter) as Whitening;
+  // The likeliest by the checks come first, so that the others can be left early.
+  const order = Array.from(logs.keys()).sort((a, b) => (logs[b] as number) - (logs[a] as number));
+  const plainDiagonal = pattern.whiteningFor(hypotheses[0] as Hypothesis).logDiagonal;
+  for (const h of order) {
+    // Extra scatter only makes the diagonal larger, so this cannot come back.
+    if ((logs[h] as number) - plainDiagonal < best - NEGLIGIBLE) {
+      logs[h] = Number.NEGATIVE_INFINITY;
+      continue;
+    }
+    const whiten = pattern.whiteningFor(hypotheses[h] as Hypothesis);
     const start = (logs[h] as number) - whiten.logDiagonal;
     for (let i = 0; i < n; i++)
       difference[i] =
@@ -115,6 +142,6 @@ export function logLikelihoods(
     const total = start - 0.5 * (FREEDOM + n) * Math.log1p(square / FREEDOM);
     if (total > best) best = total;
     logs[h] = total;
-  });
+  }
   return logs;
 }

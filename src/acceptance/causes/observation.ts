@@ -10,12 +10,21 @@ interface AtCarrier {
 
 /** Something to read, without its result; read `kind` first. */
 export type CauseMeasurement =
-  | (AtCarrier & { readonly kind: 'level' | 'carrier-to-noise' | 'isolation' | 'reception' })
-  | { readonly kind: 'polarization-null' | 'search'; readonly slot: string }
-  | { readonly kind: 'connector-check' | 'cable-check'; readonly segment: string }
+  | (AtCarrier & { readonly kind: 'level' })
+  | (AtCarrier & { readonly kind: 'carrier-to-noise' })
+  | (AtCarrier & { readonly kind: 'isolation' })
+  | (AtCarrier & { readonly kind: 'reception' })
+  | { readonly kind: 'polarization-null'; readonly slot: string }
+  | { readonly kind: 'search'; readonly slot: string }
+  | { readonly kind: 'sun-near'; readonly slot: string }
+  | { readonly kind: 'obstacle-seen'; readonly slot: string }
+  | { readonly kind: 'connector-check'; readonly segment: string }
+  | { readonly kind: 'cable-check'; readonly segment: string }
   | { readonly kind: 'supply-voltage'; readonly testPoint: string }
-  | { readonly kind: 'mast-lean' | 'rain-seen' | 'spectrum' | 'repeat-later' }
-  | { readonly kind: 'sun-near' | 'obstacle-seen'; readonly slot: string };
+  | { readonly kind: 'mast-lean' }
+  | { readonly kind: 'rain-seen' }
+  | { readonly kind: 'spectrum' }
+  | { readonly kind: 'repeat-later' };
 
 /** A result; read `kind` first. Uncertainties are standard ones. */
 export type CauseObservation =

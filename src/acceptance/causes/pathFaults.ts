@@ -126,7 +126,6 @@ export function interference(context: CauseContext): readonly Hypothesis[] {
     });
     const sameFrequency = (other: CarrierContext): boolean =>
       Math.abs(other.frequencyMHz - carrier.frequencyMHz) < 25;
-    if (context.carriers.filter(sameFrequency).length < 2) continue;
     for (const segment of context.segments)
       places.push({
         location: `${carrier.frequencyMHz} MHz at ${segment}`,
@@ -173,18 +172,27 @@ export function unitOutOfTolerance(context: CauseContext): readonly Hypothesis[]
       parameters: Hypothesis['parameters'],
       change: Change,
       concerns: (carrier: CarrierContext) => boolean,
+      scatter: Hypothesis['scatter'] = 'plan',
     ): void => {
       found.push({
         cause: 'unit-out-of-tolerance',
         location: slot.name,
         weight,
-        scatter: 'plan',
+        scatter,
         parameters,
         change: (carrier) => (carrier.slot === slot.name && concerns(carrier) ? change : undefined),
       });
     };
-    for (const noiseDb of noises)
-      add(0.5 / noises.length, { noiseRiseDb: noiseDb }, { noiseRiseDb: noiseDb }, () => true);
+    // An oscillator off its frequency acts like noise, but on each carrier by its width.
+    for (const scatter of ['plan', 'uneven'] as const)
+      for (const noiseDb of noises)
+        add(
+          0.25 / noises.length,
+          { noiseRiseDb: noiseDb },
+          { noiseRiseDb: noiseDb },
+          () => true,
+          scatter,
+        );
     for (const lossDb of losses)
       parts.forEach((concerns, index) => {
         // Less gain comes with more noise of the stages behind.

@@ -15,7 +15,7 @@ import { type Predictions, predictionsOf } from './predictions.js';
 import type { CauseRanking, RankedCause } from './result.js';
 
 /** Odds of the first cause over the second from which it is named alone. */
-const DECISIVE_ODDS = 3;
+const DECISIVE_ODDS = 4;
 
 /** An installation and what is thought of the causes before anything is read. */
 export interface CauseQuestion {
@@ -91,7 +91,7 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
     const results = checkedList(observations).map((observation, index) =>
       checkedObservation(context, observation, `observations[${index}]`),
     );
-    const pattern = observedPattern(context, observations, results, hypotheses);
+    const pattern = observedPattern(context, observations, results);
     const logs = logLikelihoods(hypotheses, observations, results, pattern, predictions);
     const { weights, total } = posterior(logs);
     const shares = FAULT_CAUSES.map((cause) => ({ cause, share: 0, best: -1 }));
@@ -247,8 +247,8 @@ function fitsBadly(
   predictions: Predictions,
 ): boolean {
   const n = pattern.readings.length;
-  const whiten = pattern.whitenings.get((hypotheses[h] as Hypothesis).scatter);
-  if (n === 0 || whiten === undefined) return false;
+  const whiten = pattern.whiteningFor(hypotheses[h] as Hypothesis);
+  if (n === 0) return false;
   const difference = Float64Array.from(pattern.readingIndex, (index, i) => {
     const column = predictions(measurementOf(observations[index] as CauseObservation));
     return (pattern.readings[i]?.value ?? 0) - (column.mean[h] as number);
