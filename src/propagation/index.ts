@@ -15,6 +15,7 @@ export {
   type RainPath,
   rainAttenuation,
 } from './p618-14-rain.js';
+export { type YearToYear, yearToYear } from './p678.js';
 export {
   type WaterVapour,
   type WaterVapourInput,

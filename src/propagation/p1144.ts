@@ -140,7 +140,7 @@ function cubicWeight(distance: number): number {
  * ```ts
  * import { mapValueBicubic } from 'slantpath/propagation';
  * const map = { rows: 3, columns: 5, values: [0, 0, 0, 0, 0, 10, 10, 10, 10, 10, 0, 0, 0, 0, 0] };
- * mapValueBicubic(map, { latitudeDeg: 0, longitudeDeg: 12 }); // => 10
+ * mapValueBicubic(map, { latitudeDeg: 0, longitudeDeg: 90 }); // => 10
  * ```
  */
 export function mapValueBicubic(map: GlobalMap, place: MapPlace): number {

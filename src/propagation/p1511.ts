@@ -15,7 +15,7 @@ import { type GlobalMap, type MapPlace, mapValueBicubic } from './p1144.js';
  * ```ts
  * import { groundAltitude } from 'slantpath/propagation';
  * const map = { rows: 3, columns: 3, values: [0, 0, 0, 2, 2, 2, 0, 0, 0] };
- * groundAltitude(map, { latitudeDeg: 0, longitudeDeg: 102 }).altitudeKm; // => 2
+ * groundAltitude(map, { latitudeDeg: 0, longitudeDeg: 0 }).altitudeKm; // => 2
  * ```
  */
 export function groundAltitude(

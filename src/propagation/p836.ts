@@ -26,9 +26,9 @@ export interface WaterVapour {
   /** The percentage asked for. */
   readonly exceededPercent: number;
   /** Water vapour density at the station's height, g/m3. */
-  readonly surfaceDensityGPerM3: number;
+  readonly waterVapourDensityGPerM3: number;
   /** Water vapour in the whole column above the station, kg/m2 (equal to mm of water). */
-  readonly totalColumnKgPerM2: number;
+  readonly waterVapourContentKgPerM2: number;
   /** `exceededPercent` where it lies beyond the maps, whose end is then used. */
   readonly outsideStatedRange: readonly string[];
 }
@@ -101,7 +101,7 @@ function atOnePercent(input: WaterVapourInput, index: number): readonly [number,
  *   latitudeDeg: 46.4, longitudeDeg: 9.6, stationHeightKm: 2, exceededPercent: 5, mapAltitude: flat(0),
  *   maps: [{ exceededPercent: 5, surfaceDensity: flat(10), totalColumn: flat(25), scaleHeight: flat(2) }],
  * });
- * vapour.totalColumnKgPerM2.toFixed(3); // => '9.197'
+ * vapour.waterVapourContentKgPerM2.toFixed(3); // => '9.197'
  * ```
  */
 export function waterVapour(input: WaterVapourInput): WaterVapour {
@@ -114,8 +114,8 @@ export function waterVapour(input: WaterVapourInput): WaterVapour {
   return {
     edition: 'P.836-6',
     exceededPercent,
-    surfaceDensityGPerM3: blend(surface, surfaceAbove, ratio),
-    totalColumnKgPerM2: blend(total, totalAbove, ratio),
+    waterVapourDensityGPerM3: blend(surface, surfaceAbove, ratio),
+    waterVapourContentKgPerM2: blend(total, totalAbove, ratio),
     outsideStatedRange: outside ? ['exceededPercent'] : [],
   };
 }

@@ -15,7 +15,7 @@ export interface CloudLiquid {
   /** The percentage asked for. */
   readonly exceededPercent: number;
   /** Integrated cloud liquid water content, kg/m2 (equal to mm of water), 0 or more. */
-  readonly liquidKgPerM2: number;
+  readonly liquidWaterKgPerM2: number;
   /** `exceededPercent` where it lies beyond the maps, whose end is then used. */
   readonly outsideStatedRange: readonly string[];
 }
@@ -45,7 +45,7 @@ export interface CloudLiquidInput extends MapPlace {
  *   latitudeDeg: 46.4, longitudeDeg: 9.6, exceededPercent: 10,
  *   maps: [{ exceededPercent: 5, liquid: flat(0.5) }, { exceededPercent: 20, liquid: flat(0.3) }],
  * });
- * cloud.liquidKgPerM2.toFixed(3); // => '0.400'
+ * cloud.liquidWaterKgPerM2.toFixed(3); // => '0.400'
  * ```
  */
 export function cloudLiquid(input: CloudLiquidInput): CloudLiquid {
@@ -57,7 +57,7 @@ export function cloudLiquid(input: CloudLiquidInput): CloudLiquid {
   return {
     edition: 'P.840-9',
     exceededPercent,
-    liquidKgPerM2: ratio === 0 ? at(below) : blend(at(below), at(above), ratio),
+    liquidWaterKgPerM2: ratio === 0 ? at(below) : blend(at(below), at(above), ratio),
     outsideStatedRange: outside ? ['exceededPercent'] : [],
   };
 }
@@ -65,9 +65,9 @@ export function cloudLiquid(input: CloudLiquidInput): CloudLiquid {
 /** Parameters of the lognormal approximation at a place, each bilinear from its map. */
 export interface CloudLognormal {
   /** Mean of the natural logarithm of the liquid water content in kg/m2. */
-  readonly meanLog: number;
+  readonly logMean: number;
   /** Standard deviation of the natural logarithm of the liquid water content in kg/m2, 0 or more. */
-  readonly spreadLog: number;
+  readonly logDeviation: number;
   /** Probability of cloud, percent, 0 to 100. */
   readonly cloudProbabilityPercent: number;
 }
@@ -84,16 +84,19 @@ export interface CloudLognormal {
  * ```ts
  * import { cloudLiquidLognormal } from 'slantpath/propagation';
  * cloudLiquidLognormal({
- *   meanLog: -2.481, spreadLog: 0.886, cloudProbabilityPercent: 59.072, exceededPercent: 15.5,
- * }).liquidKgPerM2.toFixed(4); // => '0.1470'
+ *   logMean: -2.481, logDeviation: 0.886, cloudProbabilityPercent: 59.072, exceededPercent: 15.5,
+ * }).liquidWaterKgPerM2.toFixed(4); // => '0.1470'
  * ```
  */
 export function cloudLiquidLognormal(
   input: CloudLognormal & { readonly exceededPercent: number },
 ): CloudLiquid {
-  const { meanLog, spreadLog, cloudProbabilityPercent, exceededPercent } = object('input', input);
-  const mean = inRange('meanLog', meanLog, -50, 10);
-  const spread = inRange('spreadLog', spreadLog, 0, 10);
+  const { logMean, logDeviation, cloudProbabilityPercent, exceededPercent } = object(
+    'input',
+    input,
+  );
+  const mean = inRange('logMean', logMean, -50, 10);
+  const spread = inRange('logDeviation', logDeviation, 0, 10);
   const probability = inRange('cloudProbabilityPercent', cloudProbabilityPercent, 0, 100);
   const percent = inRange(
     'exceededPercent',
@@ -108,7 +111,7 @@ export function cloudLiquidLognormal(
   return {
     edition: 'P.840-9',
     exceededPercent: percent,
-    liquidKgPerM2: liquid,
+    liquidWaterKgPerM2: liquid,
     outsideStatedRange: [],
   };
 }
