@@ -18,16 +18,10 @@ export type Result =
 
 /** Fields that tell one measurement from another. */
 export function measurementKey(measurement: CauseMeasurement): string {
-  const m = measurement as unknown as Readonly<Record<string, unknown>>;
-  return JSON.stringify([m['kind'], m['carrier'], m['testPoint'], m['slot'], m['segment']]);
-}
-
-/** The place of a result without the result. */
-export function measurementOf(observation: CauseObservation): CauseMeasurement {
-  const fields = ['kind', 'carrier', 'testPoint', 'slot', 'segment'];
-  return Object.fromEntries(
-    Object.entries(observation).filter(([name]) => fields.includes(name)),
-  ) as unknown as CauseMeasurement;
+  const { kind, carrier, testPoint, slot, segment } = measurement as unknown as Readonly<
+    Record<string, string | undefined>
+  >;
+  return `${kind}\n${carrier ?? slot ?? segment ?? ''}\n${testPoint ?? ''}`;
 }
 
 /** Guards one observation and gives its result. */

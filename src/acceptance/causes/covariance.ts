@@ -30,36 +30,39 @@ const EXTRA: Readonly<
   'unknown-carriers': { level: 4, ratio: 4, own: 0 },
 };
 
-function pairCovariance(
-  a: PatternReading,
-  b: PatternReading,
-  extra: { readonly level: number; readonly ratio: number } | undefined,
-): number {
+/** Covariance of two readings by what the plan does not know. */
+function pairCovariance(a: PatternReading, b: PatternReading): number {
   const sameCarrier = a.carrier === b.carrier;
-  const samePoint = a.point === b.point;
-  let sum = 0;
   if (a.kind === 'isolation' || b.kind === 'isolation')
     return a.kind === b.kind && sameCarrier ? ISOLATION.carrier ** 2 : 0;
   const ofA = a.kind === 'level' ? LEVEL : RATIO;
   const ofB = b.kind === 'level' ? LEVEL : RATIO;
+  let sum = 0;
   if (a.slot === b.slot) {
     sum += ofA.eirp * ofB.eirp;
     if (a.kind === 'level' && b.kind === 'level') sum += LEVEL.unitGain ** 2;
     if (a.kind !== 'level' && b.kind !== 'level') sum += RATIO.unitNoise ** 2;
   }
-  if (sameCarrier) {
-    sum += ofA.carrier * ofB.carrier;
-    if (extra)
-      sum +=
-        (a.kind === 'level' ? extra.level : extra.ratio) *
-        (b.kind === 'level' ? extra.level : extra.ratio);
-  }
-  if (samePoint && a.kind === 'level' && b.kind === 'level') {
+  if (sameCarrier) sum += ofA.carrier * ofB.carrier;
+  if (a.point === b.point && a.kind === 'level' && b.kind === 'level') {
     const slope = (frequencyMHz: number): number =>
       LEVEL.slope * (Math.sqrt(frequencyMHz / 1000) - 1.2);
     sum += LEVEL.point ** 2 + slope(a.frequencyMHz) * slope(b.frequencyMHz);
   }
   return sum;
+}
+
+/** Covariance of a pattern as planned, lower triangle, row by row. */
+export function planCovariance(readings: readonly PatternReading[]): Float64Array {
+  const n = readings.length;
+  const covariance = new Float64Array(n * n);
+  readings.forEach((a, i) => {
+    for (let j = 0; j <= i; j++)
+      covariance[i * n + j] = pairCovariance(a, readings[j] as PatternReading);
+    const { model } = a.kind === 'level' ? LEVEL : a.kind === 'isolation' ? ISOLATION : RATIO;
+    covariance[i * n + i] = (covariance[i * n + i] as number) + a.uncertainty ** 2 + model ** 2;
+  });
+  return covariance;
 }
 
 /** Lower triangle L of the covariance (K = L L'), row by row, and the sum of the logarithms of its diagonal. */
@@ -75,36 +78,36 @@ export interface Whitening {
  */
 export function whitening(
   readings: readonly PatternReading[],
+  plan: Float64Array,
   scatter: Scatter,
   concerned: readonly boolean[],
 ): Whitening {
   const extra = EXTRA[scatter];
   const n = readings.length;
-  const triangle = new Float64Array(n * n);
+  const triangle = plan.slice();
+  const share = (reading: PatternReading): number =>
+    reading.kind === 'level' ? extra.level : reading.kind === 'isolation' ? 0 : extra.ratio;
+  if (scatter !== 'plan')
+    readings.forEach((a, i) => {
+      if (!concerned[i]) return;
+      for (let j = 0; j <= i; j++) {
+        const b = readings[j] as PatternReading;
+        if (!concerned[j] || a.carrier !== b.carrier) continue;
+        const own = i === j && a.kind === 'level' ? extra.own ** 2 : 0;
+        triangle[i * n + j] = (triangle[i * n + j] as number) + share(a) * share(b) + own;
+      }
+    });
   const deviations = new Float64Array(n);
   let logDiagonal = 0;
   for (let i = 0; i < n; i++) {
-    const a = readings[i] as PatternReading;
+    deviations[i] = Math.sqrt(triangle[i * n + i] as number);
     for (let j = 0; j <= i; j++) {
-      let sum = pairCovariance(
-        a,
-        readings[j] as PatternReading,
-        concerned[i] && concerned[j] ? extra : undefined,
-      );
-      if (i === j) {
-        const model = a.kind === 'level' ? LEVEL : a.kind === 'isolation' ? ISOLATION : RATIO;
-        const own = a.kind === 'level' && concerned[i] ? extra.own : 0;
-        sum += a.uncertainty ** 2 + model.model ** 2 + own ** 2;
-        deviations[i] = Math.sqrt(sum);
-      }
+      let sum = triangle[i * n + j] as number;
       for (let k = 0; k < j; k++)
         sum -= (triangle[i * n + k] as number) * (triangle[j * n + k] as number);
-      if (i === j) {
-        const diagonal = Math.sqrt(sum);
-        triangle[i * n + i] = diagonal;
-        logDiagonal += Math.log(diagonal);
-      } else triangle[i * n + j] = sum / (triangle[j * n + j] as number);
+      triangle[i * n + j] = i === j ? Math.sqrt(sum) : sum / (triangle[j * n + j] as number);
     }
+    logDiagonal += Math.log(triangle[i * n + i] as number);
   }
   return { triangle, logDiagonal, deviations };
 }

@@ -1,10 +1,9 @@
 /** What speaks for and against a cause, observation by observation. */
 
-import { measurementOf, type Result } from './checkedObservation.js';
-import type { Hypothesis } from './hypothesis.js';
+import type { Result } from './checkedObservation.js';
 import { checkLogLikelihood, type ObservedPattern } from './likelihood.js';
 import type { CauseObservation } from './observation.js';
-import type { PredictedColumn, Predictions } from './predictions.js';
+import type { PredictedColumn } from './predictions.js';
 import type { CauseEvidence } from './result.js';
 
 /** Difference of log-likelihood beyond which an observation takes sides: odds of two to one. */
@@ -22,21 +21,20 @@ function chance(result: Result, column: PredictedColumn, h: number): number {
 /** Evidence for hypothesis `h` as compared with hypothesis 0, nothing wrong; strongest first. */
 export function evidenceFor(
   h: number,
-  hypotheses: readonly Hypothesis[],
   observations: readonly CauseObservation[],
   results: readonly Result[],
   pattern: ObservedPattern,
-  predictions: Predictions,
+  columns: readonly PredictedColumn[],
 ): readonly CauseEvidence[] {
   const weighed = observations.map((observation, index) => {
     const result = results[index] as Result;
-    const column = predictions(measurementOf(observation));
+    const column = columns[index] as PredictedColumn;
     const slot = pattern.readingIndex.indexOf(index);
     let logRatio: number;
     let deviationRatio = 0;
     if (slot >= 0 && result.kind === 'number') {
       const z = (at: number): number => {
-        const whiten = pattern.whiteningFor(hypotheses[at] as Hypothesis);
+        const whiten = pattern.whiteningFor(at);
         const deviation = whiten.deviations[slot] as number;
         return (result.value - (column.mean[at] as number)) / deviation;
       };

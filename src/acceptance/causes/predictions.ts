@@ -14,6 +14,28 @@ export interface PredictedColumn {
   readonly second: Float64Array;
   /** What the columns hold. */
   readonly kind: 'number' | 'yes-no' | 'reception';
+  /** Logarithms of the chances of yes and no, or of wanted, other and nothing; empty for numbers. */
+  readonly logs: readonly Float64Array[];
+}
+
+/** Logarithms of the chances of each outcome. */
+function outcomeLogs(
+  kind: PredictedColumn['kind'],
+  mean: Float64Array,
+  second: Float64Array,
+): readonly Float64Array[] {
+  if (kind === 'number') return [];
+  const least = 1e-4;
+  if (kind === 'yes-no')
+    return [
+      mean.map((yes) => Math.log(Math.max(least, yes))),
+      mean.map((yes) => Math.log(Math.max(least, 1 - yes))),
+    ];
+  return [
+    mean.map((wanted) => Math.log(Math.max(least, wanted))),
+    second.map((other) => Math.log(Math.max(least, other))),
+    mean.map((wanted, h) => Math.log(Math.max(least, 1 - wanted - (second[h] as number)))),
+  ];
 }
 
 /** What checks show where a cause does not bear on them: practice of the trade, kept wide. */
@@ -55,7 +77,7 @@ export function predictionsOf(
   const channels = new Map<string, readonly Channel[]>();
   const columns = new Map<string, PredictedColumn>();
   const channelsAt = (carrierName: string, pointName: string): readonly Channel[] => {
-    const key = JSON.stringify([carrierName, pointName]);
+    const key = `${carrierName}\n${pointName}`;
     const known = channels.get(key);
     if (known) return known;
     const carrier = context.carriers.find((candidate) => candidate.name === carrierName);
@@ -67,7 +89,7 @@ export function predictionsOf(
     channels.set(key, made);
     return made;
   };
-  const compute = (measurement: CauseMeasurement): PredictedColumn => {
+  const compute = (measurement: CauseMeasurement): Omit<PredictedColumn, 'logs'> => {
     const mean = new Float64Array(hypotheses.length);
     const second = new Float64Array(hypotheses.length);
     switch (measurement.kind) {
@@ -107,7 +129,8 @@ export function predictionsOf(
     const key = measurementKey(measurement);
     const known = columns.get(key);
     if (known) return known;
-    const made = compute(measurement);
+    const plain = compute(measurement);
+    const made = { ...plain, logs: outcomeLogs(plain.kind, plain.mean, plain.second) };
     columns.set(key, made);
     return made;
   };

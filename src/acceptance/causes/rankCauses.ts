@@ -1,17 +1,21 @@
 /** What is wrong here? Causes ranked by how likely they make the pattern of readings. */
 
 import { DomainError, inRange, object } from '../../errors.js';
-import { checkedObservation, measurementKey, measurementOf } from './checkedObservation.js';
+import { checkedObservation, measurementKey } from './checkedObservation.js';
 import { causeContext } from './context.js';
 import { whitenedSquare } from './covariance.js';
 import { evidenceFor } from './evidence.js';
 import { allHypotheses } from './hypotheses.js';
-import type { Hypothesis } from './hypothesis.js';
 import { type CauseInstallation, FAULT_CAUSES, type FaultCause } from './installation.js';
-import { logLikelihoods, type ObservedPattern, observedPattern } from './likelihood.js';
+import {
+  logLikelihoods,
+  type ObservedPattern,
+  observedPattern,
+  scatterClasses,
+} from './likelihood.js';
 import { nextMeasurement } from './nextMeasurement.js';
 import type { CauseObservation } from './observation.js';
-import { type Predictions, predictionsOf } from './predictions.js';
+import { type PredictedColumn, predictionsOf } from './predictions.js';
 import type { CauseRanking, RankedCause } from './result.js';
 
 /** Odds of the first cause over the second from which it is named alone. */
@@ -64,6 +68,7 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
   const context = causeContext(question.installation);
   const prior = priorOf(question.priorWeights ?? {});
   const hypotheses = allHypotheses(context);
+  const classes = scatterClasses(hypotheses);
   const predictions = predictionsOf(context, hypotheses);
   const locations = new Map<FaultCause, Set<string | null>>();
   for (const { cause, location } of hypotheses)
@@ -74,15 +79,14 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
 
   const posterior = (logs: Float64Array): Posterior => {
     let highest = Number.NEGATIVE_INFINITY;
-    const weights = logs.map((log, h) => {
-      const sum = log + (logPrior[h] as number);
-      if (sum > highest) highest = sum;
-      return sum;
-    });
+    for (let h = 0; h < logs.length; h++)
+      highest = Math.max(highest, (logs[h] as number) + (logPrior[h] as number));
+    const weights = new Float64Array(logs.length);
     let total = 0;
-    for (let h = 0; h < weights.length; h++) {
-      weights[h] = Math.exp((weights[h] as number) - highest);
-      total += weights[h] as number;
+    for (let h = 0; h < logs.length; h++) {
+      const weight = Math.exp((logs[h] as number) + (logPrior[h] as number) - highest);
+      weights[h] = weight;
+      total += weight;
     }
     return { weights, total };
   };
@@ -91,8 +95,9 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
     const results = checkedList(observations).map((observation, index) =>
       checkedObservation(context, observation, `observations[${index}]`),
     );
-    const pattern = observedPattern(context, observations, results);
-    const logs = logLikelihoods(hypotheses, observations, results, pattern, predictions);
+    const pattern = observedPattern(context, observations, results, hypotheses, classes);
+    const columns = observations.map((observation) => predictions(observation));
+    const logs = logLikelihoods(hypotheses.length, columns, results, pattern);
     const { weights, total } = posterior(logs);
     const shares = FAULT_CAUSES.map((cause) => ({ cause, share: 0, best: -1 }));
     const byCause = new Map(shares.map((entry) => [entry.cause, entry]));
@@ -108,9 +113,10 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
       const hypothesis = hypotheses[best];
       const location = hypothesis?.location ?? null;
       let here = 0;
-      hypotheses.forEach((other, h) => {
-        if (other.cause === cause && other.location === location) here += weights[h] as number;
-      });
+      if (share > 0)
+        hypotheses.forEach((other, h) => {
+          if (other.cause === cause && other.location === location) here += weights[h] as number;
+        });
       return {
         cause,
         probabilityRatio: share,
@@ -120,7 +126,7 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
         // Evidence is laid out for causes that are in question; the list would be long otherwise.
         evidence:
           share > 0.01 && best >= 0
-            ? evidenceFor(best, hypotheses, observations, results, pattern, predictions)
+            ? evidenceFor(best, observations, results, pattern, columns)
             : [],
       };
     });
@@ -130,10 +136,10 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
       hypotheses,
       weights,
       [first.cause, second.cause],
-      new Set(observations.map((observation) => measurementKey(measurementOf(observation)))),
+      new Set(observations.map(measurementKey)),
       predictions,
     );
-    const unexplained = fitsBadly(first.best, hypotheses, pattern, observations, predictions);
+    const unexplained = fitsBadly(first.best, pattern, columns);
     const undecided = first.share < DECISIVE_ODDS * second.share || unexplained;
     return {
       kind: undecided ? 'cannot-tell' : first.cause === 'nothing' ? 'nothing-wrong' : 'cause',
@@ -241,18 +247,17 @@ function priorOf(
 /** Whether even the best hypothesis leaves far more scatter than the uncertainties allow. */
 function fitsBadly(
   h: number,
-  hypotheses: readonly Hypothesis[],
   pattern: ObservedPattern,
-  observations: readonly CauseObservation[],
-  predictions: Predictions,
+  columns: readonly PredictedColumn[],
 ): boolean {
   const n = pattern.readings.length;
-  const whiten = pattern.whiteningFor(hypotheses[h] as Hypothesis);
+  const whiten = pattern.whiteningFor(h);
   if (n === 0) return false;
-  const difference = Float64Array.from(pattern.readingIndex, (index, i) => {
-    const column = predictions(measurementOf(observations[index] as CauseObservation));
-    return (pattern.readings[i]?.value ?? 0) - (column.mean[h] as number);
-  });
+  const difference = Float64Array.from(
+    pattern.readings,
+    ({ value }, i) =>
+      value - ((columns[pattern.readingIndex[i] as number] as PredictedColumn).mean[h] as number),
+  );
   const square = whitenedSquare(whiten, difference, Number.POSITIVE_INFINITY);
   // Chi-squared five deviations above its mean, with room for the grid of parameters.
   return square > n + 5 * Math.sqrt(2 * n) + 8;
