@@ -106,6 +106,9 @@ export function lineOfSight(
     GEOSTATIONARY_RADIUS_KM * Math.cos(difference) - (normalKm + heightKm) * cosLatitude;
   const axisKm = -(normalKm * (1 - WGS84_ECCENTRICITY_SQUARED_RATIO) + heightKm) * sinLatitude;
   return {
+    normalKm,
+    outKm,
+    axisKm,
     eastKm: GEOSTATIONARY_RADIUS_KM * Math.sin(difference),
     northKm: cosLatitude * axisKm - sinLatitude * outKm,
     upKm: cosLatitude * outKm + sinLatitude * axisKm,

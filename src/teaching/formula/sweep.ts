@@ -1,0 +1,103 @@
+/** A grid over the region of a trial and the search for its worst place. */
+
+import type { FormulaValues } from './expression.js';
+import type { FormulaVariable } from './subject.js';
+
+/** A side of the region. */
+export interface Side {
+  readonly variable: FormulaVariable;
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Steps per side by the number of varying sides: about ten thousand places in all. */
+const STEPS: readonly number[] = [0, 2001, 101, 23, 11];
+
+/** Places along each side; a side of no width has one. */
+export function gridOf(sides: readonly Side[]): readonly (readonly number[])[] {
+  const varying = sides.filter(({ from, to }) => to > from).length;
+  const steps = STEPS[varying] ?? 6;
+  return sides.map(({ from, to }) =>
+    to > from
+      ? Array.from({ length: steps }, (_, i) => from + ((to - from) * i) / (steps - 1))
+      : [from],
+  );
+}
+
+/** Values by full name and by symbol. */
+export function rowOf(sides: readonly Side[], place: readonly number[]): FormulaValues {
+  const row: Record<string, number> = {};
+  sides.forEach(({ variable }, index) => {
+    row[variable.name] = place[index] as number;
+    row[variable.symbol] = place[index] as number;
+  });
+  return row;
+}
+
+/** Calls `visit` at every place of the grid; the place array is used again for the next one. */
+export function visitGrid(
+  grid: readonly (readonly number[])[],
+  visit: (place: number[], indices: readonly number[]) => void,
+): void {
+  const indices = grid.map(() => 0);
+  const place = grid.map((side) => side[0] as number);
+  for (;;) {
+    visit(place, indices);
+    let side = grid.length - 1;
+    for (; side >= 0; side--) {
+      const list = grid[side] as readonly number[];
+      const next = (indices[side] as number) + 1;
+      if (next < list.length) {
+        indices[side] = next;
+        place[side] = list[next] as number;
+        break;
+      }
+      indices[side] = 0;
+      place[side] = list[0] as number;
+    }
+    if (side < 0) return;
+  }
+}
+
+/** Held to the side; a hair from an end counts as the end. */
+function snapped(value: number, from: number, to: number): number {
+  const hair = 1e-6 * (to - from);
+  return value <= from + hair ? from : value >= to - hair ? to : value;
+}
+
+/**
+ * Climbs from a grid place to the highest place nearby, by steps along each side that are halved when none
+ * helps. Bounded: 60 halvings.
+ */
+export function climb(
+  sides: readonly Side[],
+  start: readonly number[],
+  height: (place: readonly number[]) => number,
+  steps: readonly number[],
+): { readonly place: readonly number[]; readonly height: number } {
+  const place = [...start];
+  const step = [...steps];
+  let best = height(place);
+  for (let halvings = 0; halvings < 60; ) {
+    let moved = false;
+    sides.forEach(({ from, to }, index) => {
+      for (const sign of [1, -1]) {
+        const old = place[index] as number;
+        const tried = snapped(old + sign * (step[index] as number), from, to);
+        if (tried === old) continue;
+        place[index] = tried;
+        const here = height(place);
+        if (here > best) {
+          best = here;
+          moved = true;
+          return;
+        }
+        place[index] = old;
+      }
+    });
+    if (moved) continue;
+    for (let index = 0; index < step.length; index++) step[index] = (step[index] as number) / 2;
+    halvings++;
+  }
+  return { place, height: best };
+}

@@ -1,0 +1,35 @@
+/**
+ * Teaching with the same numbers: worked solutions, exercises, answers checked with the slip named, and formulas tried
+ * against the exact functions.
+ *
+ * @module teaching
+ */
+
+export {
+  type CompiledFormula,
+  compileFormula,
+  FORMULA_FUNCTIONS,
+  type FormulaValues,
+} from './formula/expression.js';
+export type { FormulaArea, FormulaSubject, FormulaVariable } from './formula/subject.js';
+export { FORMULA_SUBJECTS, formulaSubject } from './formula/subjects.js';
+export {
+  type AreaAgreement,
+  type FormulaTrial,
+  type FormulaVerdict,
+  tryFormula,
+} from './formula/tryFormula.js';
+export { SOLUTION_PLANS } from './plans/index.js';
+export type {
+  PlanStep,
+  SolutionConstant,
+  SolutionGiven,
+  SolutionPlan,
+  SolutionValues,
+} from './solution/plan.js';
+export {
+  type SolutionQuantity,
+  type SolutionStep,
+  type WorkedSolution,
+  workedSolution,
+} from './solution/workedSolution.js';

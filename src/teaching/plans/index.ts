@@ -1,0 +1,21 @@
+/** All plans of worked solutions, in the order of the job. */
+
+import { DomainError } from '../../errors.js';
+import type { SolutionPlan } from '../solution/plan.js';
+import { LINK_PLANS } from './link.js';
+import { POINTING_PLANS } from './pointing.js';
+
+/** The plans. */
+export const SOLUTION_PLANS: readonly SolutionPlan[] = [...POINTING_PLANS, ...LINK_PLANS];
+
+/** Plan of a name; throws with the names there are. */
+export function solutionPlan(name: string): SolutionPlan {
+  const found = SOLUTION_PLANS.find((plan) => plan.name === name);
+  if (found) return found;
+  throw new DomainError({
+    code: name === undefined || name === null ? 'missing' : 'not-an-option',
+    parameter: 'name',
+    received: name,
+    allowed: `one of ${SOLUTION_PLANS.map((plan) => plan.name).join(', ')}`,
+  });
+}

@@ -1,0 +1,54 @@
+import { SOLUTION_PLANS, workedSolution } from 'slantpath/teaching';
+import { describe, expect, test } from 'vitest';
+import { randomStream } from '../../src/numeric/random.js';
+import { evaluatePlan } from '../../src/teaching/solution/evaluate.js';
+import type { SolutionPlan } from '../../src/teaching/solution/plan.js';
+
+/** Inputs drawn evenly from the givens' ranges. */
+function drawn(plan: SolutionPlan, seed: number): Record<string, number> {
+  const stream = randomStream(seed);
+  return Object.fromEntries(
+    plan.givens.map(({ name, draw }) => [
+      name,
+      draw.from + draw.step * stream.integer(Math.round((draw.to - draw.from) / draw.step) + 1),
+    ]),
+  );
+}
+
+describe.each(SOLUTION_PLANS.map((plan) => [plan.name, plan] as const))('%s', (_name, plan) => {
+  const cases = Array.from({ length: 200 }, (_, seed) => drawn(plan, seed)).flatMap((inputs) => {
+    const values = plan.compute(inputs);
+    return typeof values === 'string' ? [] : [{ inputs, values }];
+  });
+
+  test('has answers for at least half of what it draws', () => {
+    expect(cases.length).toBeGreaterThanOrEqual(100);
+  });
+
+  test('every shown formula gives the value that the library has', () => {
+    for (const { inputs, values } of cases) {
+      const shown = evaluatePlan(plan, inputs);
+      for (const { symbol } of plan.steps) {
+        const exact = values[symbol] as number;
+        expect(
+          Math.abs((shown[symbol] as number) - exact),
+          `${symbol} for ${JSON.stringify(inputs)}: shown ${shown[symbol]}, library ${exact}`,
+        ).toBeLessThanOrEqual(1e-9 * Math.max(1, Math.abs(exact)));
+      }
+    }
+  });
+
+  test('the answer is the library value to the last bit, and every step is finite and told', () => {
+    for (const { inputs, values } of cases) {
+      const solution = workedSolution(plan.name, inputs);
+      if (solution.kind !== 'solved') throw new Error('not solved');
+      const last = plan.steps[plan.steps.length - 1]?.symbol ?? '';
+      expect(Object.is(solution.answer.value, values[last])).toBe(true);
+      for (const step of solution.steps) {
+        expect(Number.isFinite(step.value)).toBe(true);
+        expect(step.substitutedText).not.toMatch(/NaN|undefined|Infinity/);
+        expect(step.source.length).toBeGreaterThan(2);
+      }
+    }
+  });
+});
