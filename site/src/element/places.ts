@@ -1,9 +1,11 @@
-/** Place inputs: preset places and the position of the device. */
+/** Place inputs: preset places, towns by name, the position of the device. */
 
 import { PRESETS } from '../lib/places.js';
 import { PLACE_FIELDS, type Raw } from '../lib/state.js';
 import { typed } from '../lib/text.js';
+import type { Town } from '../lib/towns.js';
 import { controlOf } from './form.js';
+import { listenToTownSearch } from './townSearch.js';
 
 const fieldsIn = (group: HTMLElement) => (group.dataset['place'] ?? '').split(' ');
 
@@ -42,31 +44,68 @@ export function listenToPlaces(root: HTMLElement, changed: () => void): void {
   };
   root.addEventListener('input', choose, { capture: true });
   root.addEventListener('click', (event) => {
-    const button = (event.target as Element).closest('[data-locate]');
+    const button = (event.target as Element).closest<HTMLElement>('[data-locate], [data-town]');
     const group = button?.closest<HTMLElement>('[data-place]');
-    if (group) locate(group, (place) => set(group, place));
+    if (!button || !group) return;
+    const note = (message: string) => tell(group, message);
+    if (button.dataset['town'] === undefined) locate((place) => set(group, place), note);
+    else
+      openTowns(
+        button,
+        ({ latitudeDeg, longitudeDeg }) => {
+          set(group, [latitudeDeg, longitudeDeg, 0]);
+          note('The height is set to 0: put in the height of the place.');
+        },
+        note,
+      );
   });
 }
 
-function locate(group: HTMLElement, found: (place: readonly number[]) => void): void {
-  const slot = group.querySelector<HTMLElement>('[data-place-error]');
-  const fail = (message: string) => {
-    if (!slot) return;
-    slot.textContent = message;
-    slot.hidden = false;
-  };
+/** A remark under the fields of a place. */
+function tell(group: HTMLElement, message: string): void {
+  const note = group.querySelector<HTMLElement>('[data-place-note]');
+  if (!note) return;
+  note.textContent = message;
+  note.hidden = false;
+}
+
+/** Shows or hides the town search of a place; it comes to life when it is first shown. */
+function openTowns(
+  button: HTMLElement,
+  found: (town: Town) => void,
+  note: (message: string) => void,
+): void {
+  const box = document.getElementById(button.dataset['town'] ?? '');
+  if (!box) return;
+  box.hidden = !box.hidden;
+  button.ariaExpanded = String(!box.hidden);
+  if (box.dataset['ready'] === undefined) {
+    box.dataset['ready'] = '';
+    listenToTownSearch(box, found, note);
+  }
+  if (!box.hidden) box.querySelector('input')?.focus();
+}
+
+function locate(found: (place: readonly number[]) => void, note: (message: string) => void): void {
   if (!navigator.geolocation) {
-    fail('This device gives no position.');
+    note('This device gives no position.');
     return;
   }
+  note('Waiting for the position of this device…');
   navigator.geolocation.getCurrentPosition(
-    ({ coords }) =>
+    ({ coords }) => {
       found([
         Number(coords.latitude.toFixed(5)),
         Number(coords.longitude.toFixed(5)),
         Math.round(coords.altitude ?? 0),
-      ]),
-    ({ message }) => fail(message || 'The position could not be read.'),
+      ]);
+      note(
+        coords.altitude === null
+          ? `Within ${Math.round(coords.accuracy)} m. The device gave no height: put it in.`
+          : `Within ${Math.round(coords.accuracy)} m.`,
+      );
+    },
+    ({ message }) => note(message || 'The position could not be read.'),
     { enableHighAccuracy: true, timeout: 20_000 },
   );
 }

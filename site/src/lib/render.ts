@@ -52,6 +52,10 @@ function numberField(id: string, field: string, of: NumberField, raw: string): s
   return `<div class="ex-field"><label for="${id}">${escapeHtml(of.label)}${unit}</label><div class="ex-number">${stepper(-1, '−', 'Less')}<input${control}>${stepper(1, '+', 'More')}</div>${errorSlot(id)}${hintOf(id, of.hint)}</div>`;
 }
 
+/** The search for a town, hidden until it is asked for. */
+const townSearch = (id: string) =>
+  `<div class="ex-towns" id="${id}" hidden><div class="ex-field"><label for="${id}-input">Town</label><input${attributes({ id: `${id}-input`, type: 'text', role: 'combobox', autocomplete: 'off', spellcheck: 'false', 'aria-expanded': 'false', 'aria-controls': `${id}-list`, 'aria-autocomplete': 'list' })}><ul id="${id}-list" role="listbox" aria-label="Towns" hidden></ul></div><p class="ex-hint">Towns of 15 000 people and more from <a href="https://www.geonames.org/">GeoNames</a>, CC BY 4.0.</p></div>`;
+
 function placeFields(id: string, name: string, input: PlaceInput, raw: Raw): string {
   const [latitude = '', longitude = '', height = ''] = fieldsOf(name, input);
   const options = PRESETS.map(
@@ -66,7 +70,7 @@ function placeFields(id: string, name: string, input: PlaceInput, raw: Raw): str
     max: span,
   });
   const at = (field: string) => `${id}-${field}`;
-  return `<fieldset class="ex-place" data-place="${latitude} ${longitude} ${height}"><legend>${escapeHtml(input.label)}</legend><div class="ex-field"><label for="${id}-${name}-preset">Place</label><select id="${id}-${name}-preset" data-preset><option value="">Own coordinates</option>${options}</select></div>${numberField(at(latitude), latitude, of('Latitude', '° north', 0.1, 90), raw[latitude] ?? '')}${numberField(at(longitude), longitude, of('Longitude', '° east', 0.1, 180), raw[longitude] ?? '')}${numberField(at(height), height, { label: 'Height', unit: 'm', step: 10, min: -400, max: 9000 }, raw[height] ?? '')}<p class="ex-tools"><button type="button" data-locate>Use this device’s position</button></p><p class="ex-error" data-place-error hidden></p></fieldset>`;
+  return `<fieldset class="ex-place" data-place="${latitude} ${longitude} ${height}"><legend>${escapeHtml(input.label)}</legend><div class="ex-field"><label for="${id}-${name}-preset">Place</label><select id="${id}-${name}-preset" data-preset><option value="">Own coordinates</option>${options}</select></div>${numberField(at(latitude), latitude, of('Latitude', '° north', 0.1, 90), raw[latitude] ?? '')}${numberField(at(longitude), longitude, of('Longitude', '° east', 0.1, 180), raw[longitude] ?? '')}${numberField(at(height), height, { label: 'Height', unit: 'm', step: 10, min: -400, max: 9000 }, raw[height] ?? '')}<p class="ex-tools"><button type="button" data-town="${id}-${name}-towns" aria-expanded="false">Find a town</button><button type="button" data-locate>Use my position</button></p>${townSearch(`${id}-${name}-towns`)}<p class="ex-hint" data-place-note hidden></p></fieldset>`;
 }
 
 function cell(name: string, row: number, key: string, column: Column, raw: string): string {

@@ -1,0 +1,84 @@
+/** The site with its server stopped: pages never visited, an example, formulas, towns, search; and a newer version. */
+
+import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { expect, type Page, test } from '@playwright/test';
+import { serve } from '../../site/scripts/serve.js';
+
+test.use({ serviceWorkers: 'allow' });
+test.setTimeout(180_000);
+
+async function stop(server: Awaited<ReturnType<typeof serve>>): Promise<void> {
+  await new Promise((done) => {
+    server.close(done);
+    server.closeAllConnections();
+  });
+}
+
+/** Opens the first page and waits until everything is kept. */
+async function keep(page: Page, origin: string): Promise<void> {
+  await page.goto(`${origin}/`);
+  expect((await page.request.get(`${origin}/sw.js`)).status()).toBe(200);
+  await page.evaluate(() => navigator.serviceWorker.ready);
+  await expect
+    .poll(() => page.evaluate(() => navigator.serviceWorker.controller?.state), { timeout: 90_000 })
+    .toBe('activated');
+}
+
+test('works with the server stopped', async ({ page }) => {
+  const origin = 'http://localhost:4327';
+  const server = await serve('site/dist', 4327);
+  await keep(page, origin);
+  await stop(server);
+  await expect
+    .poll(() =>
+      fetch(origin).then(
+        () => 'up',
+        () => 'down',
+      ),
+    )
+    .toBe('down');
+
+  await page.reload();
+  await expect(page.locator('h1')).toBeVisible();
+  await page.goto(`${origin}/examples/where-is-the-satellite/?orbitalLongitudeDeg=7.2`);
+  const example = page.getByTestId('where-is-the-satellite');
+  await expect(example).toHaveAttribute('data-ready');
+  await expect(example.locator('.ex-says')).toContainText('7.2° E');
+  await page.evaluate(() => document.fonts.ready);
+  expect(await page.evaluate(() => document.fonts.check('16px KaTeX_Main'))).toBe(true);
+  await example.getByRole('button', { name: 'Find a town' }).click();
+  await example.getByRole('combobox', { name: 'Town' }).fill('alice spr');
+  await example.getByRole('option', { name: /^Alice Springs, Australia/ }).click();
+  await expect(example.getByRole('textbox', { name: /^Latitude/ })).toHaveValue('-23.7');
+  await page.goto(`${origin}/api/pointing/functions/lookangles/`);
+  await expect(page.locator('h1')).toHaveText('lookAngles');
+  await page.getByRole('button', { name: 'Search' }).click();
+  await page.getByPlaceholder('Search').fill('glossary');
+  await expect(page.locator('.pagefind-ui__result-link').first()).toBeVisible();
+});
+
+test('says when a newer version is there, and shows it when asked', async ({ page }) => {
+  const folder = join(tmpdir(), `slantpath-site-${process.pid}`);
+  cpSync('site/dist', folder, { recursive: true });
+  const origin = 'http://localhost:4328';
+  const server = await serve(folder, 4328);
+  await keep(page, origin);
+  const glossary = join(folder, 'reference/glossary/index.html');
+  writeFileSync(glossary, readFileSync(glossary, 'utf8').replaceAll('Glossary', 'Word list'));
+  const worker = join(folder, 'sw.js');
+  const text = readFileSync(worker, 'utf8');
+  writeFileSync(
+    worker,
+    text
+      .replace(/("\/reference\/glossary\/index\.html":")[0-9a-f]+/, '$1newer')
+      .replace(/'slantpath-[0-9a-f]+'/, "'slantpath-newer'"),
+  );
+  await page.goto(`${origin}/reference/glossary/`);
+  await expect(page.locator('h1')).toHaveText('Glossary');
+  await page.getByRole('button', { name: 'Show it' }).click();
+  await expect(page.locator('h1')).toHaveText('Word list');
+  await stop(server);
+  rmSync(folder, { recursive: true });
+});
