@@ -4,18 +4,102 @@
  * @module propagation
  */
 
+export { apparentElevation, geometricElevation, type Refraction } from '../pointing/refraction.js';
 export {
   medianWetRefractivity,
   type WetRefractivity,
   wetRefractivity,
 } from './p453.js';
 export {
+  type CrossPolarDiscrimination,
+  type CrossPolarDiscriminationInput,
+  crossPolarDiscrimination,
+} from './p618-14-cross-polar.js';
+export {
+  type DiversityGain,
+  type DiversitySite,
+  diversityGain,
+  type SiteDiversity,
+  siteDiversity,
+} from './p618-14-diversity.js';
+export { type ExceededPercent, rainExceedance, totalExceedance } from './p618-14-exceedance.js';
+export {
+  type RainAttenuationLognormal,
+  type RainAttenuationLognormalInput,
+  rainAttenuationLognormal,
+} from './p618-14-lognormal.js';
+export {
+  type LowElevationFade,
+  type LowElevationFadeInput,
+  lowElevationFade,
+} from './p618-14-low-elevation.js';
+export { meanRadiatingTemperature, type SkyNoise, skyNoise } from './p618-14-noise.js';
+export {
+  type RainAttenuationProbability,
+  type RainAttenuationProbabilityInput,
+  rainAttenuationProbability,
+} from './p618-14-probability.js';
+export {
   type RainAttenuation,
   type RainAttenuationInput,
   type RainPath,
   rainAttenuation,
 } from './p618-14-rain.js';
+export { type RainAttenuationColumns, rainAttenuationBatch } from './p618-14-rain-batch.js';
+export {
+  frequencyScaledRain,
+  type PolarizationScaledRain,
+  polarizationScaledRain,
+  type ScaledRainAttenuation,
+  scaledCrossPolarDiscrimination,
+} from './p618-14-scaling.js';
+export {
+  type ScintillationFade,
+  type ScintillationFadeInput,
+  type ScintillationPath,
+  scintillationFade,
+} from './p618-14-scintillation.js';
+export {
+  heldPercent,
+  type TotalAttenuation,
+  type TotalAttenuationInput,
+  totalAttenuation,
+} from './p618-14-total.js';
+export {
+  type TotalAttenuationColumns,
+  type TotalAttenuationResult,
+  totalAttenuationBatch,
+} from './p618-14-total-batch.js';
+export {
+  type ApproximateGasAttenuation,
+  type ApproximateGasAttenuationInput,
+  approximateGasAttenuation,
+  type SurfaceAir,
+} from './p676-13-approximate.js';
+export type { AirAboveStation } from './p676-13-column.js';
+export {
+  type GasSlantAttenuation,
+  type GasSlantAttenuationInput,
+  gasSlantAttenuation,
+} from './p676-13-slant.js';
+export {
+  type GasSlantAttenuationBatchInput,
+  type GasSlantAttenuationColumns,
+  gasSlantAttenuationBatch,
+} from './p676-13-slant-batch.js';
+export {
+  type AirState,
+  type SpecificGasAttenuation,
+  type SpecificGasAttenuationInput,
+  specificGasAttenuation,
+} from './p676-13-specific.js';
 export { type YearToYear, yearToYear } from './p678.js';
+export {
+  type AtmosphereAtHeight,
+  REFERENCE_ATMOSPHERES,
+  type ReferenceAtmosphere,
+  referenceAtmosphere,
+} from './p835-6.js';
 export {
   type WaterVapour,
   type WaterVapourInput,
@@ -38,12 +122,25 @@ export {
 export type { RainCoefficients } from './p838-3-coefficients.js';
 export { type RainHeight, rainHeight } from './p839.js';
 export {
+  type CloudAttenuation,
+  cloudAttenuation,
+  cloudAttenuationLognormal,
+  cloudSpecificCoefficient,
+} from './p840-9.js';
+export {
   type CloudLiquid,
   type CloudLiquidInput,
   type CloudLognormal,
   cloudLiquid,
   cloudLiquidLognormal,
 } from './p840-liquid.js';
+export {
+  annualPercent,
+  type WorstMonth,
+  type WorstMonthClimate,
+  worstMonthPercent,
+} from './p841-6.js';
 export { type GlobalMap, type MapPlace, mapValue, mapValueBicubic } from './p1144.js';
 export { meanTemperature } from './p1510.js';
 export { groundAltitude } from './p1511.js';
+export { type FadeDuration, type FadeDurationInput, fadeDuration } from './p1623-1.js';

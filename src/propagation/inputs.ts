@@ -16,6 +16,11 @@ export function checkedElevationDeg(value: number, index?: number): number {
   return inRange('elevationDeg', value, 0, 90, 'is the satellite below the horizon?', index);
 }
 
+/** Elevation in degrees, 0.1 to 90, for formulas that divide by its sine. */
+export function checkedRaisedElevationDeg(value: number, index?: number): number {
+  return inRange('elevationDeg', value, 0.1, 90, 'is the satellite below the horizon?', index);
+}
+
 /** Percent of time, above 0 to 100. */
 export function checkedPercent(
   value: number,

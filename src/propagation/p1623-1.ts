@@ -1,14 +1,14 @@
 /** Recommendation ITU-R P.1623-1 (03/2005): how long fades last and how many there are. */
 
-import { inRange, object, positive } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { normalExceedance } from '../numeric/normal.js';
-import { checkedElevationDeg, checkedFrequencyGHz, namesOutside } from './inputs.js';
+import { checkedFrequencyGHz, checkedRaisedElevationDeg, namesOutside } from './inputs.js';
 
 /** Input of {@link fadeDuration}. */
 export interface FadeDurationInput {
   /** Frequency in GHz; stated range 10 to 50. */
   readonly frequencyGHz: number;
-  /** Elevation in degrees; stated range 5 to 60. */
+  /** Elevation in degrees, 0.1 to 90; stated range 5 to 60. */
   readonly elevationDeg: number;
   /** Attenuation that counts as a fade, dB, above 0. */
   readonly attenuationDb: number;
@@ -71,7 +71,7 @@ export interface FadeDuration {
 export function fadeDuration(input: FadeDurationInput): FadeDuration {
   object('input', input);
   const f = checkedFrequencyGHz(input.frequencyGHz);
-  const elevationDeg = positive('elevationDeg', checkedElevationDeg(input.elevationDeg));
+  const elevationDeg = checkedRaisedElevationDeg(input.elevationDeg);
   const attenuationDb = inRange('attenuationDb', input.attenuationDb, 1e-3, 1e4);
   const duration = inRange('durationS', input.durationS, 1, 1e8, 'was it given in minutes?');
   const total = inRange('totalFadeTimeS', input.totalFadeTimeS, 0, 1e10);

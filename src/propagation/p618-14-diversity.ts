@@ -53,7 +53,7 @@ export interface SiteDiversity {
  *   rainProbabilityPercent: 6,
  *   attenuationDb: 9,
  * };
- * siteDiversity({ first: site, second: site, distanceKm: 20 }).jointOutagePercent.toFixed(4); // => '0.0126'
+ * siteDiversity({ first: site, second: site, distanceKm: 20 }).jointOutagePercent.toFixed(4); // => '0.0011'
  * ```
  */
 export function siteDiversity(input: {
@@ -122,7 +122,7 @@ export interface DiversityGain {
  *   elevationDeg: 36,
  *   baselineAngleDeg: 90,
  * });
- * gain.gainDb.toFixed(2); // => '5.15'
+ * gain.gainDb.toFixed(2); // => '5.53'
  * ```
  */
 export function diversityGain(input: {

@@ -50,7 +50,7 @@ export interface RainAttenuationLognormal {
  *   tiltDeg: 0,
  *   rainProbabilityPercent: 5.36,
  * });
- * fit.logDeviation.toFixed(2); // => '1.24'
+ * fit.logDeviation.toFixed(2); // => '0.95'
  * ```
  */
 export function rainAttenuationLognormal(

@@ -74,17 +74,29 @@ export function latitudeExponent(
     : 0.005 * latitudeTerm + 1.8 - 4.25 * sinElevation;
 }
 
+/** Step 10, what the percentage alone decides: ln p and ln(p / 0.01). */
+export interface PercentTerms {
+  /** The percentage p. */
+  readonly percent: number;
+  /** ln p. */
+  readonly log: number;
+  /** ln(p / 0.01). */
+  readonly distance: number;
+}
+
+/** Terms of a percentage above zero. */
+export function percentTerms(percent: number): PercentTerms {
+  return { percent, log: Math.log(percent), distance: Math.log(percent / 0.01) };
+}
+
 /** Step 10: attenuation at a percentage from that at 0.01 %, which must be above zero; equation (8). */
 export function attenuationAtPercentDb(
   attenuation001Db: number,
-  exceededPercent: number,
+  { percent, log, distance }: PercentTerms,
   beta: number,
   sinElevation: number,
 ): number {
   const exponent =
-    0.655 +
-    0.033 * Math.log(exceededPercent) -
-    0.045 * Math.log(attenuation001Db) -
-    beta * (1 - exceededPercent) * sinElevation;
-  return attenuation001Db * Math.exp(-exponent * Math.log(exceededPercent / 0.01));
+    0.655 + 0.033 * log - 0.045 * Math.log(attenuation001Db) - beta * (1 - percent) * sinElevation;
+  return attenuation001Db * Math.exp(-exponent * distance);
 }

@@ -18,6 +18,7 @@ import {
   horizontalReduction,
   latitudeExponent,
   latitudeTermDeg,
+  percentTerms,
   slantPathKm,
   verticalAdjustment,
 } from './p618-14-rain-steps.js';
@@ -159,7 +160,12 @@ export function rainAttenuation(input: RainAttenuationInput): RainAttenuation {
     latitudeExponentRatio: beta,
     attenuationDb:
       attenuation001Db > 0
-        ? attenuationAtPercentDb(attenuation001Db, exceededPercent, beta, sinElevation)
+        ? attenuationAtPercentDb(
+            attenuation001Db,
+            percentTerms(exceededPercent),
+            beta,
+            sinElevation,
+          )
         : 0,
     outsideStatedRange: namesOutside(
       ['frequencyGHz', frequencyGHz, 1, 55],

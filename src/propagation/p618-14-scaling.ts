@@ -32,7 +32,7 @@ export interface ScaledRainAttenuation {
  * @example
  * ```ts
  * import { frequencyScaledRain } from 'slantpath/propagation';
- * frequencyScaledRain({ attenuationDb: 5, fromGHz: 12, toGHz: 20 }).attenuationDb.toFixed(2); // => '12.30'
+ * frequencyScaledRain({ attenuationDb: 5, fromGHz: 12, toGHz: 20 }).attenuationDb.toFixed(2); // => '12.66'
  * ```
  */
 export function frequencyScaledRain(input: {
@@ -89,7 +89,7 @@ export interface PolarizationScaledRain {
  *   attenuationDb: 8,
  *   toTiltDeg: 90,
  * });
- * vertical.attenuationDb.toFixed(2); // => '7.09'
+ * vertical.attenuationDb.toFixed(2); // => '7.40'
  * ```
  */
 export function polarizationScaledRain(

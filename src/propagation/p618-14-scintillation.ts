@@ -1,11 +1,11 @@
 /** Recommendation ITU-R P.618-14 (08/2023), section 2.4.1: tropospheric scintillation above 5 degrees. */
 
-import { inRange, object, positive } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { sinDeg } from '../numeric/angle.js';
 import {
-  checkedElevationDeg,
   checkedFrequencyGHz,
   checkedPercent,
+  checkedRaisedElevationDeg,
   namesOutside,
 } from './inputs.js';
 
@@ -13,7 +13,7 @@ import {
 export interface ScintillationPath {
   /** Frequency in GHz; stated range 4 to 55. */
   readonly frequencyGHz: number;
-  /** Elevation in degrees, above 0 to 90; stated range 5 to 90. */
+  /** Elevation in degrees, 0.1 to 90; stated range 5 to 90. */
   readonly elevationDeg: number;
   /** Diameter of the antenna in metres: a large aperture averages the flicker. */
   readonly antennaDiameterM: number;
@@ -87,28 +87,35 @@ export function scintillationDeviation(
 }
 
 /** Checks what every scintillation call takes. */
-export function checkedScintillation(input: ScintillationPath) {
+export function checkedScintillation(input: ScintillationPath, row?: number) {
+  const efficiency = inRange(
+    'antennaEfficiencyRatio',
+    input.antennaEfficiencyRatio ?? 0.5,
+    0.01,
+    1,
+    'was it given in per cent?',
+    row,
+  );
+  const diameterM = inRange(
+    'antennaDiameterM',
+    input.antennaDiameterM,
+    0.01,
+    100,
+    'was it given in centimetres?',
+    row,
+  );
   return {
-    frequencyGHz: checkedFrequencyGHz(input.frequencyGHz),
-    elevationDeg: positive('elevationDeg', checkedElevationDeg(input.elevationDeg)),
-    effectiveDiameterM:
-      inRange(
-        'antennaDiameterM',
-        input.antennaDiameterM,
-        0.01,
-        100,
-        'was it given in centimetres?',
-      ) *
-      Math.sqrt(
-        inRange(
-          'antennaEfficiencyRatio',
-          input.antennaEfficiencyRatio ?? 0.5,
-          0.01,
-          1,
-          'was it given in per cent?',
-        ),
-      ),
-    wetRefractivity: inRange('wetRefractivityNUnits', input.wetRefractivityNUnits, 0, 500),
+    frequencyGHz: checkedFrequencyGHz(input.frequencyGHz, row),
+    elevationDeg: checkedRaisedElevationDeg(input.elevationDeg, row),
+    effectiveDiameterM: diameterM * Math.sqrt(efficiency),
+    wetRefractivity: inRange(
+      'wetRefractivityNUnits',
+      input.wetRefractivityNUnits,
+      0,
+      500,
+      undefined,
+      row,
+    ),
     turbulenceHeightM: inRange('turbulenceHeightM', input.turbulenceHeightM ?? 1000, 10, 20000),
   };
 }

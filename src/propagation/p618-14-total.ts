@@ -6,7 +6,7 @@ import { type RainAttenuationInput, rainAttenuation } from './p618-14-rain.js';
 import { type ScintillationPath, scintillationFade } from './p618-14-scintillation.js';
 
 /** Percentage of time below which gas and cloud keep their value, in this edition (edition 13 had 1 %). */
-const HELD_PERCENT = 5;
+export const HELD_PERCENT = 5;
 
 /** Input of {@link totalAttenuation}. */
 export interface TotalAttenuationInput extends RainAttenuationInput, ScintillationPath {
@@ -93,7 +93,7 @@ export function combinedDb(
  *   gasAttenuationDb: 0.4,
  *   cloudAttenuationDb: 0.6,
  * });
- * total.attenuationDb.toFixed(2); // => '4.68'
+ * total.attenuationDb.toFixed(2); // => '3.39'
  * ```
  */
 export function totalAttenuation(input: TotalAttenuationInput): TotalAttenuation {

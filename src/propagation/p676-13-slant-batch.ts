@@ -41,7 +41,7 @@ export interface GasSlantAttenuationColumns {
  * ```ts
  * import { gasSlantAttenuationBatch } from 'slantpath/propagation';
  * const { attenuationDb } = gasSlantAttenuationBatch({ frequencyGHz: [12, 20], elevationDeg: 35 });
- * [...attenuationDb].map((value) => value.toFixed(2)); // => ['0.10', '0.50']
+ * [...attenuationDb].map((value) => value.toFixed(2)); // => ['0.10', '0.44']
  * ```
  */
 export function gasSlantAttenuationBatch(

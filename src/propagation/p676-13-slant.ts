@@ -50,7 +50,7 @@ export interface GasSlantAttenuation {
  * @example
  * ```ts
  * import { gasSlantAttenuation } from 'slantpath/propagation';
- * gasSlantAttenuation({ frequencyGHz: 20, elevationDeg: 35 }).attenuationDb.toFixed(3); // => '0.496'
+ * gasSlantAttenuation({ frequencyGHz: 20, elevationDeg: 35 }).attenuationDb.toFixed(3); // => '0.437'
  * ```
  */
 export function gasSlantAttenuation(input: GasSlantAttenuationInput): GasSlantAttenuation {

@@ -81,7 +81,7 @@ export function checkedPressureHpa(parameter: string, value: number): number {
  *   temperatureK: 288.15,
  *   waterVapourDensityGPerM3: 7.5,
  * });
- * air.attenuationDbPerKm.toFixed(5); // => '0.01825'
+ * air.attenuationDbPerKm.toFixed(5); // => '0.01823'
  * ```
  */
 export function specificGasAttenuation(input: SpecificGasAttenuationInput): SpecificGasAttenuation {

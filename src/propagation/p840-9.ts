@@ -1,12 +1,12 @@
 /** Recommendation ITU-R P.840-9 (08/2023): attenuation by clouds and fog. */
 
-import { inRange, object, positive } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { sinDeg } from '../numeric/angle.js';
 import { normalExceedanceQuantile } from '../numeric/normal.js';
 import {
-  checkedElevationDeg,
   checkedFrequencyGHz,
   checkedPercent,
+  checkedRaisedElevationDeg,
   namesOutside,
 } from './inputs.js';
 
@@ -49,7 +49,7 @@ function pathCoefficient(f: number): number {
  * @example
  * ```ts
  * import { cloudSpecificCoefficient } from 'slantpath/propagation';
- * cloudSpecificCoefficient(20, 273.15).toFixed(4); // => '0.3590'
+ * cloudSpecificCoefficient(20, 273.15).toFixed(4); // => '0.3593'
  * ```
  */
 export function cloudSpecificCoefficient(frequencyGHz: number, temperatureK: number): number {
@@ -76,7 +76,7 @@ export interface CloudAttenuation {
 /**
  * Attenuation by clouds along a slant path with a known amount of liquid water above the station.
  *
- * @param input  Frequency in GHz, elevation in degrees above 0, liquid water in kg/m2 (millimetres of water) for the
+ * @param input  Frequency in GHz, elevation in degrees, 0.1 to 90, liquid water in kg/m2 (millimetres of water) for the
  *   percentage of time of interest.
  * @returns Attenuation in dB (positive is a loss) with its terms.
  * @throws {@link DomainError} naming the field that is missing, not finite or out of its domain.
@@ -87,7 +87,7 @@ export interface CloudAttenuation {
  * ```ts
  * import { cloudAttenuation } from 'slantpath/propagation';
  * const cloud = cloudAttenuation({ frequencyGHz: 20, elevationDeg: 36, liquidWaterKgPerM2: 0.6 });
- * cloud.attenuationDb.toFixed(3); // => '0.419'
+ * cloud.attenuationDb.toFixed(3); // => '0.338'
  * ```
  */
 export function cloudAttenuation(input: {
@@ -97,7 +97,7 @@ export function cloudAttenuation(input: {
 }): CloudAttenuation {
   object('input', input);
   const f = checkedFrequencyGHz(input.frequencyGHz);
-  const elevationDeg = positive('elevationDeg', checkedElevationDeg(input.elevationDeg));
+  const elevationDeg = checkedRaisedElevationDeg(input.elevationDeg);
   const liquid = inRange('liquidWaterKgPerM2', input.liquidWaterKgPerM2, 0, 100);
   const coefficient = pathCoefficient(f);
   return {
@@ -130,7 +130,7 @@ export function cloudAttenuation(input: {
  *   logDeviation: 1,
  *   cloudProbabilityPercent: 40,
  * });
- * cloud.attenuationDb.toFixed(3); // => '0.299'
+ * cloud.attenuationDb.toFixed(3); // => '0.241'
  * ```
  */
 export function cloudAttenuationLognormal(input: {
