@@ -1,6 +1,6 @@
 /** Coordinates written out. */
 
-import { inRange, object, oneOf } from '../errors.js';
+import { DomainError, inRange, object, oneOf } from '../errors.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
 import type { CoordinateNotation } from './typedCoordinates.js';
 
@@ -42,10 +42,21 @@ export function coordinatesToText(place: {
   );
   const longitude = wrapLongitudeDeg(inRange('longitudeDeg', longitudeDeg, -1e9, 1e9));
   oneOf('notation', notation, ['decimal', 'degrees-minutes', 'degrees-minutes-seconds']);
-  const digits = Math.round(inRange('decimals', decimals ?? DEFAULT_DECIMALS[notation], 0, 9));
+  const digits = wholeDecimals(decimals ?? DEFAULT_DECIMALS[notation]);
   const north = angleText(latitude, notation, digits);
   const east = angleText(longitude, notation, digits);
   return `${north} ${latitude < 0 ? 'S' : 'N'}, ${east} ${longitude < 0 ? 'W' : 'E'}`;
+}
+
+function wholeDecimals(decimals: number): number {
+  if (Number.isInteger(decimals) && decimals >= 0 && decimals <= 9) return decimals;
+  inRange('decimals', decimals, 0, 9);
+  throw new DomainError({
+    code: 'out-of-range',
+    parameter: 'decimals',
+    received: decimals,
+    allowed: 'a whole number from 0 to 9',
+  });
 }
 
 /** The size of an angle; rounded once, in the smallest unit shown, so that 60 never appears. */

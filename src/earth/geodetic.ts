@@ -67,9 +67,7 @@ export function ecefToStation(ecef: EcefKm): Station {
 /** The checked point, far enough from the Earth's centre for a latitude to have meaning. */
 export function checkedEcef(ecef: EcefKm): EcefKm {
   const { xKm, yKm, zKm } = object('ecef', ecef);
-  finite('xKm', xKm);
-  finite('yKm', yKm);
-  finite('zKm', zKm);
+  for (const [name, value] of Object.entries({ xKm, yKm, zKm })) finite(name, value);
   const radiusKm = Math.hypot(xKm, yKm, zKm);
   if (radiusKm >= 6000 && radiusKm <= 1e6) return { xKm, yKm, zKm };
   throw new DomainError({

@@ -1,6 +1,6 @@
 /** The local frame of a station: east, north and up. */
 
-import { finite, object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { cosDeg, DEGREES_PER_RADIAN, sinDeg } from '../numeric/angle.js';
 import { type EcefKm, stationToEcef } from './ecef.js';
 import { checkedStation, type Station } from './station.js';
@@ -42,6 +42,9 @@ export type LocalDirection =
       readonly slantRangeKm: number;
     };
 
+/** Nothing is farther than this, about 67 astronomical units: products of coordinates stay finite. */
+const FARTHEST_KM = 1e10;
+
 /** The three unit vectors of a local frame in Earth-fixed axes. */
 interface FrameTurn {
   readonly sinLatitude: number;
@@ -69,7 +72,7 @@ function frameTurn(station: Station): FrameTurn {
  * east = -sin lon dx + cos lon dy; north = -sin lat (cos lon dx + sin lon dy) + cos lat dz;
  * up = cos lat (cos lon dx + sin lon dy) + sin lat dz.
  *
- * @throws {@link DomainError} for a station outside its domain or a point that is not finite.
+ * @throws {@link DomainError} for a station outside its domain or a point that is not finite or beyond 1e10 km.
  *
  * Source: IOGP Guidance Note 7-2, section 4.1.2 (topocentric conversion, EPSG method 9836).
  * Accuracy: rounding only.
@@ -83,9 +86,9 @@ function frameTurn(station: Station): FrameTurn {
 export function ecefToEnu(station: Station, ecef: EcefKm): EnuKm {
   const turn = frameTurn(station);
   const { xKm, yKm, zKm } = object('ecef', ecef);
-  const dx = finite('xKm', xKm) - turn.origin.xKm;
-  const dy = finite('yKm', yKm) - turn.origin.yKm;
-  const dz = finite('zKm', zKm) - turn.origin.zKm;
+  const dx = inRange('xKm', xKm, -FARTHEST_KM, FARTHEST_KM) - turn.origin.xKm;
+  const dy = inRange('yKm', yKm, -FARTHEST_KM, FARTHEST_KM) - turn.origin.yKm;
+  const dz = inRange('zKm', zKm, -FARTHEST_KM, FARTHEST_KM) - turn.origin.zKm;
   const out = turn.cosLongitude * dx + turn.sinLongitude * dy;
   return {
     eastKm: turn.cosLongitude * dy - turn.sinLongitude * dx + 0,
@@ -97,7 +100,7 @@ export function ecefToEnu(station: Station, ecef: EcefKm): EnuKm {
 /**
  * Earth-fixed position of a point given in a station's local frame: the inverse of {@link ecefToEnu}.
  *
- * @throws {@link DomainError} for a station outside its domain or a component that is not finite.
+ * @throws {@link DomainError} for a station outside its domain or a component that is not finite or beyond 1e10 km.
  *
  * Source: IOGP Guidance Note 7-2, section 4.1.2 (EPSG method 9836, reversed). Accuracy: rounding only.
  * @example
@@ -123,7 +126,7 @@ export function enuToEcef(station: Station, enu: EnuKm): EcefKm {
  *
  * @returns `inclined` with azimuth [0, 360), elevation -90 to 90 and range; `vertical` straight up or
  *   down, where azimuth has no meaning; `same-place` for a zero vector.
- * @throws {@link DomainError} for a component that is not finite.
+ * @throws {@link DomainError} for a component that is not finite or beyond 1e10 km.
  *
  * Source: definition. Accuracy: rounding only.
  * @example
@@ -148,8 +151,8 @@ export function enuToDirection(enu: EnuKm): LocalDirection {
 function checkedEnu(enu: EnuKm): EnuKm {
   const { eastKm, northKm, upKm } = object('enu', enu);
   return {
-    eastKm: finite('eastKm', eastKm),
-    northKm: finite('northKm', northKm),
-    upKm: finite('upKm', upKm),
+    eastKm: inRange('eastKm', eastKm, -FARTHEST_KM, FARTHEST_KM),
+    northKm: inRange('northKm', northKm, -FARTHEST_KM, FARTHEST_KM),
+    upKm: inRange('upKm', upKm, -FARTHEST_KM, FARTHEST_KM),
   };
 }

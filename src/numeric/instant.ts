@@ -20,8 +20,8 @@ const ISO =
 /** Milliseconds since 1970-01-01T00:00:00Z of an instant; throws DomainError for anything else. */
 export function instantToEpochMs(parameter: string, instant: Instant, index?: number): number {
   const epochMs = typeof instant === 'string' ? isoToEpochMs(parameter, instant, index) : instant;
-  if (epochMs >= EARLIEST_MS && epochMs <= LATEST_MS) return epochMs;
   const isNumber = typeof epochMs === 'number';
+  if (isNumber && epochMs >= EARLIEST_MS && epochMs <= LATEST_MS) return epochMs;
   throw new DomainError({
     code:
       epochMs === undefined || epochMs === null

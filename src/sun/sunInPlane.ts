@@ -2,9 +2,15 @@
 
 import { ecefToEnu } from '../earth/localFrame.js';
 import { checkedStation, type Station } from '../earth/station.js';
-import { finite, inRange, object } from '../errors.js';
-import { cosDeg, DEGREES_PER_RADIAN, sinDeg, wrapAzimuthDeg } from '../numeric/angle.js';
-import { epochMsToIso, type Instant, instantToEpochMs } from '../numeric/instant.js';
+import { DomainError, finite, inRange, object } from '../errors.js';
+import {
+  cosDeg,
+  DEGREES_PER_RADIAN,
+  sinDeg,
+  wrapAzimuthDeg,
+  wrapLongitudeDeg,
+} from '../numeric/angle.js';
+import { epochMsToIso, instantToEpochMs } from '../numeric/instant.js';
 import { bracketedRoot } from '../numeric/root.js';
 import { siderealDeg, sunOfDate, toEarthFixed } from './ephemeris.js';
 import { opticalRefractionDeg, standardPressureHpa } from './refraction.js';
@@ -34,8 +40,8 @@ export interface ShadowInput {
   readonly station: Station;
   /** Bearing wanted: azimuth in degrees from true north, any turn; a slot's comes from `lookAngles`. */
   readonly azimuthDeg: number;
-  /** Any instant of the day: ISO-8601 text or epoch milliseconds. The day runs from midnight to midnight mean solar time. */
-  readonly day: Instant;
+  /** Date at the station, `2026-06-10`; the day runs from midnight to midnight of mean solar time there. */
+  readonly day: string;
   /** Lowest apparent elevation of the Sun in degrees, 0 to 60; default 5. */
   readonly minimumElevationDeg?: number;
 }
@@ -72,7 +78,7 @@ export function shadowInstants(input: ShadowInput): readonly ShadowInstant[] {
   const place = checkedStation(station);
   const azimuth = wrapAzimuthDeg(finite('azimuthDeg', azimuthDeg));
   const lowestDeg = inRange('minimumElevationDeg', minimumElevationDeg ?? 5, 0, 60);
-  const start = startOfDayMs(place.longitudeDeg, instantToEpochMs('day', day));
+  const start = startOfDayMs(day, place.longitudeDeg);
   const sine = sinDeg(azimuth);
   const cosine = cosDeg(azimuth);
   const sun = (epochMs: number) => {
@@ -112,8 +118,15 @@ export function shadowInstants(input: ShadowInput): readonly ShadowInstant[] {
   return found;
 }
 
-/** Midnight of mean solar time before an instant, epoch milliseconds. */
-function startOfDayMs(longitudeDeg: number, epochMs: number): number {
-  const aheadMs = ((((longitudeDeg % 360) + 540) % 360) - 180) * 240000;
-  return Math.floor((epochMs + aheadMs) / DAY_MS) * DAY_MS - aheadMs;
+/** Midnight of mean solar time at which a date begins at a longitude, epoch milliseconds. */
+function startOfDayMs(day: string, longitudeDeg: number): number {
+  if (typeof day !== 'string' || !/^\d{4}-\d{2}-\d{2}$/.test(day)) {
+    throw new DomainError({
+      code: day === undefined || day === null ? 'missing' : 'malformed',
+      parameter: 'day',
+      received: day,
+      allowed: 'a date such as 2026-06-10',
+    });
+  }
+  return instantToEpochMs('day', day) - wrapLongitudeDeg(longitudeDeg) * 240000;
 }
