@@ -52,6 +52,7 @@ export default defineConfig({
         './src/styles/theme.css',
         './src/styles/example.css',
         './src/styles/figure.css',
+        './src/styles/home.css',
         './src/styles/print.css',
       ],
       expressiveCode: {

@@ -1,20 +1,11 @@
 /** Where is the satellite? Look angles of one slot, in the sky and on the compass. */
 
 import { type LookAngles, lookAngles } from 'slantpath/pointing';
+import { arcOver } from '../lib/arc.js';
 import { defineExample, literal } from '../lib/example.js';
-import { number, type Place, place } from '../lib/inputs.js';
-import { compass, type Direction, sky } from '../lib/sky.js';
+import { number, place } from '../lib/inputs.js';
+import { compass, sky } from '../lib/sky.js';
 import { compassWords, longitudeText, shown } from '../lib/text.js';
-
-/** The slots that stand above the horizon of a station, every degree of longitude. */
-function arcOver(station: Place): Direction[] {
-  const arc: Direction[] = [];
-  for (let difference = -82; difference <= 82; difference += 1) {
-    const look = lookAngles(station, station.longitudeDeg + difference);
-    if (look.kind === 'visible') arc.push(look);
-  }
-  return arc;
-}
 
 function says(look: LookAngles, name: string): string {
   if (look.kind === 'overhead')
