@@ -68,7 +68,7 @@ export interface JobPlan {
  *   readings: [],
  *   limits: [{ testPoint: 'outlets', quantity: 'level', minimumDbuv: 47, maximumDbuv: 77 }],
  * };
- * planJob(job).directions[0]?.elevationDeg.toFixed(2); // => '36.13'
+ * planJob(job).directions[0]?.elevationDeg.toFixed(2); // => '36.10'
  * ```
  */
 export function planJob(job: JobFile): JobPlan {

@@ -6,6 +6,18 @@
  */
 
 export {
+  type AnswerCheck,
+  checkAnswer,
+  type NamedSlip,
+  type Question,
+} from './answer/checkAnswer.js';
+export { SLIPS, type Slip } from './answer/slips.js';
+export { type Exercise, type ExerciseInput, exercise } from './exercise/exercise.js';
+export { worksheetCsv } from './exercise/exportCsv.js';
+export { type PackageFile, worksheetQti } from './exercise/exportQti.js';
+export { worksheetHtml } from './exercise/printable.js';
+export { type Worksheet, type WorksheetInput, worksheet } from './exercise/worksheet.js';
+export {
   type CompiledFormula,
   compileFormula,
   FORMULA_FUNCTIONS,

@@ -134,7 +134,7 @@ function tally() {
  *   region: { lat: [30, 60], dlon: [-40, 40] },
  * });
  * verdict.kind; // => 'holds'
- * verdict.worst?.error.toFixed(2); // => '0.29'
+ * verdict.worst?.error.toFixed(2); // => '0.26'
  * ```
  */
 export function tryFormula(trial: FormulaTrial): FormulaVerdict {

@@ -1,0 +1,138 @@
+/** Exercises from a seed: round inputs that have an answer, hints in steps, the worked solution. */
+
+import { DomainError, finite, inRange, object } from '../../errors.js';
+import { type RandomStream, randomStream } from '../../numeric/random.js';
+import type { Question } from '../answer/checkAnswer.js';
+import { solutionPlan } from '../plans/index.js';
+import { roundedTo } from '../solution/evaluate.js';
+import type { PlanStep, SolutionGiven, SolutionPlan } from '../solution/plan.js';
+import { type WorkedSolution, workedSolution } from '../solution/workedSolution.js';
+
+/** What {@link exercise} is asked. */
+export interface ExerciseInput {
+  /** Name of a plan of `SOLUTION_PLANS`: the kind of exercise. */
+  readonly plan: string;
+  /** Seed, any whole number: the same seed gives the same exercise to everyone. */
+  readonly seed: number;
+  /** Difficulty: 1 round numbers, 2 the usual ones, 3 as they come; 2 by default. */
+  readonly level?: 1 | 2 | 3;
+}
+
+/** An exercise with its key. */
+export interface Exercise extends Question {
+  /** The seed and level that give it again. */
+  readonly seed: number;
+  readonly level: 1 | 2 | 3;
+  /** The question in plain words with its givens. */
+  readonly text: string;
+  /** What is asked for: unit and decimals. */
+  readonly unit: string;
+  readonly decimals: number;
+  /** The right answer, and how far an answer may be off. */
+  readonly answer: number;
+  readonly tolerance: number;
+  /** Hints, each giving away more than the one before. */
+  readonly hints: readonly string[];
+  /** The worked solution. */
+  readonly solution: WorkedSolution & { readonly kind: 'solved' };
+}
+
+/** Draws before giving up; every plan has answers for most of its range. */
+const MOST_DRAWS = 400;
+
+/** A value on the given's grid; level 1 on one five times as wide, level 3 on one ten times as fine. */
+function draw(
+  { draw: { from, to, step } }: SolutionGiven,
+  level: 1 | 2 | 3,
+  stream: RandomStream,
+): number {
+  const width = level === 1 ? Math.min(5 * step, to - from) : level === 3 ? step / 10 : step;
+  const first = level === 1 ? Math.ceil(from / width) * width : from;
+  const count = Math.max(1, Math.floor((to - first) / width + 1e-9) + 1);
+  return Number((first + width * stream.integer(count)).toPrecision(12));
+}
+
+/** A given in words: `latitude 46 deg`. */
+function told({ meaning, unit }: SolutionGiven, value: number): string {
+  return `${meaning}: ${value}${unit === '' ? '' : ` ${unit}`}`;
+}
+
+function hintsOf(
+  plan: SolutionPlan,
+  solution: WorkedSolution & { readonly kind: 'solved' },
+): string[] {
+  const steps = solution.steps;
+  const last = steps[steps.length - 1];
+  return [
+    `The way: ${plan.steps.map(({ meaning }) => meaning).join(', then ')}.`,
+    ...steps.map(({ meaning, formulaText }) => `${meaning}: ${formulaText}`),
+    ...steps
+      .slice(0, -1)
+      .map((step) => `${step.substitutedText} = ${step.rounded} ${step.unit}`.trim()),
+    ...(last ? [last.substitutedText] : []),
+  ];
+}
+
+/**
+ * An exercise of a kind from a seed.
+ *
+ * @returns Question, givens, answer with its tolerance (half a step of the last decimal asked for), hints in steps
+ *   and the worked solution.
+ * @throws {@link DomainError} for a plan that is not known, a seed that is no number or a level other than 1, 2, 3.
+ *
+ * Source: the answers are the library's own results. Accuracy: that of the function.
+ * @example
+ * ```ts
+ * import { checkAnswer, exercise } from 'slantpath/teaching';
+ * const one = exercise({ plan: 'elevation', seed: 7 });
+ * checkAnswer(one, one.answer.toFixed(one.decimals)).kind; // => 'right'
+ * exercise({ plan: 'elevation', seed: 7 }).text === one.text; // => true
+ * ```
+ */
+export function exercise(input: ExerciseInput): Exercise {
+  const { plan: name, seed, level: wanted } = object('input', input);
+  const plan = solutionPlan(name);
+  finite('seed', seed);
+  const level = inRange('level', wanted ?? 2, 1, 3);
+  if (level !== 1 && level !== 2 && level !== 3)
+    throw new DomainError({
+      code: 'not-an-option',
+      parameter: 'level',
+      received: level,
+      allowed: '1, 2 or 3',
+    });
+  const stream = randomStream(seed);
+  const step = plan.steps[plan.steps.length - 1] as PlanStep;
+  for (let tries = 0; tries < MOST_DRAWS; tries++) {
+    const inputs = Object.fromEntries(
+      plan.givens.map((each) => [each.name, draw(each, level, stream)]),
+    );
+    const solution = workedSolution(plan.name, inputs);
+    if (solution.kind !== 'solved') continue;
+    // An answer of zero teaches nothing and hides slips.
+    if (roundedTo(solution.answer.value, step.decimals) === 0) continue;
+    return {
+      plan: plan.name,
+      seed,
+      level,
+      inputs,
+      text: `${plan.title} Given ${plan.givens
+        .map((each) => told(each, inputs[each.name] as number))
+        .join(
+          '; ',
+        )}. Answer in ${step.unit === '' ? 'a plain number' : step.unit} to ${step.decimals} decimals.`,
+      unit: step.unit,
+      decimals: step.decimals,
+      answer: solution.answer.value,
+      tolerance: 0.5 * 10 ** -step.decimals,
+      hints: hintsOf(plan, solution),
+      solution,
+    };
+  }
+  throw new DomainError({
+    code: 'inconsistent',
+    parameter: 'plan',
+    received: name,
+    allowed: 'a plan whose range has answers',
+  });
+}

@@ -1,0 +1,94 @@
+/** Exercises as items of IMS Question and Test Interoperability, version 2.2, which learning systems read. */
+
+import type { Exercise } from './exercise.js';
+import type { Worksheet } from './worksheet.js';
+
+/** A file of the package: path and content. */
+export interface PackageFile {
+  readonly path: string;
+  readonly content: string;
+}
+
+/** Text made harmless in XML. */
+export function escapedXml(text: string): string {
+  return text
+    .replace(/&/g, '&amp;')
+    .replace(/</g, '&lt;')
+    .replace(/>/g, '&gt;')
+    .replace(/"/g, '&quot;');
+}
+
+const ITEM_NAMESPACE = 'http://www.imsglobal.org/xsd/imsqti_v2p2';
+
+/** One exercise as an item: a typed number, right within the tolerance, with the hints as feedback. */
+function item(exercise: Exercise, identifier: string): string {
+  const { answer, tolerance, decimals, text, unit, solution } = exercise;
+  const steps = solution.steps
+    .map(
+      (step) =>
+        `<li>${escapedXml(`${step.meaning}: ${step.substitutedText} = ${step.rounded} ${step.unit}`.trim())}</li>`,
+    )
+    .join('');
+  return `<?xml version="1.0" encoding="UTF-8"?>
+<assessmentItem xmlns="${ITEM_NAMESPACE}" identifier="${identifier}" title="${escapedXml(solution.title)}" adaptive="false" timeDependent="false">
+  <responseDeclaration identifier="RESPONSE" cardinality="single" baseType="float">
+    <correctResponse><value>${answer.toFixed(decimals)}</value></correctResponse>
+  </responseDeclaration>
+  <outcomeDeclaration identifier="SCORE" cardinality="single" baseType="float"><defaultValue><value>0</value></defaultValue></outcomeDeclaration>
+  <outcomeDeclaration identifier="FEEDBACK" cardinality="single" baseType="identifier"/>
+  <itemBody>
+    <p>${escapedXml(text)}</p>
+    <p><textEntryInteraction responseIdentifier="RESPONSE" expectedLength="12"/> ${escapedXml(unit)}</p>
+  </itemBody>
+  <responseProcessing>
+    <responseCondition>
+      <responseIf>
+        <equal toleranceMode="absolute" tolerance="${tolerance} ${tolerance}"><variable identifier="RESPONSE"/><baseValue baseType="float">${answer}</baseValue></equal>
+        <setOutcomeValue identifier="SCORE"><baseValue baseType="float">1</baseValue></setOutcomeValue>
+      </responseIf>
+    </responseCondition>
+    <setOutcomeValue identifier="FEEDBACK"><baseValue baseType="identifier">solution</baseValue></setOutcomeValue>
+  </responseProcessing>
+  <modalFeedback outcomeIdentifier="FEEDBACK" identifier="solution" showHide="show"><ol>${steps}</ol></modalFeedback>
+</assessmentItem>
+`;
+}
+
+/**
+ * A worksheet as the files of an IMS content package with one QTI 2.2 item for each exercise.
+ *
+ * @returns Files to be put into one ZIP archive: `imsmanifest.xml` and an item each under `items/`.
+ *
+ * Source: IMS Question and Test Interoperability 2.2, Assessment Test, Section and Item Information Model; IMS Content
+ * Packaging 1.2.
+ * @example
+ * ```ts
+ * import { worksheet, worksheetQti } from 'slantpath/teaching';
+ * worksheetQti(worksheet({ seed: 3, count: 2 })).map(({ path }) => path); // => ['imsmanifest.xml', 'items/exercise-1.xml', 'items/exercise-2.xml']
+ * ```
+ */
+export function worksheetQti(sheet: Worksheet): readonly PackageFile[] {
+  const items = sheet.exercises.map((exercise, index) => {
+    const identifier = `exercise-${index + 1}`;
+    return { identifier, path: `items/${identifier}.xml`, content: item(exercise, identifier) };
+  });
+  const resources = items
+    .map(
+      ({ identifier, path }) =>
+        `    <resource identifier="${identifier}" type="imsqti_item_xmlv2p2" href="${path}"><file href="${path}"/></resource>`,
+    )
+    .join('\n');
+  const manifest = `<?xml version="1.0" encoding="UTF-8"?>
+<manifest xmlns="http://www.imsglobal.org/xsd/imscp_v1p1" identifier="worksheet-${Math.trunc(sheet.seed)}">
+  <metadata><schema>QTIv2.2 Package</schema><schemaversion>1.0.0</schemaversion></metadata>
+  <organizations/>
+  <resources>
+${resources}
+  </resources>
+</manifest>
+`;
+  return [
+    { path: 'imsmanifest.xml', content: manifest },
+    ...items.map(({ path, content }) => ({ path, content })),
+  ];
+}
