@@ -25,7 +25,7 @@ export type GeodesicLine =
       readonly returnBearingDeg: number;
     }
   | {
-      /** `same-place`: no direction. */
+      /** `same-place`: closer than a micrometre, so that no direction has meaning. */
       readonly kind: 'same-place';
       /** Zero. */
       readonly distanceKm: number;
@@ -63,7 +63,7 @@ export function geodesicBetween(from: SurfacePlace, to: SurfacePlace): GeodesicL
     b.longitudeDeg,
   );
   const distanceKm = (line.s12 ?? 0) / 1000;
-  if (distanceKm === 0) return { kind: 'same-place', distanceKm };
+  if (distanceKm < 1e-9) return { kind: 'same-place', distanceKm: 0 };
   return {
     kind: 'line',
     distanceKm,

@@ -2,7 +2,7 @@
 
 import * as loaded from 'mgrs';
 import { DomainError, finite, inRange, object } from '../errors.js';
-import { wrapLongitudeDeg } from '../numeric/angle.js';
+import { cosDeg, turnDeg, wrapLongitudeDeg } from '../numeric/angle.js';
 import type { GridCell } from './cell.js';
 
 // Node hands over the whole CommonJS module as the default export, bundlers the names themselves.
@@ -71,10 +71,10 @@ export function mgrsToCoordinates(reference: string): GridCell {
     try {
       box = library.inverse(text);
     } catch {
-      // A square that does not lie in the zone: the library throws, and so does the line below.
+      // A square that is none: the library throws, and so does what follows.
     }
   }
-  if (!box?.every(Number.isFinite)) {
+  if (!box?.every(Number.isFinite) || !inZoneAndBand(text, box)) {
     throw new DomainError({
       code: reference === undefined || reference === null ? 'missing' : 'malformed',
       parameter: 'reference',
@@ -94,3 +94,23 @@ export function mgrsToCoordinates(reference: string): GridCell {
     widthDeg: east - west,
   };
 }
+
+/** Whether a cell lies in (or within a square of) the zone and band that its reference names. */
+function inZoneAndBand(
+  text: string,
+  [west, south, east, north]: readonly [number, number, number, number],
+): boolean {
+  const [, zone = '', band = ''] = /^(\d+)(.)/.exec(text) ?? [];
+  const southOfBandDeg = -80 + 8 * BANDS.indexOf(band);
+  const northOfBandDeg = band === 'X' ? 84 : southOfBandDeg + 8;
+  const latitudeDeg = (south + north) / 2;
+  const offDeg = turnDeg(6 * Number(zone) - 183, (west + east) / 2);
+  return (
+    latitudeDeg > southOfBandDeg - 1 &&
+    latitudeDeg < northOfBandDeg + 1 &&
+    Math.abs(offDeg) * cosDeg(latitudeDeg) < 4.5
+  );
+}
+
+/** Bands of 8 degrees of latitude from 80 S on; X has 12. */
+const BANDS = 'CDEFGHJKLMNPQRSTUVWX';
