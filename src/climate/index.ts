@@ -1,0 +1,13 @@
+/**
+ * Climate of any place on Earth, offline: what the propagation recommendations need to know of it.
+ *
+ * @module climate
+ */
+
+export type { Climate, WaterAloft } from './climateAt.js';
+export { CLIMATE_GRID as SHIPPED_CLIMATE_GRID } from './gridData.js';
+export type { ClimateGridFile, ClimateLayer, LayerTransform } from './gridFile.js';
+export type { LocalRain, MeasuredRain, RainSource } from './rainSource.js';
+export type { RainUncertainty, RainUncertaintyTerm } from './rainUncertainty.js';
+export { RAIN_ZONES, type RainZone, type RainZoneRate, rainZoneRate } from './rainZone.js';
+export { climateAt, climateFromGrid } from './shipped.js';
