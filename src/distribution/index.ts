@@ -5,7 +5,17 @@
  * @module distribution
  */
 
+export { type AmplifierLoad, type AmplifierLoadOptions, amplifierLoads } from './amplifierLoads.js';
 export { type CableRun, type CableType, cableLossDb } from './cable.js';
+export { type CableFit, type CablePoint, cableFit } from './cableFit.js';
+export type { DesignChange } from './designChanges.js';
+export type { DesignChoice, PartValues } from './designChoices.js';
+export {
+  type ChosenPart,
+  type DesignQuestion,
+  type DistributionDesign,
+  designDistribution,
+} from './designDistribution.js';
 export { type CableSeries, genericCable } from './genericCable.js';
 export {
   dbmToDbmv,
@@ -15,12 +25,28 @@ export {
   dbuvToDbm,
   dbuvToDbmv,
 } from './level.js';
+export { type LevelDepartures, levelDepartures, type MeasuredLevel } from './levelDepartures.js';
+export { type LongestRun, type LongestRunQuestion, longestRun } from './longestRun.js';
+export { type OutletIsolation, outletIsolation } from './outletIsolation.js';
 export {
   type LevelPoint,
   type LevelTerm,
   type OutletLevels,
   outletLevels,
 } from './outletLevels.js';
+export { type OutletLimits, type OutletSignal, outletLimits } from './outletLimits.js';
+export {
+  type SupplyAlong,
+  type SupplyFeed,
+  type SupplyPoint,
+  supplyAlong,
+} from './supplyAlong.js';
+export {
+  type SupplyCommand,
+  supplyCommand,
+  type UnderstoodCommand,
+  understoodCommand,
+} from './supplyCommand.js';
 export type {
   AmplifierPart,
   CablePart,
@@ -38,3 +64,4 @@ export type {
   SwitchPart,
   TapPart,
 } from './tree.js';
+export { type LevelWindow, type WindowCheck, windowChecks } from './windowChecks.js';
