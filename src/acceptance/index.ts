@@ -5,6 +5,7 @@
  * @module acceptance
  */
 
+export { causeTestPoints } from './causes/causeTestPoints.js';
 export type {
   CauseCarrier,
   CauseInstallation,
