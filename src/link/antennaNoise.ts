@@ -51,19 +51,30 @@ export interface AntennaNoise {
  */
 export function antennaNoise(antenna: AntennaNoiseInput): AntennaNoise {
   const input = object('antenna', antenna);
-  const throughRatio = dbToRatio(-checkedLossDb('absorptionDb', input.absorptionDb));
+  const absorptionDb = checkedLossDb('absorptionDb', input.absorptionDb);
   const mediumK = inRange('mediumTemperatureK', input.mediumTemperatureK ?? 275, 100, 350);
   const share = inRange('groundShareRatio', input.groundShareRatio ?? 0.06, 0, 1);
   const groundK = inRange('groundTemperatureK', input.groundTemperatureK ?? 290, 0, 350);
+  return antennaNoiseTerms(absorptionDb, mediumK, share, groundK);
+}
+
+/** The sum behind {@link antennaNoise}, without checks. */
+export function antennaNoiseTerms(
+  absorptionDb: number,
+  mediumK: number,
+  groundShare: number,
+  groundK: number,
+): AntennaNoise {
+  const throughRatio = dbToRatio(-absorptionDb);
   const mediumNoiseK = mediumK * (1 - throughRatio);
   const backgroundNoiseK = COSMIC_BACKGROUND_K * throughRatio;
   const skyNoiseK = mediumNoiseK + backgroundNoiseK;
-  const groundNoiseK = share * groundK;
+  const groundNoiseK = groundShare * groundK;
   return {
     mediumNoiseK,
     backgroundNoiseK,
     skyNoiseK,
     groundNoiseK,
-    antennaNoiseK: (1 - share) * skyNoiseK + groundNoiseK,
+    antennaNoiseK: (1 - groundShare) * skyNoiseK + groundNoiseK,
   };
 }

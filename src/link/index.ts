@@ -1,10 +1,32 @@
 /**
- * Link budgets: noise, carrier ratios, thresholds, margin, and the smallest reflector that keeps it.
+ * Link budgets: noise, carrier ratios, thresholds, margin, availability, interference, footprints, and the smallest
+ * reflector that keeps its promise.
  *
  * @module link
  */
 
+export { type AdaptiveModes, adaptiveModes, type ModeShare } from './adaptive.js';
+export {
+  type AdjacentChannel,
+  adjacentChannel,
+  type ChannelShape,
+  occupiedBandwidth,
+} from './adjacentChannel.js';
 export { type AntennaNoise, type AntennaNoiseInput, antennaNoise } from './antennaNoise.js';
+export {
+  type Availability,
+  availabilityForMargin,
+  availabilityToExceeded,
+  exceededToAvailability,
+  type FadeMargin,
+  marginForAvailability,
+} from './availability.js';
+export {
+  type AvailabilityBatch,
+  type AvailabilityBuffers,
+  type AvailabilityColumns,
+  availabilityBatch,
+} from './availabilityBatch.js';
 export {
   type CarrierRatios,
   type CarrierShape,
@@ -12,9 +34,36 @@ export {
   type KnownRatio,
 } from './carrierRatios.js';
 export { combineCarrierRatios, type Impairment } from './combine.js';
-export { dvbMode, dvbModes } from './dvbModes.js';
+export { type CombinedFades, combinedAvailability } from './combinedFades.js';
+export { type BudgetComparison, compareBudgets, type TermDifference } from './compare.js';
+export { dvbMode, dvbModes, modeWithPilots } from './dvbModes.js';
+export {
+  type FadeDistribution,
+  type FadingLink,
+  fadedBudget,
+  type PathFade,
+  type PercentRange,
+} from './fade.js';
 export { figureOfMerit } from './figureOfMerit.js';
+export {
+  type FootprintLevel,
+  type FootprintOptions,
+  type FootprintPlace,
+  footprintLevel,
+  footprintLevelsAt,
+} from './footprint.js';
 export { type FreeSpaceLoss, freeSpaceLoss } from './freeSpaceLoss.js';
+export type { ContourFeature, ContourGeometry, Footprint, Position } from './geoJson.js';
+export { type GroundShareInput, groundShare } from './groundShare.js';
+export {
+  type AdjacentSatellites,
+  type AdjacentSatellitesInput,
+  adjacentSatellites,
+  crossPolarInterference,
+  type Neighbour,
+  type NeighbourInterference,
+  slotSeparation,
+} from './interference.js';
 export {
   type Carrier,
   type Downlink,
@@ -23,8 +72,12 @@ export {
   linkBudget,
 } from './linkBudget.js';
 export type { DvbMode, DvbStandard, ModeThreshold, ThresholdStatus } from './mode.js';
+export { type OutageInput, type Outages, outages } from './outages.js';
+export { rainFade, type TotalPath, totalFade } from './rainFades.js';
 export type { ReceivingTerminal } from './receiver.js';
+export { type MarginSensitivity, marginSensitivity } from './sensitivity.js';
 export {
+  type ReflectorTarget,
   type SmallestReflector,
   STANDARD_DIAMETERS_M,
   smallestReflector,
@@ -40,3 +93,31 @@ export {
   temperatureToNoiseFigure,
 } from './systemNoise.js';
 export type { BudgetTerm, BudgetUnit } from './term.js';
+export {
+  type TransparentLink,
+  type TransparentLinkInput,
+  transparentLink,
+} from './transparentLink.js';
+export {
+  type OutputBackOff,
+  type Transponder,
+  type TransponderState,
+  transponderState,
+} from './transponder.js';
+export {
+  type DrivenUplink,
+  drivenUplink,
+  eirpForFlux,
+  type SendingStation,
+  type StationEirp,
+  stationEirp,
+  type Uplink,
+  type UplinkBudget,
+  uplinkBudget,
+} from './uplink.js';
+export {
+  type BudgetInWeather,
+  type BudgetWithAvailability,
+  linkBudgetWithAvailability,
+  type WeatherPath,
+} from './withAvailability.js';

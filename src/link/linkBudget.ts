@@ -1,18 +1,13 @@
 /** The budget of a link down to a receiving terminal, line by line, to the margin. */
 
-import { checkedLossDb } from '../antenna/guards.js';
-import { BOLTZMANN_DBW_PER_K_HZ } from '../constants.js';
-import { inRange, object } from '../errors.js';
-import { ratioToDb } from '../numeric/decibel.js';
-import { type AntennaNoise, antennaNoise } from './antennaNoise.js';
-import { checkedRate } from './carrierRatios.js';
-import { combinedDb, type Impairment } from './combine.js';
-import { checkedSystemNoiseK } from './figureOfMerit.js';
-import { freeSpaceLoss } from './freeSpaceLoss.js';
-import { checkedMode, type ModeThreshold } from './mode.js';
-import { type ReceivingTerminal, receiverTerms } from './receiver.js';
-import { type SystemNoise, systemNoise } from './systemNoise.js';
-import { type BudgetTerm, runningTerms, type TermSeed } from './term.js';
+import type { AntennaNoise } from './antennaNoise.js';
+import { budgetOf } from './budgetOf.js';
+import type { Impairment } from './combine.js';
+import type { ModeThreshold } from './mode.js';
+import { preparedLink } from './preparedLink.js';
+import type { ReceivingTerminal } from './receiver.js';
+import type { SystemNoise } from './systemNoise.js';
+import type { BudgetTerm } from './term.js';
 
 /** The carrier: how fast it sends and what its mode needs. */
 export interface Carrier {
@@ -105,85 +100,5 @@ export interface LinkBudget {
  * ```
  */
 export function linkBudget(link: LinkBudgetInput): LinkBudget {
-  const { carrier, downlink, receiver, impairments } = object('link', link);
-  const { symbolRateMBd, mode, implementationLossDb } = object('carrier', carrier);
-  const symbolRateDb = ratioToDb(checkedRate('symbolRateMBd', symbolRateMBd) * 1e6);
-  const threshold = checkedMode(mode);
-  const implementationDb = checkedLossDb('implementationLossDb', implementationLossDb ?? 0);
-
-  const path = object('downlink', downlink);
-  const eirpDbw = inRange('eirpDbw', path.eirpDbw, -50, 100, 'is the EIRP in dBW?');
-  const freeSpaceDb = freeSpaceLoss(path).lossDb;
-  const clearDb = checkedLossDb('clearAttenuationDb', path.clearAttenuationDb ?? 0);
-  const rainDb = checkedLossDb('rainAttenuationDb', path.rainAttenuationDb ?? 0);
-  const scintillationDb = checkedLossDb('scintillationDb', path.scintillationDb ?? 0);
-  const otherDb = checkedLossDb('otherLossDb', path.otherLossDb ?? 0);
-
-  const terminal = receiverTerms(receiver, path.frequencyGHz);
-  const antenna = antennaNoise({
-    absorptionDb: clearDb + rainDb,
-    mediumTemperatureK: path.mediumTemperatureK ?? 275,
-    groundShareRatio: receiver.groundShareRatio ?? 0.06,
-    groundTemperatureK: receiver.groundTemperatureK ?? 290,
-  });
-  const system = systemNoise({
-    antennaNoiseK: antenna.antennaNoiseK,
-    feedLossDb: terminal.feedLossDb,
-    feedTemperatureK: receiver.feedTemperatureK ?? 290,
-    receiverNoiseK: terminal.receiverNoiseK,
-  });
-  const noiseDb = ratioToDb(checkedSystemNoiseK(system.systemNoiseK));
-  const seeds: TermSeed[] = [
-    ['satellite-eirp', eirpDbw, 'dBW'],
-    ['free-space-loss', -freeSpaceDb, 'dB'],
-    ['clear-attenuation', -clearDb, 'dB'],
-    ['rain-attenuation', -rainDb, 'dB'],
-    ['scintillation', -scintillationDb, 'dB'],
-    ['other-loss', -otherDb, 'dB'],
-    ['antenna-gain', terminal.antennaGainDbi, 'dBi'],
-    ['pointing-loss', -terminal.pointingLossDb, 'dB'],
-    ['polarization-loss', -terminal.polarizationLossDb, 'dB'],
-    ['feed-loss', -terminal.feedLossDb, 'dB'],
-    ['system-noise', -noiseDb, 'dB/K'],
-    ['boltzmann', -BOLTZMANN_DBW_PER_K_HZ, 'dBW/K/Hz'],
-    ['symbol-rate', -symbolRateDb, 'dBHz'],
-  ];
-  const received = runningTerms(seeds);
-  const carrierDbw = received[9]?.runningDb ?? 0;
-  const downlinkCn0DbHz = received[11]?.runningDb ?? 0;
-  const downlinkEsN0Db = received[12]?.runningDb ?? 0;
-
-  const ratiosDb = [downlinkEsN0Db];
-  let esN0Db = downlinkEsN0Db;
-  (impairments ?? []).forEach((impairment, index) => {
-    const name = `impairments[${index}]`;
-    const { carrierRatioDb } = object(name, impairment);
-    ratiosDb.push(inRange(`${name}.carrierRatioDb`, carrierRatioDb, -400, 400));
-    const combined = combinedDb(ratiosDb);
-    seeds.push([impairment.name, combined - esN0Db, 'dB']);
-    esN0Db = combined;
-  });
-  seeds.push(
-    ['implementation-loss', -implementationDb, 'dB'],
-    ['threshold', -threshold.esN0Db, 'dB'],
-  );
-  const requiredEsN0Db = threshold.esN0Db + implementationDb;
-  return {
-    terms: runningTerms(seeds),
-    antennaNoise: antenna,
-    systemNoise: system,
-    figureOfMeritDbPerK:
-      terminal.antennaGainDbi -
-      terminal.pointingLossDb -
-      terminal.polarizationLossDb -
-      terminal.feedLossDb -
-      noiseDb,
-    carrierDbw,
-    downlinkCn0DbHz,
-    downlinkEsN0Db,
-    esN0Db,
-    ebN0Db: esN0Db - ratioToDb(threshold.bitsPerSymbol),
-    requiredEsN0Db,
-    marginDb: esN0Db - requiredEsN0Db,
-  };
+  return budgetOf(preparedLink(link));
 }

@@ -11,7 +11,7 @@ export interface ModeThreshold {
 }
 
 /** Standard of a mode. */
-export type DvbStandard = 'DVB-S' | 'DVB-S2';
+export type DvbStandard = 'DVB-S' | 'DVB-S2' | 'DVB-S2X' | 'DVB-S2X VL-SNR';
 
 /** How sure a threshold is: `published` in the standard's table, or `from-memory` and not to be relied on. */
 export type ThresholdStatus = 'published' | 'from-memory';
@@ -26,6 +26,11 @@ export interface DvbMode extends ModeThreshold {
   readonly modulation: string;
   /** Code rate as a fraction: `2/3`. */
   readonly codeRate: string;
+  /**
+   * Saturated carrier over noise in the symbol rate that the mode needs on the standard's hard-limited channel, in dB; null where its
+   * table has none.
+   */
+  readonly saturatedRatioDb: number | null;
   /** How sure the threshold is. */
   readonly status: ThresholdStatus;
 }

@@ -17,13 +17,22 @@ const OUTER_BLOCK_BITS: Readonly<Record<string, number>> = {
   '9/10': 58192,
 };
 
-/** Slots of 90 symbols in a frame by modulation, without the header's (EN 302 307-1, Table 11). */
-const SLOTS: Readonly<Record<string, number>> = {
-  QPSK: 360,
-  '8PSK': 240,
-  '16APSK': 180,
-  '32APSK': 144,
+/** Bits per symbol of each modulation in its name. */
+const MODULATION_BITS: Readonly<Record<string, number>> = {
+  QPSK: 2,
+  '8PSK': 3,
+  '8APSK': 3,
+  '16APSK': 4,
+  '32APSK': 5,
+  '64APSK': 6,
+  '128APSK': 7,
+  '256APSK': 8,
 };
+
+/** Slots of 90 symbols that hold a normal frame, without the header's (EN 302 307-1, Table 11). */
+export function slotsOf(modulation: string): number {
+  return Math.ceil(64800 / (MODULATION_BITS[modulation] ?? 1) / 90);
+}
 
 /**
  * Useful bits per symbol of a frame without pilots: (outer block - 80 bits of base-band header) over the
@@ -73,7 +82,8 @@ export const DVB_S2_MODES: readonly DvbMode[] = /* @__PURE__ */ TABLE_13.map(
     modulation,
     codeRate,
     esN0Db,
-    bitsPerSymbol: bitsPerSymbol(OUTER_BLOCK_BITS[codeRate] ?? 0, SLOTS[modulation] ?? 0),
+    saturatedRatioDb: null,
+    bitsPerSymbol: bitsPerSymbol(OUTER_BLOCK_BITS[codeRate] ?? 0, slotsOf(modulation)),
     status: 'published',
   }),
 );

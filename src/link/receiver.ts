@@ -43,7 +43,10 @@ export interface ReceiverTerms {
   readonly pointingLossDb: number;
   readonly polarizationLossDb: number;
   readonly feedLossDb: number;
+  readonly feedTemperatureK: number;
   readonly receiverNoiseK: number;
+  readonly groundShareRatio: number;
+  readonly groundTemperatureK: number;
 }
 
 /** The terminal's checked figures at a frequency. */
@@ -67,6 +70,9 @@ export function receiverTerms(receiver: ReceivingTerminal, frequencyGHz: number)
       checkedLossDb('pointingLossDb', input.pointingLossDb ?? 0),
     polarizationLossDb: checkedLossDb('polarizationLossDb', input.polarizationLossDb ?? 0),
     feedLossDb: checkedLossDb('feedLossDb', input.feedLossDb ?? 0),
+    feedTemperatureK: inRange('feedTemperatureK', input.feedTemperatureK ?? 290, 0, 400),
+    groundShareRatio: inRange('groundShareRatio', input.groundShareRatio ?? 0.06, 0, 1),
+    groundTemperatureK: inRange('groundTemperatureK', input.groundTemperatureK ?? 290, 0, 350),
     receiverNoiseK:
       noiseFigureToTemperature(input.noiseFigureDb) +
       inRange('backEndNoiseK', input.backEndNoiseK ?? 0, 0, 1e6),

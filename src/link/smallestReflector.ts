@@ -2,7 +2,11 @@
 
 import { checkedDiameterM } from '../antenna/guards.js';
 import { DomainError, inRange, object } from '../errors.js';
-import { type LinkBudget, type LinkBudgetInput, linkBudget } from './linkBudget.js';
+import { budgetOf } from './budgetOf.js';
+import type { Impairment } from './combine.js';
+import { checkedFade, checkedPercent, type FadeDistribution, fadeWeather } from './fade.js';
+import type { LinkBudget, LinkBudgetInput } from './linkBudget.js';
+import { preparedLink } from './preparedLink.js';
 
 /** Usual diameters of reflectors in metres, 0.45 to 7.3 (practice of the trade). */
 export const STANDARD_DIAMETERS_M: readonly number[] = [
@@ -13,8 +17,24 @@ export const STANDARD_DIAMETERS_M: readonly number[] = [
 export interface TriedReflector {
   /** Diameter in metres. */
   readonly diameterM: number;
-  /** Its margin in dB. */
+  /** Its margin in dB, in the fade where one is given. */
   readonly marginDb: number;
+  /** Whether that is at least the target. */
+  readonly meets: boolean;
+}
+
+/** What {@link smallestReflector} looks for. */
+export interface ReflectorTarget {
+  /** Margin to keep in dB, -50 to 100; default 0. */
+  readonly targetMarginDb?: number;
+  /** Diameters to choose from in metres, at least one; default {@link STANDARD_DIAMETERS_M}. */
+  readonly diametersM?: readonly number[];
+  /** Fade against percent of an average year; default none, the margin is then that in clear weather. */
+  readonly fade?: FadeDistribution;
+  /** Percentage for which the margin may be missed, 0.0001 to 100; default 0.1. Only with `fade`. */
+  readonly exceededPercent?: number;
+  /** Impairments that depend on the size, such as interference from neighbours; added to those of the link. */
+  readonly impairmentsAt?: (diameterM: number) => readonly Impairment[];
 }
 
 /** Outcome of {@link smallestReflector}. */
@@ -24,7 +44,7 @@ export type SmallestReflector =
       readonly kind: 'found';
       /** Diameter of the smallest that does, in metres. */
       readonly diameterM: number;
-      /** Its budget. */
+      /** Its budget, in the fade where one is given. */
       readonly budget: LinkBudget;
       /** Every reflector of the list with its margin, by growing size. */
       readonly tried: readonly TriedReflector[];
@@ -39,48 +59,63 @@ export type SmallestReflector =
     };
 
 /**
- * Smallest reflector of a list whose budget has at least `targetMarginDb`.
+ * Smallest reflector of a list whose budget has at least `targetMarginDb`, in clear weather or in the fade of a percentage.
+ *
+ * With a pointing error in degrees a larger reflector can be worse, so every size is tried.
  *
  * @param link  The link as for {@link linkBudget}; its receiver's diameter is replaced by each of the list, and
  *   a gain from a data sheet is left out of account.
- * @param options  `targetMarginDb` -50 to 100, default 0; `diametersM` at least one, default {@link STANDARD_DIAMETERS_M}.
+ * @param target  What to keep; see the fields.
  * @throws {@link DomainError} naming the field that is missing or outside its interval.
  *
  * Source: own search over {@link linkBudget}. Accuracy: that of the budget.
  * @example
  * ```ts
  * import { dvbMode, smallestReflector } from 'slantpath/link';
- * const choice = smallestReflector({
+ * const link = {
  *   carrier: { symbolRateMBd: 27.5, mode: dvbMode('DVB-S2', '8PSK 2/3') },
  *   downlink: { eirpDbw: 50, frequencyGHz: 11.7, slantRangeKm: 38000, clearAttenuationDb: 0.2 },
  *   receiver: { diameterM: 0.9, noiseFigureDb: 0.7 },
- * }, { targetMarginDb: 6 });
+ * };
+ * const choice = smallestReflector(link, { targetMarginDb: 6 });
  * choice.kind === 'found' && choice.diameterM; // => 0.6
  * ```
  */
 export function smallestReflector(
   link: LinkBudgetInput,
-  options: { readonly targetMarginDb?: number; readonly diametersM?: readonly number[] } = {},
+  target: ReflectorTarget = {},
 ): SmallestReflector {
-  const { receiver } = object('link', link);
+  const { receiver, impairments } = object('link', link);
   const { antennaGainDbi: _dataSheet, ...terminal } = object('receiver', receiver);
-  const targetDb = inRange('targetMarginDb', options.targetMarginDb ?? 0, -50, 100);
-  const diametersM = [...(options.diametersM ?? STANDARD_DIAMETERS_M)].sort((a, b) => a - b);
-  if (diametersM.length === 0)
+  const given = object('target', target);
+  const targetDb = inRange('targetMarginDb', given.targetMarginDb ?? 0, -50, 100);
+  const fade = given.fade === undefined ? undefined : checkedFade(given.fade);
+  const percent = checkedPercent(given.exceededPercent ?? 0.1);
+  const listed = object('diametersM', given.diametersM ?? STANDARD_DIAMETERS_M);
+  if (!(listed.length > 0))
     throw new DomainError({
       code: 'empty',
       parameter: 'diametersM',
-      received: diametersM,
+      received: listed,
       allowed: 'at least one diameter',
     });
-  const budgets = diametersM.map((diameterM) =>
-    linkBudget({ ...link, receiver: { ...terminal, diameterM: checkedDiameterM(diameterM) } }),
-  );
+  const diametersM = [...listed].sort((a, b) => a - b);
+  const budgets = diametersM.map((diameterM) => {
+    checkedDiameterM(diameterM, 'diametersM');
+    const prepared = preparedLink({
+      ...link,
+      receiver: { ...terminal, diameterM },
+      impairments: [...(impairments ?? []), ...(given.impairmentsAt?.(diameterM) ?? [])],
+    });
+    const { weather } = prepared;
+    return budgetOf(prepared, fade ? fadeWeather(fade(percent), weather.clearDb) : weather);
+  });
   const tried = budgets.map(({ marginDb }, index) => ({
     diameterM: diametersM[index] as number,
     marginDb,
+    meets: marginDb >= targetDb,
   }));
-  const index = tried.findIndex(({ marginDb }) => marginDb >= targetDb);
+  const index = tried.findIndex(({ meets }) => meets);
   const budget = budgets[index];
   if (budget === undefined)
     return {

@@ -127,16 +127,28 @@ export interface SystemNoise {
  */
 export function systemNoise(chain: SystemNoiseInput): SystemNoise {
   const input = object('chain', chain);
-  const antennaNoiseK = inRange('antennaNoiseK', input.antennaNoiseK, 0, 1e6);
-  const throughRatio = dbToRatio(-checkedLossDb('feedLossDb', input.feedLossDb ?? 0));
-  const feedK = inRange('feedTemperatureK', input.feedTemperatureK ?? 290, 0, 400);
-  const receiverContributionK = inRange('receiverNoiseK', input.receiverNoiseK, 0, 1e6);
+  return systemNoiseTerms(
+    inRange('antennaNoiseK', input.antennaNoiseK, 0, 1e6),
+    checkedLossDb('feedLossDb', input.feedLossDb ?? 0),
+    inRange('feedTemperatureK', input.feedTemperatureK ?? 290, 0, 400),
+    inRange('receiverNoiseK', input.receiverNoiseK, 0, 1e6),
+  );
+}
+
+/** The sum behind {@link systemNoise}, without checks. */
+export function systemNoiseTerms(
+  antennaNoiseK: number,
+  feedLossDb: number,
+  feedTemperatureK: number,
+  receiverNoiseK: number,
+): SystemNoise {
+  const throughRatio = dbToRatio(-feedLossDb);
   const antennaContributionK = antennaNoiseK * throughRatio;
-  const feedContributionK = feedK * (1 - throughRatio);
+  const feedContributionK = feedTemperatureK * (1 - throughRatio);
   return {
     antennaContributionK,
     feedContributionK,
-    receiverContributionK,
-    systemNoiseK: antennaContributionK + feedContributionK + receiverContributionK,
+    receiverContributionK: receiverNoiseK,
+    systemNoiseK: antennaContributionK + feedContributionK + receiverNoiseK,
   };
 }
