@@ -28,7 +28,7 @@ export interface Averaging {
  * import { averagedScatter } from 'slantpath/peaking';
  * const average = averagedScatter({ scatterDb: 0.4, readings: 10, spacingS: 1, correlationTimeS: 2 });
  * average.scatterDb.toFixed(2); // => '0.23'
- * average.independentReadings.toFixed(1); // => '2.9'
+ * average.independentReadings.toFixed(1); // => '3.0'
  * ```
  */
 export function averagedScatter(averaging: Averaging): {

@@ -125,6 +125,8 @@ export function fitPeak(samples: PeakSamples): PeakFit {
       (scaleDeg * scatterDb * Math.sqrt(slopeVariance(covariance, place))) / (2 * Math.abs(fit.c)),
     peakLevelDbm: topDbm + fit.a - (fit.b * fit.b) / (4 * fit.c),
     halfPowerBeamwidthDeg,
+    beamwidthUncertaintyDeg:
+      (halfPowerBeamwidthDeg * scatterDb * Math.sqrt(covariance.cc)) / (2 * Math.abs(fit.c)),
     scatterDb,
     degreesOfFreedom: statedDb === undefined ? fit.degreesOfFreedom : null,
     driftDbPerMin: driftDbPerMin(checked.timeS, fit),

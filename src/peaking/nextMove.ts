@@ -59,6 +59,9 @@ const LONGEST_STEP = 1;
 /** First step off the start, in beamwidths: 3 dB down if it stood on the peak. */
 const FIRST_STEP = 0.5;
 
+/** Fewest readings before the peak is believed: the third checks the width. */
+const FEWEST_READINGS = 3;
+
 /** Readings after which a level that shows no lobe is given up. */
 const ENOUGH_TO_SEE = 8;
 
@@ -107,7 +110,11 @@ export function nextMove(search: PeakSearch): NextMove {
     const { interval95Turns, positionTurns } = fit;
     if (search.atPeak && fit.lossNowUpper95Db <= targetDb * 1.0001)
       return { kind: 'done', interval95Turns, lossUpper95Db: fit.lossNowUpper95Db };
-    if (fit.lossAtPeakUpper95Db <= targetDb && readOnBothSides(search, positionTurns))
+    if (
+      readings.length >= FEWEST_READINGS &&
+      fit.lossAtPeakUpper95Db <= targetDb &&
+      readOnBothSides(search, positionTurns)
+    )
       return {
         kind: 'go-to-peak',
         legsTurns: legsToPeak(search, positionTurns),

@@ -40,6 +40,8 @@ export interface PeakFound {
   readonly peakLevelDbm: number;
   /** Half-power beamwidth: as given, or as the fit has it, in degrees. */
   readonly halfPowerBeamwidthDeg: number;
+  /** Standard uncertainty of that width in degrees; 0 where it was given. */
+  readonly beamwidthUncertaintyDeg: number;
   /** Standard deviation of one reading about the lobe in dB: found, or as given, rounding included. */
   readonly scatterDb: number;
   /** Readings used less fitted quantities; `null` where the scatter was given. */
