@@ -104,6 +104,14 @@ export {
   slotFromBearing,
 } from './slotFromBearing.js';
 export {
+  longitudeDifferenceFromRanges,
+  type SlotSeparation,
+  type SlotSeparationInput,
+  separationFromRanges,
+  slotSeparation,
+  type TwoRanges,
+} from './slotSeparation.js';
+export {
   type SphericalLookAngles,
   type SphericalLookAnglesInput,
   type SphericalSlantRangeInput,
