@@ -52,3 +52,38 @@ describe.each(SOLUTION_PLANS.map((plan) => [plan.name, plan] as const))('%s', (_
     }
   });
 });
+
+test('the main computations have a worked solution', () => {
+  expect(SOLUTION_PLANS.map(({ part, name }) => `${part}: ${name}`)).toEqual([
+    'pointing: azimuth',
+    'pointing: elevation',
+    'pointing: slant-range',
+    'magnetic: magnetic-bearing',
+    'pointing: offset-angle',
+    'pointing: face-lean',
+    'survey: skyline',
+    'earth: geocentric-latitude',
+    'antenna: beamwidth',
+    'antenna: antenna-gain',
+    'antenna: pointing-loss',
+    'antenna: surface-loss',
+    'antenna: far-field',
+    'antenna: polarization-mismatch',
+    'propagation: rain-height',
+    'propagation: specific-rain-attenuation',
+    'propagation: rain-attenuation',
+    'propagation: sky-noise',
+    'link: free-space-loss',
+    'link: noise-temperature',
+    'link: system-noise',
+    'link: figure-of-merit',
+    'link: clear-sky-margin',
+    'link: symbol-energy',
+    'link: combined-ratio',
+    'peaking: bracketing',
+    'distribution: cable-loss',
+    'distribution: outlet-level',
+    'distribution: level-in-dbm',
+    'acceptance: acceptance-limit',
+  ]);
+});

@@ -2,11 +2,22 @@
 
 import { DomainError } from '../../errors.js';
 import type { SolutionPlan } from '../solution/plan.js';
+import { ANTENNA_PLANS } from './antenna.js';
+import { BEHIND_PLANS } from './behind.js';
 import { LINK_PLANS } from './link.js';
+import { MOUNT_PLANS } from './mount.js';
 import { POINTING_PLANS } from './pointing.js';
+import { RAIN_PLANS } from './rain.js';
 
 /** The plans. */
-export const SOLUTION_PLANS: readonly SolutionPlan[] = [...POINTING_PLANS, ...LINK_PLANS];
+export const SOLUTION_PLANS: readonly SolutionPlan[] = [
+  ...POINTING_PLANS,
+  ...MOUNT_PLANS,
+  ...ANTENNA_PLANS,
+  ...RAIN_PLANS,
+  ...LINK_PLANS,
+  ...BEHIND_PLANS,
+];
 
 /** Plan of a name; throws with the names there are. */
 export function solutionPlan(name: string): SolutionPlan {

@@ -1,0 +1,197 @@
+/** Plans of worked solutions for peaking, distribution and acceptance. */
+
+import { decideConformity } from '../../acceptance/index.js';
+import { cableLossDb, dbuvToDbm, outletLevels } from '../../distribution/index.js';
+import { normalExceedanceQuantile } from '../../numeric/normal.js';
+import { bracketPeak } from '../../peaking/index.js';
+import type { SolutionPlan } from '../solution/plan.js';
+import { constant, given, input, step } from './parts.js';
+
+const BRACKETING: SolutionPlan = {
+  name: 'bracketing',
+  title: 'How many turns back to the peak?',
+  part: 'peaking',
+  functionName: 'bracketPeak',
+  givens: [
+    given('turnsBack', 'n', 'n', 'turns back until the same level returned', 'turns', [2, 8, 0.25]),
+    given('backlashTurns', 'b', 'b', 'turns lost in the backlash', 'turns', [0, 0.5, 0.25]),
+  ],
+  constants: [],
+  steps: [
+    step(
+      'h',
+      'h',
+      'half the way',
+      '(n - b) / 2',
+      'turns',
+      3,
+      'equal levels lie on both sides of the peak',
+    ),
+    step(
+      'm',
+      'm',
+      'turns to turn back, the lost ones included',
+      'h + b',
+      'turns',
+      2,
+      'the backlash comes again when the sense changes',
+    ),
+  ],
+  compute: (inputs) => {
+    const turnsBack = input(inputs, 'turnsBack');
+    const backlashTurns = input(inputs, 'backlashTurns');
+    const bracket = bracketPeak({
+      peakLevelDbm: -30,
+      referenceLevelDbm: -33,
+      turnsOut: turnsBack,
+      turnsBack,
+      backlashTurns,
+    });
+    return { h: turnsBack - bracket.peakFromStartTurns, m: bracket.moveBackTurns };
+  },
+};
+
+const CABLE: SolutionPlan = {
+  name: 'cable-loss',
+  title: 'How much does the cable take?',
+  part: 'distribution',
+  functionName: 'cableLossDb',
+  givens: [
+    given('lengthM', 'l', 'l', 'length', 'm', [10, 90, 1]),
+    given('frequencyMHz', 'f', 'f', 'intermediate frequency', 'MHz', [950, 2150, 50]),
+  ],
+  constants: [
+    constant(
+      'a',
+      'a',
+      'loss by skin effect at 1000 MHz',
+      19.965,
+      'dB/100 m',
+      'series 6, fitted to published points',
+    ),
+    constant(
+      'b',
+      'b',
+      'loss in the dielectric at 1000 MHz',
+      1.334,
+      'dB/100 m',
+      'series 6, fitted to published points',
+    ),
+  ],
+  steps: [
+    step(
+      'L',
+      'L',
+      'cable loss',
+      '(a * sqrt(f / 1000) + b * f / 1000) * l / 100',
+      'dB',
+      1,
+      'skin effect and dielectric',
+    ),
+  ],
+  compute: (inputs) => ({
+    L: cableLossDb({
+      cable: { skinLossDbPer100m: 19.965, dielectricLossDbPer100m: 1.334 },
+      lengthM: input(inputs, 'lengthM'),
+      frequencyMHz: input(inputs, 'frequencyMHz'),
+    }),
+  }),
+};
+
+const OUTLET: SolutionPlan = {
+  name: 'outlet-level',
+  title: 'Which level is left at the outlet?',
+  part: 'distribution',
+  functionName: 'outletLevels',
+  givens: [
+    given('sourceLevelDbuv', 'S', 'S', 'level behind the outdoor unit', 'dBuV', [68, 84, 0.5]),
+    given('cableLossDb', 'C', 'L_c', 'cable loss', 'dB', [4, 18, 0.5]),
+    given('splitterLossDb', 'P', 'L_s', 'splitter loss', 'dB', [4, 10, 0.5]),
+    given('outletLossDb', 'O', 'L_o', 'outlet loss', 'dB', [0.5, 3, 0.5]),
+  ],
+  constants: [],
+  steps: [step('V', 'V', 'level at the outlet', 'S - C - P - O', 'dBuV', 1, 'sum of decibels')],
+  compute: (inputs) => {
+    const [outlet] = outletLevels(
+      {
+        source: { levelDbuv: input(inputs, 'sourceLevelDbuv') },
+        tree: {
+          kind: 'attenuator',
+          lossDb: input(inputs, 'cableLossDb'),
+          to: {
+            kind: 'attenuator',
+            lossDb: input(inputs, 'splitterLossDb'),
+            to: { kind: 'outlet', name: 'room', lossDb: input(inputs, 'outletLossDb') },
+          },
+        },
+      },
+      [1500],
+    );
+    return { V: outlet?.lowestDbuv ?? Number.NaN };
+  },
+};
+
+const LEVEL_UNITS: SolutionPlan = {
+  name: 'level-in-dbm',
+  title: 'Which level in dBm is this at 75 ohm?',
+  part: 'distribution',
+  functionName: 'dbuvToDbm',
+  givens: [given('levelDbuv', 'V', 'V', 'level', 'dBuV', [40, 90, 0.5])],
+  constants: [constant('Z', 'Z', 'impedance', 75, 'ohm', 'coaxial distribution')],
+  steps: [
+    step(
+      'P',
+      'P',
+      'level',
+      'V - 90 - 10 * log(Z)',
+      'dBm',
+      1,
+      'power of a voltage across an impedance',
+    ),
+  ],
+  compute: (inputs) => ({ P: dbuvToDbm(input(inputs, 'levelDbuv')) }),
+};
+
+const ACCEPTANCE: SolutionPlan = {
+  name: 'acceptance-limit',
+  title: 'From which reading on does the level conform (risk 5 %)?',
+  part: 'acceptance',
+  functionName: 'decideConformity',
+  givens: [
+    given('limitDbuv', 'T', 'T', 'lowest level that conforms', 'dBuV', [45, 60, 0.5]),
+    given('expandedUncertaintyDb', 'U', 'U', 'expanded uncertainty (k = 2)', 'dB', [0.5, 4, 0.1]),
+  ],
+  constants: [
+    constant(
+      'z',
+      'z',
+      'one-sided 95 % point of the normal distribution',
+      normalExceedanceQuantile(0.05),
+      '',
+      'normal distribution',
+    ),
+  ],
+  steps: [
+    step('w', 'w', 'guard band', 'z * U / 2', 'dB', 2, 'JCGM 106:2012, section 8'),
+    step('A', 'A', 'acceptance limit', 'T + w', 'dBuV', 2, 'JCGM 106:2012, section 8'),
+  ],
+  compute: (inputs) => {
+    const lowerLimit = input(inputs, 'limitDbuv');
+    const decision = decideConformity({
+      reading: lowerLimit,
+      standardUncertainty: input(inputs, 'expandedUncertaintyDb') / 2,
+      lowerLimit,
+      rule: { kind: 'risk', riskPercent: 5 },
+    });
+    return { w: decision.guardBand, A: decision.acceptance.from ?? Number.NaN };
+  },
+};
+
+/** Plans for peaking, distribution and acceptance. */
+export const BEHIND_PLANS: readonly SolutionPlan[] = [
+  BRACKETING,
+  CABLE,
+  OUTLET,
+  LEVEL_UNITS,
+  ACCEPTANCE,
+];
