@@ -1,9 +1,9 @@
 /** Recommendation ITU-R P.618-14, section 2.2.4: two sites against rain. */
 
-import { inRange, object, positive } from '../errors.js';
+import { object, positive } from '../errors.js';
 import { bivariateNormalExceedance } from '../numeric/bivariateNormal.js';
 import { normalExceedanceQuantile } from '../numeric/normal.js';
-import { checkedElevationDeg, checkedFrequencyGHz } from './inputs.js';
+import { checkedElevationDeg, checkedFrequencyGHz, inRange } from './inputs.js';
 import { rainAttenuationLognormal } from './p618-14-lognormal.js';
 import type { RainPath } from './p618-14-rain.js';
 

@@ -1,12 +1,13 @@
 /** Recommendation ITU-R P.618-14, section 2.4.2: deep fades by scintillation and multipath below 5 degrees. */
 
-import { inRange, object, oneOf } from '../errors.js';
+import { object, oneOf } from '../errors.js';
 import { cosDeg, RADIANS_PER_DEGREE } from '../numeric/angle.js';
 import {
   checkedFrequencyGHz,
   checkedLatitudeDeg,
   checkedPercent,
   checkedStationHeightKm,
+  inRange,
   namesOutside,
 } from './inputs.js';
 

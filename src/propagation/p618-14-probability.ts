@@ -1,11 +1,16 @@
 /** Recommendation ITU-R P.618-14, section 2.2.1.2: probability of any rain attenuation on a slant path. */
 
-import { inRange, object } from '../errors.js';
+import { object } from '../errors.js';
 import { cosDeg, sinDeg } from '../numeric/angle.js';
 import { bivariateNormalExceedance } from '../numeric/bivariateNormal.js';
 import { normalExceedanceQuantile } from '../numeric/normal.js';
-import { checkedElevationDeg, checkedRainHeightKm, checkedStationHeightKm } from './inputs.js';
-import { slantPathKm } from './p618-14-rain-steps.js';
+import {
+  checkedElevationDeg,
+  checkedRainHeightKm,
+  checkedStationHeightKm,
+  inRange,
+} from './inputs.js';
+import { rainAbove, slantPathKm } from './p618-14-rain-steps.js';
 
 /** Input of {@link rainAttenuationProbability}. */
 export interface RainAttenuationProbabilityInput {
@@ -66,13 +71,15 @@ export function rainAttenuationProbability(
   input: RainAttenuationProbabilityInput,
 ): RainAttenuationProbability {
   object('input', input);
-  const rainAboveKm =
-    checkedRainHeightKm(input.rainHeightKm) - checkedStationHeightKm(input.stationHeightKm);
+  const rainAboveKm = rainAbove(
+    checkedRainHeightKm(input.rainHeightKm),
+    checkedStationHeightKm(input.stationHeightKm),
+  );
   const elevationDeg = checkedElevationDeg(input.elevationDeg);
   const station =
     inRange('rainProbabilityPercent', input.rainProbabilityPercent, 0, 70, 'is it in percent?') /
     100;
-  if (station === 0 || rainAboveKm <= 0)
+  if (station === 0 || rainAboveKm === 0)
     return {
       edition: 'P.618-14',
       normalValueRatio: 0,

@@ -20,6 +20,7 @@ import {
   latitudeExponent,
   latitudeTermDeg,
   percentTerms,
+  rainAbove,
   slantPathKm,
   verticalAdjustment,
 } from './p618-14-rain-steps.js';
@@ -124,7 +125,7 @@ export function fillRainAttenuation(columns: RainAttenuationColumns, out: Float6
       tiltBefore = tilt;
     }
     if (exceeded !== percent.percent) percent = percentTerms(exceeded);
-    const rainAboveKm = top - station;
+    const rainAboveKm = rainAbove(top, station);
     if (!(rainAboveKm > 0 && rate > 0)) {
       out[row] = 0;
       continue;
@@ -139,11 +140,15 @@ export function fillRainAttenuation(columns: RainAttenuationColumns, out: Float6
     const cellKm = cellPathKm(rainAboveKm, reducedKm, sinElevation, cosElevation);
     const latitudeTerm = latitudeTermDeg(latitude);
     const adjustment = verticalAdjustment(latitudeTerm, elevation, sinElevation, cellKm, gamma, f);
-    out[row] = attenuationAtPercentDb(
-      gamma * (cellKm * adjustment),
-      percent,
-      latitudeExponent(exceeded, latitudeTerm, elevation, sinElevation),
-      sinElevation,
-    );
+    const attenuation001Db = gamma * (cellKm * adjustment);
+    out[row] =
+      attenuation001Db > 0
+        ? attenuationAtPercentDb(
+            attenuation001Db,
+            percent,
+            latitudeExponent(exceeded, latitudeTerm, elevation, sinElevation),
+            sinElevation,
+          )
+        : 0;
   }
 }

@@ -8,6 +8,12 @@
 /** Effective Earth radius of step 2, km. */
 const EFFECTIVE_EARTH_RADIUS_KM = 8500;
 
+/** Height of rain above the station in km; a hair's breadth (a micrometre) counts as none. */
+export function rainAbove(rainHeightKm: number, stationHeightKm: number): number {
+  const aboveKm = rainHeightKm - stationHeightKm;
+  return aboveKm > 1e-9 ? aboveKm : 0;
+}
+
 /** Step 2: slant path below the rain height for a height difference above zero; equations (1) and (2). */
 export function slantPathKm(rainAboveKm: number, elevationDeg: number, sinElevation: number) {
   if (elevationDeg >= 5) return rainAboveKm / sinElevation;

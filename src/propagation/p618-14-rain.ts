@@ -19,6 +19,7 @@ import {
   latitudeExponent,
   latitudeTermDeg,
   percentTerms,
+  rainAbove,
   slantPathKm,
   verticalAdjustment,
 } from './p618-14-rain-steps.js';
@@ -127,7 +128,7 @@ export function rainAttenuation(input: RainAttenuationInput): RainAttenuation {
   const k = mixedK(coefficients, mix);
   const gamma = powerLaw(k, mixedAlpha(coefficients, mix, k), rainRate);
 
-  const rainAboveKm = Math.max(0, rainHeightKm - stationHeightKm);
+  const rainAboveKm = rainAbove(rainHeightKm, stationHeightKm);
   const slantKm = rainAboveKm > 0 ? slantPathKm(rainAboveKm, elevationDeg, sinElevation) : 0;
   const projectionKm = slantKm * cosElevation;
   const reduction = horizontalReduction(projectionKm, gamma, frequencyGHz);

@@ -1,7 +1,7 @@
 /** Recommendation ITU-R P.618-14 (08/2023), section 2.5: total attenuation by simultaneous causes. */
 
-import { inRange, object } from '../errors.js';
-import { checkedPercent, namesOutside } from './inputs.js';
+import { object } from '../errors.js';
+import { checkedPercent, inRange, namesOutside } from './inputs.js';
 import { type RainAttenuationInput, rainAttenuation } from './p618-14-rain.js';
 import { type ScintillationPath, scintillationFade } from './p618-14-scintillation.js';
 

@@ -1,8 +1,8 @@
 /** Recommendation ITU-R P.676-13 (08/2022), Annex 2: gases along a slant path from surface values. */
 
-import { inRange, object } from '../errors.js';
+import { object } from '../errors.js';
 import { sinDeg } from '../numeric/angle.js';
-import { checkedRaisedElevationDeg, namesOutside } from './inputs.js';
+import { checkedRaisedElevationDeg, inRange, namesOutside } from './inputs.js';
 import { ANNEX_2_TABLE, TABLE_FROM_GHZ, TABLE_ROW, TABLE_TO_GHZ } from './p676-13-annex-2-table.js';
 import {
   checkedAirTemperatureK,

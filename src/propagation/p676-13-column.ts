@@ -3,7 +3,8 @@
  * paths through it share whatever their frequency and elevation.
  */
 
-import { inRange, oneOf } from '../errors.js';
+import { oneOf } from '../errors.js';
+import { inRange } from './inputs.js';
 import { EARTH_RADIUS_KM, layersFrom, refractivityRatio } from './p676-13-layers.js';
 import { emptyLineState, type LineState, setOxygen, setVapour } from './p676-13-line-state.js';
 import { checkedVapourDensity, vapourPressureHpa } from './p676-13-specific.js';

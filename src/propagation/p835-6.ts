@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.835-6 (12/2017), Annex 1: reference atmospheres. */
 
-import { inRange, oneOf } from '../errors.js';
+import { oneOf } from '../errors.js';
+import { inRange } from './inputs.js';
 import { meanAnnualPressureHpa, meanAnnualTemperatureK } from './p835-6-mean.js';
 import { type Profile, SEASONAL_PROFILES } from './p835-6-seasonal.js';
 
@@ -70,7 +71,7 @@ export function atmosphereState(
  * @throws {@link DomainError} naming `heightKm` or `atmosphere`.
  *
  * Source: Recommendation ITU-R P.835-6, Annex 1, sections 1 to 4.
- * Accuracy: the global mean within 1e-5 of hydrostatic integration of its own temperatures up to 71 km.
+ * Accuracy: as printed; the global mean keeps to hydrostatic balance within 5e-5 up to 71 km.
  * @example
  * ```ts
  * import { referenceAtmosphere } from 'slantpath/propagation';

@@ -1,12 +1,13 @@
 /** Recommendation ITU-R P.840-9 (08/2023): attenuation by clouds and fog. */
 
-import { inRange, object } from '../errors.js';
+import { object } from '../errors.js';
 import { sinDeg } from '../numeric/angle.js';
 import { normalExceedanceQuantile } from '../numeric/normal.js';
 import {
   checkedFrequencyGHz,
   checkedPercent,
   checkedRaisedElevationDeg,
+  inRange,
   namesOutside,
 } from './inputs.js';
 
