@@ -63,7 +63,7 @@ export interface Air {
  *
  * Source: ephemeris VSOP87 and nutation of the library `astronomy-engine`; refraction after NREL/TP-560-34302 (Reda and
  * Andreas 2008), equation 42. UTC is taken for UT1.
- * Accuracy: 0.004 degree with UTC for UT1 (within 0.9 s), 0.0005 degree against an IAU 2006 reduction otherwise.
+ * Accuracy: 0.004 degree with UTC for UT1 (within 0.9 s), 0.0006 degree against an IAU 2006 reduction otherwise.
  * @example
  * ```ts
  * import { sunDirection } from 'slantpath/sun';

@@ -17,7 +17,7 @@ export type BeamClearance =
       readonly obstacle: number;
     }
   | {
-      /** `open`: nothing stands in front of the reflector at all. */
+      /** `open`: nothing reaches in front of the reflector's plane at all. */
       readonly kind: 'open';
     };
 
@@ -72,11 +72,13 @@ export function beamClearance(input: BeamInput): BeamClearance {
   return clearanceAmong(checkedObstacles(obstacles), { azimuth, elevation, diameter, centre });
 }
 
-/** A corner as seen along the beam: metres ahead, to the right and up across the beam. */
+/** A corner as seen along the beam, in metres: to the right, up across the beam, and horizontally ahead. */
 interface Seen {
-  readonly ahead: number;
   readonly right: number;
   readonly over: number;
+  readonly along: number;
+  /** Ahead of the reflector's plane, along the beam. */
+  readonly ahead: number;
 }
 
 /** {@link beamClearance} of checked values. */
@@ -99,43 +101,73 @@ export function clearanceAmong(
     const up = corner.upM - beam.centre.upM;
     const along = east * sinA + north * cosA;
     return {
-      ahead: along * cosE + up * sinE,
       right: east * cosA - north * sinA,
       over: up * cosE - along * sinE,
+      along,
+      ahead: along * cosE + up * sinE,
     };
   };
-  let nearest: { readonly metres: number; readonly obstacle: number } | undefined;
+  let nearestM = Number.POSITIVE_INFINITY;
+  let nearest = 0;
   obstacles.forEach(({ corners }, obstacle) => {
     const points = corners.map(seen);
-    const edges =
-      points.length === 1
-        ? [[points[0], points[0]]]
-        : points.slice(1).map((to, i) => [points[i], to]);
-    for (const [from, to] of edges) {
-      const front = from && to && inFront(from, to);
-      if (!front) continue;
-      const metres = distanceToCurtain(front[0], front[1]);
-      if (nearest === undefined || metres < nearest.metres) nearest = { metres, obstacle };
-    }
+    points.forEach((from, index) => {
+      const to = points[index + 1] ?? (points.length === 1 ? from : undefined);
+      if (to === undefined) return;
+      const metres = Math.min(distanceAhead(from, to), distanceBehind(from, to, sinE));
+      if (metres < nearestM) {
+        nearestM = metres;
+        nearest = obstacle;
+      }
+    });
   });
-  if (nearest === undefined) return { kind: 'open' };
-  const { metres, obstacle } = nearest as { readonly metres: number; readonly obstacle: number };
-  const edgeClearanceM = metres - beam.diameter / 2;
-  const kind = metres <= 0 ? 'blocked' : edgeClearanceM < 0 ? 'partly-blocked' : 'clear';
-  return { kind, axisClearanceM: metres, edgeClearanceM, obstacle };
+  if (nearestM === Number.POSITIVE_INFINITY) return { kind: 'open' };
+  const edgeClearanceM = nearestM - beam.diameter / 2;
+  return {
+    kind: nearestM <= 0 ? 'blocked' : edgeClearanceM < 0 ? 'partly-blocked' : 'clear',
+    axisClearanceM: nearestM,
+    edgeClearanceM,
+    obstacle: nearest,
+  };
 }
 
-/** The part of an edge in front of the reflector; `undefined` if there is none. */
-function inFront(from: Seen, to: Seen): readonly [Seen, Seen] | undefined {
-  if (from.ahead <= 0 && to.ahead <= 0) return undefined;
-  if (from.ahead > 0 && to.ahead > 0) return [from, to];
-  const share = from.ahead / (from.ahead - to.ahead);
-  const cut = {
-    ahead: 0,
-    right: from.right + share * (to.right - from.right),
-    over: from.over + share * (to.over - from.over),
+/** Distance from the axis to the part of an edge that lies ahead of the mast, and all below it; infinite if there is none. */
+function distanceAhead(from: Seen, to: Seen): number {
+  const part = cut(from, to, (point) => point.along);
+  return part ? distanceToCurtain(part[0], part[1]) : Number.POSITIVE_INFINITY;
+}
+
+/**
+ * Distance from the axis to what stands behind the mast but reaches over the reflector's plane. Of a vertical line behind, only
+ * the part above that plane counts; its foot is seen |along| / sin e above the axis.
+ */
+function distanceBehind(from: Seen, to: Seen, sinE: number): number {
+  const behind = cut(from, to, (point) => -point.along);
+  const part = behind && cut(behind[0], behind[1], (point) => point.ahead);
+  if (!part) return Number.POSITIVE_INFINITY;
+  const [a, b] = part.map((point) => ({ ...point, over: -point.along / sinE })) as [Seen, Seen];
+  return distanceToSegment(a, b);
+}
+
+/** The part of an edge on which a linear measure is above 0. */
+function cut(
+  from: Seen,
+  to: Seen,
+  measure: (point: Seen) => number,
+): readonly [Seen, Seen] | undefined {
+  const a = measure(from);
+  const b = measure(to);
+  if (a <= 0 && b <= 0) return undefined;
+  if (a > 0 && b > 0) return [from, to];
+  const share = a / (a - b);
+  const between = (p: number, q: number) => p + share * (q - p);
+  const edge = {
+    right: between(from.right, to.right),
+    over: between(from.over, to.over),
+    along: between(from.along, to.along),
+    ahead: between(from.ahead, to.ahead),
   };
-  return from.ahead > 0 ? [from, cut] : [cut, to];
+  return a > 0 ? [from, edge] : [edge, to];
 }
 
 /** Distance from the axis to an edge and all below it; negative if the axis is below the edge. */

@@ -1,6 +1,6 @@
 /** The skyline of a profile at any azimuth. */
 
-import { finite, object } from '../errors.js';
+import { DomainError, finite, object } from '../errors.js';
 import {
   DEGREES_PER_RADIAN,
   RADIANS_PER_DEGREE,
@@ -55,21 +55,27 @@ export type HorizonAt =
  */
 export function horizonAt(profile: HorizonProfile, azimuthDeg: number): HorizonAt {
   const { points, widestGapDeg } = object('profile', profile);
+  if (!Array.isArray(points) || points.length === 0) {
+    throw new DomainError({
+      code: points === undefined || points === null ? 'missing' : 'empty',
+      parameter: 'profile.points',
+      received: points,
+      allowed: 'a list of at least one point, as horizonProfile gives it',
+    });
+  }
   const azimuth = wrapAzimuthDeg(finite('azimuthDeg', azimuthDeg));
   let before: HorizonPoint | undefined;
   let after: HorizonPoint | undefined;
   let highest: number | undefined;
-  for (const point of points) {
+  for (const point of points as readonly HorizonPoint[]) {
     if (point.azimuthDeg === azimuth) highest = Math.max(highest ?? -90, point.elevationDeg);
     else if (point.azimuthDeg < azimuth) before = point;
     else after ??= point;
   }
   if (highest !== undefined) return { kind: 'sighted', elevationDeg: highest };
-  const from = before ?? points[points.length - 1];
-  const to = after ?? points[0];
-  // A profile has at least one point, so both ends exist.
-  if (from === undefined || to === undefined)
-    return { kind: 'not-sighted', gapFromDeg: 0, gapToDeg: 360 };
+  // Through north the last point is followed by the first.
+  const from = before ?? (points[points.length - 1] as HorizonPoint);
+  const to = after ?? (points[0] as HorizonPoint);
   const gapDeg =
     to.azimuthDeg - from.azimuthDeg + (after === undefined || before === undefined ? 360 : 0);
   if (gapDeg > widestGapDeg)

@@ -1,0 +1,259 @@
+import fc from 'fast-check';
+import { solarBrightness, sunNoise, sunOutageCourse, sunOutages } from 'slantpath/sun';
+import { describe, expect, test } from 'vitest';
+import { type CsvRow, cell, referenceTable } from '../support/csv.js';
+import { publishedTable } from '../support/published.js';
+
+const transits = referenceTable('sun/sun-transits-2026.csv');
+const shares = referenceTable('sun/disc-share.csv');
+const brightness = referenceTable('sun/brightness.csv');
+
+const year = (row: CsvRow) => {
+  const outages = sunOutages({
+    station: {
+      latitudeDeg: cell(row, 'lat_deg'),
+      longitudeDeg: cell(row, 'lon_deg_east'),
+      heightM: cell(row, 'height_m'),
+    },
+    orbitalLongitudeDeg: cell(row, 'sat_lon_deg_east'),
+    diameterM: 1.2,
+    frequencyGHz: 12,
+    systemTemperatureK: 120,
+    from: '2026-01-01',
+    to: '2027-01-01',
+  });
+  if (outages.kind !== 'outages') throw new Error(outages.kind);
+  return outages.events;
+};
+const instantOf = (row: CsvRow) =>
+  Date.parse(row['time_of_closest_approach_UTC_on_the_best_day'] ?? '');
+const eventOf = (row: CsvRow) =>
+  year(row).find((event) => Math.abs(Date.parse(event.peakUtc) - instantOf(row)) < 3600000);
+
+for (const [quantity, unit, limit, reason] of [
+  ['peak of a sun outage', 's', 2, 'the instants are good to 2 s'],
+  ['least separation', 'deg', 0.0005, 'printed to 0.0001; other slot radius and ephemeris'],
+] as const)
+  publishedTable({
+    part: 'sun',
+    quantity,
+    unit,
+    source: 'ten passages of 2026 recomputed with an astronomy library',
+    status: 'recomputed',
+    limit,
+    reason,
+    count: 10,
+    cases: () =>
+      transits.map((row) => ({
+        name: `${row['site']} ${row['season_2026']}`,
+        expected: unit === 's' ? instantOf(row) / 1000 : cell(row, 'min_separation_sun_centre_deg'),
+        got:
+          unit === 's'
+            ? Date.parse(eventOf(row)?.peakUtc ?? '') / 1000
+            : (eventOf(row)?.separationDeg ?? Number.NaN),
+      })),
+  });
+
+publishedTable({
+  part: 'sun',
+  quantity: 'share of the beam inside the disc',
+  unit: '',
+  source: 'non-central chi-square probability (scipy)',
+  status: 'recomputed',
+  limit: 1e-11,
+  reason: 'twelve digits are given',
+  count: 112,
+  cases: () =>
+    shares.map((row) => ({
+      name: `${row['separation_deg']} ${row['beamwidth_deg']} ${row['radius_deg']}`,
+      expected: cell(row, 'share'),
+      got: sunNoise({
+        separationDeg: cell(row, 'separation_deg'),
+        beamwidthDeg: cell(row, 'beamwidth_deg'),
+        angularRadiusDeg: cell(row, 'radius_deg'),
+        brightnessTemperatureK: 10000,
+        systemTemperatureK: 100,
+      }).filledRatio,
+    })),
+});
+
+for (const [quantity, column, factor, reason] of [
+  ['quiet Sun', 'quiet_k', 1, 'the points of the figure themselves'],
+  ['power law, one polarization', 'power_law_k', 0.5, 'last digit'],
+] as const)
+  publishedTable({
+    part: 'sun',
+    quantity,
+    unit: 'K',
+    source: quantity === 'quiet Sun' ? 'ITU-R P.372-14, figure read by eye' : '120000 f^-0.75',
+    status: quantity === 'quiet Sun' ? 'published' : 'recomputed',
+    limit: 0.05,
+    reason,
+    count: 10,
+    cases: () =>
+      brightness.map((row) => {
+        const sun = solarBrightness({ frequencyGHz: cell(row, 'frequency_ghz') });
+        return {
+          name: `${row['frequency_ghz']} GHz`,
+          expected: cell(row, column) * factor,
+          got: factor === 1 ? sun.brightnessTemperatureK : sun.powerLawTemperatureK,
+        };
+      }),
+  });
+
+test('noise rise on the axis as by hand: 0.5 T (1 - exp(-(D / (1.2 w))^2)) with D = 0.48', () => {
+  // The form of ITU-R S.1525 and BO.1506 (from memory) at 11.7 GHz: 70 wavelengths over the diameter, T = 120000 f^-0.75.
+  for (const [diameterM, riseK] of [
+    [0.6, 168.3],
+    [0.9, 374.5],
+    [1.2, 655.5],
+    [1.8, 1411.5],
+  ] as const) {
+    const noise = sunNoise({
+      separationDeg: 0,
+      beamwidthDeg: (70 * 0.299792458) / 11.7 / diameterM,
+      angularRadiusDeg: 0.24,
+      brightnessTemperatureK: solarBrightness({ frequencyGHz: 11.7 }).powerLawTemperatureK,
+      systemTemperatureK: 100,
+    });
+    // 1.2 stands for 1.2011 = 1 / sqrt(ln 2).
+    expect(Math.abs(noise.temperatureRiseK / riseK - 1)).toBeLessThan(0.002);
+    expect(noise.lossDb).toBeCloseTo(10 * Math.log10(1 + noise.temperatureRiseK / 100), 12);
+  }
+});
+
+const tarnfell = {
+  station: { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 },
+  orbitalLongitudeDeg: 16.4,
+  diameterM: 0.9,
+  frequencyGHz: 11.7,
+  systemTemperatureK: 120,
+  from: '2026-01-01',
+  to: '2027-01-01',
+};
+
+describe('sun outages', () => {
+  test('start and end are where the loss crosses the threshold, the peak between them', () => {
+    const outages = sunOutages({ ...tarnfell, thresholdLossDb: 2 });
+    if (outages.kind !== 'outages') throw new Error(outages.kind);
+    expect(outages.events.length).toBeGreaterThan(10);
+    for (const event of outages.events) {
+      const course = sunOutageCourse({ ...tarnfell, near: event.peakUtc, stepS: 1 });
+      const lossAt = (text: string) => {
+        const wanted = Date.parse(text);
+        const nearest = course.reduce((a, b) =>
+          Math.abs(Date.parse(b.instantUtc) - wanted) < Math.abs(Date.parse(a.instantUtc) - wanted)
+            ? b
+            : a,
+        );
+        return nearest.lossDb;
+      };
+      expect(Math.abs(lossAt(event.startUtc) - 2)).toBeLessThan(0.03);
+      expect(Math.abs(lossAt(event.endUtc) - 2)).toBeLessThan(0.03);
+      expect(Math.max(...course.map((moment) => moment.lossDb))).toBeCloseTo(event.lossDb, 3);
+      expect(event.startUtc < event.peakUtc && event.peakUtc < event.endUtc).toBe(true);
+    }
+  });
+
+  test('the centre stays within 1 degree for the minutes that were recomputed', () => {
+    for (const row of transits) {
+      const course = sunOutageCourse({
+        station: {
+          latitudeDeg: cell(row, 'lat_deg'),
+          longitudeDeg: cell(row, 'lon_deg_east'),
+          heightM: cell(row, 'height_m'),
+        },
+        orbitalLongitudeDeg: cell(row, 'sat_lon_deg_east'),
+        diameterM: 1.2,
+        frequencyGHz: 12,
+        systemTemperatureK: 120,
+        near: row['time_of_closest_approach_UTC_on_the_best_day'] ?? '',
+        stepS: 6,
+      });
+      const minutes = course.filter((moment) => moment.separationDeg < 1).length / 10;
+      expect(Math.abs(minutes - cell(row, 'minutes_with_centre_within_1_deg'))).toBeLessThan(0.16);
+    }
+  });
+
+  test('twice a year; a larger reflector has fewer days but a deeper loss', () => {
+    const small = sunOutages(tarnfell);
+    const large = sunOutages({ ...tarnfell, diameterM: 3 });
+    if (small.kind !== 'outages' || large.kind !== 'outages') throw new Error('none');
+    expect(large.events.length).toBeLessThan(small.events.length);
+    const deepest = (events: readonly { readonly lossDb: number }[]) =>
+      Math.max(...events.map((event) => event.lossDb));
+    expect(deepest(large.events)).toBeGreaterThan(deepest(small.events) + 5);
+    const months = new Set(small.events.map((event) => event.peakUtc.slice(5, 7)));
+    expect([...months]).toEqual(['02', '03', '10']);
+  });
+
+  test('none: out of season, or too small a loss', () => {
+    const summer = sunOutages({ ...tarnfell, from: '2026-05-01', to: '2026-08-01' });
+    expect(summer.kind).toBe('none');
+    const tiny = sunOutages({ ...tarnfell, thresholdLossDb: 20 });
+    expect(tiny.kind === 'none' && tiny.greatestLossDb < 20).toBe(true);
+  });
+
+  test('a hidden slot has no outage', () => {
+    expect(sunOutages({ ...tarnfell, orbitalLongitudeDeg: 120 }).kind).toBe('below-horizon');
+    expect(() =>
+      sunOutageCourse({ ...tarnfell, orbitalLongitudeDeg: 120, near: '2026-03-03' }),
+    ).toThrow(expect.objectContaining({ parameter: 'orbitalLongitudeDeg' }));
+  });
+
+  test('over the date line and near the zenith', () => {
+    for (const longitudeDeg of [179.5, -179.5]) {
+      const outages = sunOutages({
+        ...tarnfell,
+        station: { latitudeDeg: -0.4, longitudeDeg, heightM: 0 },
+        orbitalLongitudeDeg: 180,
+      });
+      expect(outages.kind === 'outages' && outages.events.length > 8).toBe(true);
+    }
+  });
+
+  test.each([
+    [{ to: '2025-12-01' }, 'to', 'inconsistent'],
+    [{ to: '2036-12-01' }, 'to', 'inconsistent'],
+    [{ from: 'spring' }, 'from', 'malformed'],
+    [{ frequencyGHz: 11700 }, 'frequencyGHz', 'out-of-range'],
+    [{ diameterM: 0 }, 'diameterM', 'out-of-range'],
+    [{ systemTemperatureK: 0 }, 'systemTemperatureK', 'out-of-range'],
+    [{ orbitalLongitudeDeg: Number.NaN }, 'orbitalLongitudeDeg', 'not-finite'],
+    [{ thresholdLossDb: 0 }, 'thresholdLossDb', 'out-of-range'],
+    [{ activity: 'wild' }, 'activity', 'not-an-option'],
+    [{ station: { latitudeDeg: 99, longitudeDeg: 0, heightM: 0 } }, 'latitudeDeg', 'out-of-range'],
+  ])('refuses %j', (change, parameter, code) => {
+    expect(() => sunOutages({ ...tarnfell, ...change } as never)).toThrow(
+      expect.objectContaining({ name: 'DomainError', parameter, code }),
+    );
+  });
+});
+
+describe('noise of the Sun', () => {
+  test('falls with the separation, rises with the activity, stays finite', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0, max: 180, noNaN: true }),
+        fc.double({ min: 0.03, max: 90, noNaN: true }),
+        fc.double({ min: 0.5, max: 100, noNaN: true }),
+        (separationDeg, beamwidthDeg, frequencyGHz) => {
+          const quiet = solarBrightness({ frequencyGHz });
+          const active = solarBrightness({ frequencyGHz, activity: 'active' });
+          expect(active.brightnessTemperatureK).toBeGreaterThan(quiet.brightnessTemperatureK);
+          const beam = {
+            beamwidthDeg,
+            brightnessTemperatureK: quiet.brightnessTemperatureK,
+            systemTemperatureK: 100,
+          };
+          const here = sunNoise({ ...beam, separationDeg });
+          const nearer = sunNoise({ ...beam, separationDeg: separationDeg / 2 });
+          expect(here.filledRatio >= 0 && here.filledRatio <= 1).toBe(true);
+          expect(Number.isFinite(here.lossDb)).toBe(true);
+          expect(nearer.filledRatio).toBeGreaterThanOrEqual(here.filledRatio - 1e-12);
+        },
+      ),
+      { numRuns: 3000 },
+    );
+  });
+});
