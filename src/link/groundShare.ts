@@ -52,7 +52,7 @@ function belowHorizon(offAxisDeg: number, elevationDeg: number): number {
  * ```ts
  * import { groundShare } from 'slantpath/link';
  * const pattern = { kind: 'S.465-6', diameterM: 0.9, frequencyGHz: 11.7 } as const;
- * groundShare({ pattern, elevationDeg: 30 }).toFixed(3); // => '0.030'
+ * groundShare({ pattern, elevationDeg: 30 }).toFixed(3); // => '0.026'
  * ```
  */
 export function groundShare(input: GroundShareInput): number {
