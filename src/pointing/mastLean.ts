@@ -109,7 +109,7 @@ export function beamError(
  *
  * The mount's frame is turned by the lean about the horizontal axis across it. For a small lean: elevation error
  * -lean cos(azimuth - lean azimuth), error across -lean sin(azimuth - lean azimuth) sin(elevation), skew error
- * lean sin(azimuth - lean azimuth) / cos(elevation), all computed exactly here.
+ * -lean sin(azimuth - lean azimuth) / cos(elevation); here all are computed exactly.
  *
  * @throws {@link DomainError} naming the bad field.
  *

@@ -13,9 +13,9 @@ function onSkyDeg(differenceDeg: number, elevationDeg: number): number {
 }
 
 for (const [quantity, unit, limit, reason] of [
-  ['azimuth on the sky', 'deg', 1e-8, 'promise of the library; printed to 1e-11'],
-  ['elevation', 'deg', 1e-8, 'promise of the library; printed to 1e-11'],
-  ['slant range', 'km', 1e-6, 'promise of the library is 1 mm; printed to 1e-8 km'],
+  ['azimuth on the sky', 'deg', 5e-11, 'five in the last printed digit; the library promises 1e-8'],
+  ['elevation', 'deg', 5e-11, 'five in the last printed digit; the library promises 1e-8'],
+  ['slant range', 'km', 5e-8, 'five in the last printed digit; the library promises 1e-6 (1 mm)'],
 ] as const) {
   publishedTable({
     part: 'pointing',
