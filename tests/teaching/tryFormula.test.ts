@@ -5,6 +5,7 @@ import {
   compileFormula,
   FORMULA_SUBJECTS,
   formulaSubject,
+  RULES_OF_THUMB,
   tryFormula,
 } from 'slantpath/teaching';
 import { describe, expect, test } from 'vitest';
@@ -280,4 +281,16 @@ describe('verdicts', () => {
   ] as const)('refuses %j', (trial, parameter) => {
     expect(() => tryFormula(trial as never)).toThrow(expect.objectContaining({ parameter }));
   });
+});
+
+test('every rule of thumb gets its verdict, and not all of them hold', () => {
+  const verdicts = RULES_OF_THUMB.map((rule) => {
+    const { kind, worst, withinToleranceRatio } = tryFormula(rule);
+    console.log(
+      `${rule.name}: ${kind}, worst ${worst?.error.toPrecision(3)}, within ${(100 * withinToleranceRatio).toFixed(1)} %`,
+    );
+    return kind;
+  });
+  expect(verdicts.filter((kind) => kind === 'holds').length).toBeGreaterThan(5);
+  expect(verdicts).toContain('holds-in-part');
 });
