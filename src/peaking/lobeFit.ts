@@ -2,6 +2,7 @@
 
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 import { linearLeastSquares } from '../numeric/leastSquares.js';
+import { fitAboveFloor } from './floorFit.js';
 import { fitParabola } from './parabolaFit.js';
 
 /** Samples brought to a place near [-1, 1] and to levels relative to the highest. */
@@ -31,7 +32,6 @@ export interface LobeEstimate {
   /** Covariance of (a, b, c) for unit variance of a reading; zeros where c is known. */
   readonly covariance: readonly (readonly number[])[];
   readonly residuals: Float64Array;
-  readonly fittedVariances: Float64Array;
   readonly sumOfSquares: number;
   readonly degreesOfFreedom: number;
 }
@@ -49,6 +49,10 @@ export function fittedQuantities(design: LobeDesign): number {
 export function fitLobe(design: LobeDesign, weights?: readonly number[]): LobeEstimate | undefined {
   const { places, levels, times, bend, floorDb, fitFloor } = design;
   if (floorDb === undefined && times === undefined) return fitParabola(design, weights);
+  if (floorDb !== undefined && times === undefined && !fitFloor) {
+    const quick = fitAboveFloor(design, floorDb, weights);
+    if (quick !== undefined) return quick;
+  }
   const columns: number[][] = [places.map(() => 1), [...places]];
   if (bend === undefined) columns.push(places.map((u) => u * u));
   if (times !== undefined) columns.push([...times]);
@@ -156,7 +160,6 @@ function estimate(
     floorDb,
     covariance: [0, 1, 2].map((i) => [0, 1, 2].map((j) => at(i, j))),
     residuals: fit.residuals,
-    fittedVariances: fit.fittedVariances,
     sumOfSquares: fit.sumOfSquares,
     degreesOfFreedom: fit.degreesOfFreedom,
   };

@@ -67,7 +67,6 @@ export function fitParabola(
   const a = level - mean * slope + lift * c;
   const b = slope - lean * c;
   const residuals = new Float64Array(n);
-  const fittedVariances = new Float64Array(n);
   let sumOfSquares = 0;
   for (let i = 0; i < n; i++) {
     const u = places[i] as number;
@@ -75,7 +74,6 @@ export function fitParabola(
     const second = d * d - skew * d - variance;
     const residual = (levels[i] as number) - known * u * u - level - slope * d - c * second;
     residuals[i] = residual;
-    fittedVariances[i] = 1 / s0 + (d * d) / s1 + second * second * inverse2;
     sumOfSquares += (weights === undefined ? 1 : (weights[i] as number)) * residual * residual;
   }
   const ab = -mean / s1 - lift * lean * inverse2;
@@ -93,7 +91,6 @@ export function fitParabola(
       [ac, bc, inverse2],
     ],
     residuals,
-    fittedVariances,
     sumOfSquares,
     degreesOfFreedom: rows - fitted,
   };

@@ -2,12 +2,12 @@
 
 import { inRange, object, positive } from '../errors.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
-import { type ApertureInput, apertureLobes } from './apertureLobes.js';
+import { type ApertureInput, type ApertureLobe, apertureLobes } from './apertureLobes.js';
 
 /** A peak that was found, and what is expected of the main one. */
 export interface SideLobeTestInput {
-  /** The aperture, across the axis that was turned. */
-  readonly aperture: ApertureInput;
+  /** The aperture, across the axis that was turned; or its lobes, from {@link apertureLobes}, to test many peaks. */
+  readonly aperture: ApertureInput | readonly ApertureLobe[];
   /** Half-power beamwidth of the peak found, in degrees ({@link fitPeak} without a given width). */
   readonly halfPowerBeamwidthDeg: number;
   /** Its standard uncertainty in degrees, 0 or more. */
@@ -94,7 +94,7 @@ const EXCLUDED = 4;
  */
 export function sideLobeTest(input: SideLobeTestInput): SideLobeTest {
   object('input', input);
-  const lobes = apertureLobes(input.aperture, 2);
+  const lobes = lobesOf(input.aperture);
   const widthDeg = positive('halfPowerBeamwidthDeg', input.halfPowerBeamwidthDeg);
   const doubt =
     inRange('beamwidthUncertaintyDeg', input.beamwidthUncertaintyDeg, 0, 180) / widthDeg;
@@ -147,6 +147,29 @@ export function sideLobeTest(input: SideLobeTestInput): SideLobeTest {
     changeIfMainDb: -(side?.belowMainDb ?? 0),
     changeIfSideLobeDb: side?.belowMainDb ?? 0,
   };
+}
+
+/** The main lobe and two side lobes, computed or as given. */
+function lobesOf(aperture: SideLobeTestInput['aperture']): readonly ApertureLobe[] {
+  object('aperture', aperture);
+  if ('diameterM' in aperture || !Array.isArray(aperture))
+    return apertureLobes(aperture as ApertureInput, 2);
+  inRange('aperture.length', aperture.length, 3, 6, 'the main lobe and two side lobes are needed');
+  return aperture.slice(0, 3).map((lobe: ApertureLobe, order) => {
+    const path = `aperture[${order}]`;
+    object(path, lobe);
+    return {
+      order,
+      offsetDeg: inRange(`${path}.offsetDeg`, lobe.offsetDeg, 0, 90),
+      belowMainDb: inRange(`${path}.belowMainDb`, lobe.belowMainDb, 0, 200),
+      halfPowerBeamwidthDeg: inRange(
+        `${path}.halfPowerBeamwidthDeg`,
+        lobe.halfPowerBeamwidthDeg,
+        1e-4,
+        180,
+      ),
+    };
+  });
 }
 
 /** Deviations of the level found from that of a lobe, or `undefined` where levels are not compared. */

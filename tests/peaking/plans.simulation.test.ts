@@ -1,0 +1,105 @@
+/** Ways of peaking side by side, 10,000 seeded runs each, and two-axis and polarization fits. */
+
+import { expect, test } from 'vitest';
+import { randomStream } from '../../src/numeric/random.js';
+import { comparePlans, fitCoupledPeak, fitNull } from '../../src/peaking/index.js';
+
+test('the adaptive search reaches 0.1 dB in fewer readings than bracketing at equal confidence', () => {
+  for (const [scatterDb, levelStepDb] of [
+    [0.3, 0.5],
+    [0.5, 1],
+  ] as const) {
+    const plans = comparePlans({
+      halfPowerBeamwidthTurns: 3,
+      scatterDb,
+      levelStepDb,
+      runs: 10_000,
+      seed: 5,
+    });
+    for (const plan of plans)
+      console.log(
+        `peaking plan ${plan.plan}, ${scatterDb} dB scatter, ${levelStepDb} dB steps: ${plan.readings.toFixed(1)} readings, ${plan.turns.toFixed(1)} turns, loss ${plan.meanLossDb.toFixed(3)} dB on average, ${plan.loss95Db.toFixed(3)} dB in 95 %, within 0.1 dB in ${(100 * plan.withinTargetRatio).toFixed(1)} %`,
+      );
+    const [bracketing, , , adaptive] = plans;
+    if (bracketing === undefined || adaptive === undefined) throw new Error('plans are missing');
+    console.log(
+      `peaking: the adaptive search takes ${(bracketing.readings / adaptive.readings).toFixed(1)} times fewer readings than bracketing`,
+    );
+    expect(adaptive.withinTargetRatio).toBeGreaterThan(0.95);
+    expect(adaptive.finishedRatio).toBeGreaterThan(0.99);
+    expect(bracketing.withinTargetRatio).toBeGreaterThan(0.95);
+    expect(bracketing.readings / adaptive.readings).toBeGreaterThan(2);
+    expect(adaptive.loss95Db).toBeLessThan(0.1);
+  }
+});
+
+test('two axes: intervals of both cover 94 to 96 %', () => {
+  const random = randomStream(77);
+  const grid = [-1, -0.33, 0.33, 1].flatMap((y) => [-1, 0, 1].map((x) => [x, y] as const));
+  const firstDeg = grid.map(([x]) => x);
+  const secondDeg = grid.map(([, y]) => y);
+  const runs = 10_000;
+  let peaks = 0;
+  const covered = [0, 0];
+  for (let run = 0; run < runs; run++) {
+    const px = 0.4 * (random.uniform() - 0.5);
+    const py = 0.4 * (random.uniform() - 0.5);
+    const fit = fitCoupledPeak({
+      firstDeg,
+      secondDeg,
+      levelDbm: grid.map(
+        ([x, y]) =>
+          -40 -
+          4 * (x - px) ** 2 -
+          3 * (y - py) ** 2 -
+          2 * (x - px) * (y - py) +
+          0.3 * random.normal(),
+      ),
+    });
+    if (fit.kind !== 'peak') continue;
+    peaks++;
+    [px, py].forEach((truth, axis) => {
+      const [from = 0, to = 0] = fit.interval95Deg[axis] ?? [];
+      if (from <= truth && truth <= to) covered[axis] = (covered[axis] ?? 0) + 1;
+    });
+  }
+  const percents = covered.map((count) => (100 * count) / peaks);
+  console.log(
+    `peaking two axes, 12 readings, 0.3 dB scatter: intervals cover ${percents.map((p) => p.toFixed(1)).join(' and ')} %, peak in ${((100 * peaks) / runs).toFixed(1)} % of runs`,
+  );
+  expect(peaks / runs).toBeGreaterThan(0.98);
+  for (const percent of percents) {
+    expect(percent).toBeGreaterThan(94);
+    expect(percent).toBeLessThan(96);
+  }
+});
+
+test('polarization null: intervals cover 93.5 to 96 %', () => {
+  const random = randomStream(99);
+  const rotationDeg = [-24, -18, -12, -6, 0, 6, 12, 18, 24];
+  const runs = 10_000;
+  let found = 0;
+  let covered = 0;
+  for (let run = 0; run < runs; run++) {
+    const at = 6 * (random.uniform() - 0.5);
+    const fit = fitNull({
+      rotationDeg,
+      levelDbm: rotationDeg.map(
+        (deg) =>
+          -40 +
+          10 * Math.log10(Math.sin(((deg - at) * Math.PI) / 180) ** 2 + 0.002) +
+          0.5 * random.normal(),
+      ),
+    });
+    if (fit.kind !== 'null') continue;
+    found++;
+    if (fit.interval95Deg[0] <= at && at <= fit.interval95Deg[1]) covered++;
+  }
+  const percent = (100 * covered) / found;
+  console.log(
+    `peaking null, 9 readings, 0.5 dB scatter: intervals cover ${percent.toFixed(1)} %, null in ${((100 * found) / runs).toFixed(1)} % of runs`,
+  );
+  expect(found / runs).toBeGreaterThan(0.98);
+  expect(percent).toBeGreaterThan(93.5);
+  expect(percent).toBeLessThan(96);
+});
