@@ -2,8 +2,8 @@
 
 import { checkedLossDb } from '../antenna/guards.js';
 import { DomainError, object } from '../errors.js';
-import { percentOfMargin } from './availability.js';
-import { checkedFade, checkedPercents, type FadingLink, fadeWeather } from './fade.js';
+import { fadeLoss, percentOfMargin } from './availability.js';
+import { checkedFade, checkedPercents, type FadingLink } from './fade.js';
 import { checkedMode, type ModeThreshold } from './mode.js';
 import { preparedLink, totalEsN0Db } from './preparedLink.js';
 
@@ -88,8 +88,7 @@ export function adaptiveModes<M extends ModeThreshold>(
   const reserveDb =
     link.implementationDb + checkedLossDb('switchingMarginDb', input.switchingMarginDb ?? 0);
   const clearDb = totalEsN0Db(link, link.weather);
-  const lossDb = (percent: number): number =>
-    clearDb - totalEsN0Db(link, fadeWeather(fade(percent), link.weather.clearDb));
+  const lossDb = fadeLoss(link, fade);
   const symbolRateMBd = input.link.carrier.symbolRateMBd;
   const modes = worthwhile(input.modes);
   const outages = modes.map((mode) => {

@@ -12,6 +12,7 @@ import {
   type PercentRange,
 } from './fade.js';
 import { type PreparedLink, preparedLink, requiredDb, totalEsN0Db } from './preparedLink.js';
+import { weatherLoss } from './weatherLoss.js';
 
 /** What share of the time a margin keeps. */
 export type Availability =
@@ -56,19 +57,22 @@ export function percentOfMargin(
 ): Availability {
   if (!(lossDb(range.to) <= marginDb)) return availabilityAt('worse-than', range.to);
   if (lossDb(range.from) <= marginDb) return availabilityAt('better-than', range.from);
-  const root = bracketedRoot((x) => lossDb(Math.exp(x)) - marginDb, {
+  const percentAt = (x: number): number => Math.min(range.to, Math.max(range.from, Math.exp(x)));
+  const root = bracketedRoot((x) => lossDb(percentAt(x)) - marginDb, {
     from: Math.log(range.from),
     to: Math.log(range.to),
     tolerance: 1e-13,
   });
-  const percent = Math.min(range.to, Math.max(range.from, Math.exp(root ?? 0)));
-  return availabilityAt('available', percent);
+  return availabilityAt('available', percentAt(root ?? Math.log(range.to)));
 }
 
-/** What weather takes from clear weather at a percentage. */
-function lossOf(link: PreparedLink, fade: FadeDistribution): (percent: number) => number {
-  const clearDb = totalEsN0Db(link, link.weather);
-  return (percent) => clearDb - totalEsN0Db(link, fadeWeather(fade(percent), link.weather.clearDb));
+/** What a fade takes from clear weather, against the percentage. */
+export function fadeLoss(
+  link: PreparedLink,
+  fade: FadeDistribution,
+): (exceededPercent: number) => number {
+  const loss = weatherLoss(link);
+  return (percent) => loss(fadeWeather(fade(percent), link.weather.clearDb));
 }
 
 /**
@@ -99,8 +103,7 @@ export function marginForAvailability(
   const link = preparedLink(input.link);
   const percent = checkedPercent(input.exceededPercent);
   const faded = fadeWeather(checkedFade(input.fade)(percent), link.weather.clearDb);
-  const fadedDb = totalEsN0Db(link, faded);
-  const marginDb = totalEsN0Db(link, link.weather) - fadedDb;
+  const marginDb = weatherLoss(link)(faded);
   const attenuationDb =
     faded.clearDb -
     link.weather.clearDb +
@@ -110,7 +113,7 @@ export function marginForAvailability(
     marginDb,
     attenuationDb,
     noiseRiseDb: marginDb - attenuationDb,
-    remainingDb: fadedDb - requiredDb(link),
+    remainingDb: totalEsN0Db(link, link.weather) - marginDb - requiredDb(link),
   };
 }
 
@@ -141,7 +144,7 @@ export function availabilityForMargin(
   const fade = checkedFade(input.fade);
   const clearMarginDb = totalEsN0Db(link, link.weather) - requiredDb(link);
   const marginDb = inRange('marginDb', input.marginDb ?? clearMarginDb, -1000, 1000);
-  return percentOfMargin(lossOf(link, fade), marginDb, checkedPercents(input));
+  return percentOfMargin(fadeLoss(link, fade), marginDb, checkedPercents(input));
 }
 
 /**

@@ -8,6 +8,7 @@ import { checkedPercents, type PercentRange } from './fade.js';
 import type { LinkBudgetInput } from './linkBudget.js';
 import { preparedLink, requiredDb, totalEsN0Db } from './preparedLink.js';
 import { rainCurve, risesDownTo } from './rainFades.js';
+import { weatherLoss } from './weatherLoss.js';
 
 /** Columns of {@link availabilityBatch}: a list with one number per station, or one number for all. */
 export interface AvailabilityColumns {
@@ -157,16 +158,10 @@ export function availabilityBatch(
       tiltDeg: inRow(columns.tiltDeg, row),
     });
     const { clearDb } = prepared.weather;
-    const clearEsN0Db = totalEsN0Db(prepared, prepared.weather);
-    const margin = clearEsN0Db - requiredDb(prepared);
+    const margin = totalEsN0Db(prepared, prepared.weather) - requiredDb(prepared);
+    const loss = weatherLoss(prepared);
     const found = percentOfMargin(
-      (percent) =>
-        clearEsN0Db -
-        totalEsN0Db(prepared, {
-          clearDb,
-          rainDb: curve(Math.max(least, percent)),
-          scintillationDb: 0,
-        }),
+      (percent) => loss({ clearDb, rainDb: curve(Math.max(least, percent)), scintillationDb: 0 }),
       margin,
       range,
     );

@@ -120,12 +120,14 @@ export function combinedAvailability(fades: CombinedFades): Availability {
     return out.kind === 'better-than' ? 0 : out.exceededPercent;
   };
   // Fades on the way up so deep that the link is out under any sky at the other end.
-  const upAlone = (x: number): number => downAt(Math.exp(x))(undefined) - required;
+  const upAlone = (x: number): number =>
+    downAt(Math.min(range.to, Math.max(range.from, Math.exp(x))))(undefined) - required;
   const from = Math.log(range.from);
   const to = Math.log(range.to);
   if (upAlone(to) < 0) return availabilityAt('worse-than', range.to);
   const begin = upAlone(from) >= 0 ? from : (bracketedRoot(upAlone, { from, to }) ?? to);
-  let outPercent = upAlone(from) >= 0 ? 0 : Math.exp(begin);
+  // Rarer fades than asked for are taken as deep as the rarest.
+  let outPercent = upAlone(from) >= 0 ? (range.from * outGiven(range.from)) / 100 : Math.exp(begin);
   const pieces = 8;
   for (let piece = 0; piece < pieces; piece++) {
     const width = (to - begin) / pieces;
