@@ -4,7 +4,9 @@ import { parseJob, recheckRecord, recordJob } from 'slantpath/job';
 const file = new URL('./job/tarnfell-upper-hut.json', import.meta.url);
 const record = recordJob(parseJob(readFileSync(file, 'utf8')));
 console.log(
-  record.plan.directions.map(({ slot, elevationDeg }) => `${slot} ${elevationDeg.toFixed(1)}`),
+  record.plan.directions
+    .map(({ slot, elevationDeg }) => `${slot} ${elevationDeg.toFixed(1)}`)
+    .join(', '),
 );
 console.log(recheckRecord(JSON.stringify(record)).kind);
 
