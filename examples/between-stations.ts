@@ -1,0 +1,19 @@
+/** Distances and bearings between huts along the ellipsoid. */
+
+import { geodesicBetween } from 'slantpath/geodesic';
+
+const huts = [
+  { name: 'hut 1', latitudeDeg: 46.6185, longitudeDeg: 10.3472 },
+  { name: 'hut 2', latitudeDeg: 46.7024, longitudeDeg: 10.5313 },
+  { name: 'hut 3', latitudeDeg: 46.4891, longitudeDeg: 10.2018 },
+];
+for (const from of huts)
+  for (const to of huts) {
+    if (from.name >= to.name) continue;
+    const line = geodesicBetween(from, to);
+    if (line.kind === 'line')
+      console.log(
+        `${from.name} to ${to.name}: ${line.distanceKm.toFixed(4)} km, ` +
+          `${line.bearingDeg.toFixed(3)} there, ${line.returnBearingDeg.toFixed(3)} back`,
+      );
+  }

@@ -1,0 +1,16 @@
+/** A short plus code needs a place near it; a longer code is a smaller cell. */
+
+import { DomainError } from 'slantpath';
+import { coordinatesToPlusCode, plusCodeToCoordinates } from 'slantpath/gridref';
+
+const village = { latitudeDeg: 46.62, longitudeDeg: 10.34 };
+const full = coordinatesToPlusCode({ latitudeDeg: 46.6185, longitudeDeg: 10.3472, length: 11 });
+const short = full.slice(4);
+const found = plusCodeToCoordinates(short, village);
+console.log(`${full}, near the village ${short}`);
+console.log(`${found.latitudeDeg.toFixed(6)} ${found.longitudeDeg.toFixed(6)}`);
+try {
+  plusCodeToCoordinates(short);
+} catch (error) {
+  if (error instanceof DomainError) console.log(error.message);
+}
