@@ -23,6 +23,7 @@ function run(what: string, ...args: string[]): void {
 const none = !existsSync(figures) || readdirSync(figures).length === 0;
 if (none || process.argv.includes('--fresh')) {
   console.log('The Validation page is made from a test run; running the tests.');
+  rmSync(figures, { recursive: true, force: true });
   run('vitest', 'run');
 }
 rmSync(`${root}site/src/content/docs/api`, { recursive: true, force: true });

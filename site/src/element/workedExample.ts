@@ -5,7 +5,7 @@
  */
 
 import { DomainError } from 'slantpath';
-import type { Example, View } from '../lib/example.js';
+import type { Example, View, Working } from '../lib/example.js';
 import type { Inputs, Values } from '../lib/inputs.js';
 import { renderView } from '../lib/render.js';
 import {
@@ -33,6 +33,7 @@ class WorkedExample extends HTMLElement {
   #copies: Copies;
   #values: Values<Inputs> | undefined;
   #later = 0;
+  #working: readonly Working[] = [];
 
   async connectedCallback(): Promise<void> {
     const load = modules[`../examples/${this.dataset['example']}.ts`];
@@ -54,6 +55,7 @@ class WorkedExample extends HTMLElement {
     this.querySelector('form')?.addEventListener('submit', (event) => event.preventDefault());
     this.querySelector('[data-reset]')?.addEventListener('click', () => this.#reset());
     this.addEventListener('click', (event) => this.#act(event));
+    this.querySelector('.ex-working')?.addEventListener('toggle', () => void this.#showWorking());
     addEventListener('popstate', () => this.#fromUrl());
     this.#fromUrl();
     this.dataset['ready'] = '';
@@ -106,6 +108,8 @@ class WorkedExample extends HTMLElement {
       this.#values = values;
       const result = example.compute(values);
       this.#show(example.view(result, values));
+      this.#working = example.working?.(values, result) ?? [];
+      void this.#showWorking();
       this.#copies = {
         link: location.origin + this.#address(),
         code: example.code(values, result),
@@ -128,6 +132,22 @@ class WorkedExample extends HTMLElement {
     });
     answer.removeAttribute('data-stale');
     this.#say(view.says);
+  }
+
+  /** The working is brought up to date while it is open; what it needs is fetched at its first use. */
+  async #showWorking(): Promise<void> {
+    const details = this.querySelector<HTMLDetailsElement>('.ex-working');
+    const home = details?.querySelector('div');
+    if (!details?.open || !home) return;
+    const working = this.#working;
+    const [{ workedSolution }, { renderWorking }] = await Promise.all([
+      import('slantpath/teaching'),
+      import('../lib/working.js'),
+    ]);
+    if (working !== this.#working) return;
+    home.innerHTML = working
+      .map(({ plan, givens }) => renderWorking(workedSolution(plan, givens)))
+      .join('');
   }
 
   /** Tells assistive software the answer; nothing is said before the reader has changed something. */

@@ -148,6 +148,9 @@ export default defineExample({
       ],
     };
   },
+  working: ({ turnsBack, backlashTurns }) => [
+    { plan: 'bracketing', givens: { turnsBack, backlashTurns } },
+  ],
   code: (values) =>
     `import { bracketPeak } from 'slantpath/peaking';
 

@@ -64,6 +64,11 @@ export default defineExample({
       ],
     };
   },
+  working: ({ station: { latitudeDeg, longitudeDeg }, orbitalLongitudeDeg }) =>
+    ['azimuth', 'elevation', 'slant-range'].map((plan) => ({
+      plan,
+      givens: { latitudeDeg, longitudeDeg, orbitalLongitudeDeg },
+    })),
   code: ({ station, orbitalLongitudeDeg }) =>
     `import { lookAngles } from 'slantpath/pointing';
 

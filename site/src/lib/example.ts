@@ -48,6 +48,12 @@ export interface View {
   readonly notes?: readonly string[];
 }
 
+/** What to ask `workedSolution` of the library. */
+export interface Working {
+  readonly plan: string;
+  readonly givens: Readonly<Record<string, number>>;
+}
+
 /** A button that changes some inputs: another exercise, one more reading. */
 export interface Action<I extends Inputs> {
   readonly label: string;
@@ -64,6 +70,8 @@ export interface Example<I extends Inputs = Inputs, R = unknown> {
   readonly view: (result: R, values: Values<I>) => View;
   /** A complete TypeScript program that prints the same answer. */
   readonly code: (values: Values<I>, result: R) => string;
+  /** Worked solutions to show line by line under the answer: names of plans (`SOLUTION_PLANS`) with their givens. */
+  readonly working?: (values: Values<I>, result: R) => readonly Working[];
   /** Buttons under the inputs. */
   readonly actions?: readonly Action<I>[];
   /** The field to blame for an error whose `parameter` is not a field's name. */

@@ -1,0 +1,218 @@
+/** What the air takes: gas, cloud and scintillation against frequency and elevation, without rain. */
+
+import {
+  approximateGasAttenuation,
+  cloudAttenuation,
+  referenceAtmosphere,
+  scintillationFade,
+  totalAttenuation,
+} from 'slantpath/propagation';
+import { defineExample, literal } from '../lib/example.js';
+import { number } from '../lib/inputs.js';
+import { linePlot, type Point } from '../lib/plot.js';
+import { shown } from '../lib/text.js';
+
+interface Air {
+  readonly frequencyGHz: number;
+  readonly elevationDeg: number;
+  readonly stationHeightKm: number;
+  readonly waterVapourDensityGPerM3: number;
+  readonly liquidWaterKgPerM2: number;
+  readonly antennaDiameterM: number;
+  readonly wetRefractivityNUnits: number;
+  readonly exceededPercent: number;
+}
+
+/** The causes at one frequency and elevation. */
+function causes(air: Air) {
+  const { pressureHpa, temperatureK } = referenceAtmosphere(air.stationHeightKm);
+  const gas = approximateGasAttenuation({ ...air, pressureHpa, temperatureK });
+  const cloud = cloudAttenuation(air);
+  const flicker = scintillationFade(air);
+  const total = totalAttenuation({
+    ...air,
+    // No rain: only the air itself is asked for here.
+    latitudeDeg: 0,
+    rainHeightKm: 0,
+    rainRate001MmPerH: 0,
+    tiltDeg: 45,
+    gasAttenuationDb: gas.attenuationDb,
+    cloudAttenuationDb: cloud.attenuationDb,
+  });
+  return {
+    pressureHpa,
+    temperatureK,
+    oxygenDb: gas.oxygenDb,
+    waterVapourDb: gas.waterVapourDb,
+    cloudDb: cloud.attenuationDb,
+    scintillationDb: flicker.attenuationDb,
+    attenuationDb: total.attenuationDb,
+  };
+}
+
+type Causes = ReturnType<typeof causes>;
+interface Sample {
+  readonly x: number;
+  readonly at: Causes;
+}
+
+const FREQUENCIES = Array.from({ length: 74 }, (_, index) => 1 + index * 0.75);
+const ELEVATIONS = [5, 6, 7, 8, 10, 12, 15, 18, 22, 26, 30, 36, 42, 50, 60, 75, 90];
+
+const curve = (samples: readonly Sample[], of: keyof Causes): Point[] =>
+  samples.map(({ x, at }) => ({ x, y: at[of] })).filter(({ y }) => y > 1e-4);
+
+const lines = (samples: readonly Sample[]) =>
+  [
+    { label: 'all together', points: curve(samples, 'attenuationDb') },
+    { label: 'oxygen', points: curve(samples, 'oxygenDb') },
+    { label: 'water vapour', points: curve(samples, 'waterVapourDb') },
+    { label: 'cloud', points: curve(samples, 'cloudDb') },
+  ].filter(({ points }) => points.length > 1);
+
+export default defineExample({
+  inputs: {
+    frequencyGHz: number({
+      label: 'Frequency',
+      unit: 'GHz',
+      value: 20,
+      step: 0.5,
+      min: 1,
+      max: 55,
+    }),
+    elevationDeg: number({
+      label: 'Elevation',
+      unit: '°',
+      value: 36,
+      step: 1,
+      min: 5,
+      max: 90,
+    }),
+    stationHeightKm: number({
+      label: 'Height of the station',
+      unit: 'km',
+      value: 1.9,
+      step: 0.1,
+      min: 0,
+      max: 5,
+      hint: 'Pressure and temperature follow from it, by the mean atmosphere.',
+    }),
+    waterVapourDensityGPerM3: number({
+      label: 'Water vapour at the station',
+      unit: 'g/m³',
+      value: 4,
+      step: 0.5,
+      min: 0,
+      max: 30,
+      hint: 'Mountain air 2 to 6, temperate lowland 7 to 12, tropics 18 to 25.',
+    }),
+    liquidWaterKgPerM2: number({
+      label: 'Liquid water in the clouds above',
+      unit: 'kg/m²',
+      value: 0.6,
+      step: 0.1,
+      min: 0,
+      max: 3,
+      hint: 'Clear sky 0; a thick cloud 1 and more.',
+    }),
+    antennaDiameterM: number({
+      label: 'Antenna diameter',
+      unit: 'm',
+      value: 0.9,
+      step: 0.1,
+      min: 0.3,
+      max: 5,
+    }),
+    wetRefractivityNUnits: number({
+      label: 'Wet refractivity',
+      unit: 'N-units',
+      value: 45,
+      step: 5,
+      min: 0,
+      max: 150,
+      hint: 'Median of the year: mountains 30 to 50, tropics 110 to 130.',
+    }),
+    exceededPercent: number({
+      label: 'Flicker exceeded for',
+      unit: '% of the time',
+      value: 1,
+      step: 0.5,
+      min: 0.01,
+      max: 50,
+    }),
+  },
+  compute: (air) => ({
+    here: causes(air),
+    byFrequency: FREQUENCIES.map((x) => ({ x, at: causes({ ...air, frequencyGHz: x }) })),
+    byElevation: ELEVATIONS.map((x) => ({ x, at: causes({ ...air, elevationDeg: x }) })),
+  }),
+  view: ({ here, byFrequency, byElevation }, air) => {
+    const parts = [
+      ['oxygen', here.oxygenDb],
+      ['water vapour', here.waterVapourDb],
+      ['cloud', here.cloudDb],
+      ['flicker', here.scintillationDb],
+    ] as const;
+    const most = parts.reduce((a, b) => (b[1] > a[1] ? b : a));
+    return {
+      says: `Without rain the air takes ${shown(here.attenuationDb, 2)} dB at ${shown(air.frequencyGHz, 1)} GHz and ${shown(air.elevationDeg, 1)}° of elevation; the largest part is ${most[0]}.`,
+      outputs: [
+        { label: 'All together', value: here.attenuationDb, unit: 'dB', digits: 2, main: true },
+        { label: 'Oxygen', value: here.oxygenDb, unit: 'dB', digits: 3 },
+        { label: 'Water vapour', value: here.waterVapourDb, unit: 'dB', digits: 3 },
+        { label: 'Cloud', value: here.cloudDb, unit: 'dB', digits: 3 },
+        {
+          label: 'Scintillation',
+          value: here.scintillationDb,
+          unit: 'dB',
+          digits: 3,
+          note: `exceeded for ${shown(air.exceededPercent, 2)} % of the time`,
+        },
+        { label: 'Pressure', value: here.pressureHpa, unit: 'hPa', digits: 1 },
+        { label: 'Temperature', value: here.temperatureK, unit: 'K', digits: 1 },
+      ],
+      notes:
+        air.elevationDeg < 5
+          ? ['Below 5° the flat layers of this method stop being true: the sum is too high.']
+          : [],
+      figures: [
+        linePlot({
+          title: `What the air takes against frequency, at ${shown(air.elevationDeg, 1)}° of elevation`,
+          x: { label: 'frequency', unit: 'GHz', digits: 2 },
+          y: { label: 'attenuation', unit: 'dB', scale: 'log', digits: 3 },
+          series: lines(byFrequency),
+          rules: [{ axis: 'x', at: air.frequencyGHz, label: `${shown(air.frequencyGHz, 1)} GHz` }],
+        }),
+        linePlot({
+          title: `What the air takes against elevation, at ${shown(air.frequencyGHz, 1)} GHz`,
+          x: { label: 'elevation', unit: '°', digits: 0 },
+          y: { label: 'attenuation', unit: 'dB', scale: 'log', digits: 3 },
+          series: [
+            { label: 'all together', points: curve(byElevation, 'attenuationDb') },
+            {
+              label: 'gases',
+              points: byElevation.map(({ x, at }) => ({ x, y: at.oxygenDb + at.waterVapourDb })),
+            },
+            { label: 'cloud', points: curve(byElevation, 'cloudDb') },
+            { label: 'scintillation', points: curve(byElevation, 'scintillationDb') },
+          ].filter(({ points }) => points.length > 1),
+          rules: [{ axis: 'x', at: air.elevationDeg, label: `${shown(air.elevationDeg, 1)}°` }],
+        }),
+      ],
+    };
+  },
+  code: (air) => `import {
+  approximateGasAttenuation,
+  cloudAttenuation,
+  referenceAtmosphere,
+  scintillationFade,
+} from 'slantpath/propagation';
+
+const air = ${literal(air)};
+const { pressureHpa, temperatureK } = referenceAtmosphere(air.stationHeightKm);
+const gas = approximateGasAttenuation({ ...air, pressureHpa, temperatureK });
+console.log('oxygen', gas.oxygenDb, 'water vapour', gas.waterVapourDb);
+console.log('cloud', cloudAttenuation(air).attenuationDb);
+console.log('scintillation', scintillationFade(air).attenuationDb);
+`,
+});
