@@ -25,7 +25,7 @@ export interface SolarTime {
  * ```ts
  * import { solarTime } from 'slantpath/sun';
  * const hut = { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 };
- * solarTime(hut, '2026-11-03T12:00:00Z').equationOfTimeMin.toFixed(1); // => '16.5'
+ * solarTime(hut, '2026-11-03T12:00:00Z').equationOfTimeMin.toFixed(1); // => '16.4'
  * ```
  */
 export function solarTime(station: Station, instant: Instant): SolarTime {

@@ -25,7 +25,7 @@ export default function bench(): BenchRow[] {
     },
     {
       name: 'obstructionClearance',
-      budgetRatio: 25,
+      budgetRatio: 8,
       run: () => {
         let total = 0;
         for (let row = 0; row < rows; row++)
@@ -41,7 +41,7 @@ export default function bench(): BenchRow[] {
     },
     {
       name: 'obstructionClearanceBatch',
-      budgetRatio: 15,
+      budgetRatio: 10,
       run: () =>
         obstructionClearanceBatch({ ...fixed, distanceM, elevationDeg }, out).edgeClearanceM[7] ??
         0,
