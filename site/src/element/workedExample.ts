@@ -140,14 +140,14 @@ class WorkedExample extends HTMLElement {
     const home = details?.querySelector('div');
     if (!details?.open || !home) return;
     const working = this.#working;
-    const [{ workedSolution }, { renderWorking }] = await Promise.all([
+    const [{ workedSolution }, { renderWorkings }] = await Promise.all([
       import('slantpath/teaching'),
       import('../lib/working.js'),
     ]);
     if (working !== this.#working) return;
-    home.innerHTML = working
-      .map(({ plan, givens }) => renderWorking(workedSolution(plan, givens)))
-      .join('');
+    home.innerHTML = renderWorkings(
+      working.map(({ plan, givens }) => workedSolution(plan, givens)),
+    );
   }
 
   /** Tells assistive software the answer; nothing is said before the reader has changed something. */

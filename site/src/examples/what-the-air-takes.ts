@@ -60,7 +60,7 @@ const FREQUENCIES = Array.from({ length: 74 }, (_, index) => 1 + index * 0.75);
 const ELEVATIONS = [5, 6, 7, 8, 10, 12, 15, 18, 22, 26, 30, 36, 42, 50, 60, 75, 90];
 
 const curve = (samples: readonly Sample[], of: keyof Causes): Point[] =>
-  samples.map(({ x, at }) => ({ x, y: at[of] })).filter(({ y }) => y > 1e-4);
+  samples.map(({ x, at }) => ({ x, y: at[of] })).filter(({ y }) => y >= 0.001);
 
 const lines = (samples: readonly Sample[]) =>
   [
@@ -68,6 +68,25 @@ const lines = (samples: readonly Sample[]) =>
     { label: 'oxygen', points: curve(samples, 'oxygenDb') },
     { label: 'water vapour', points: curve(samples, 'waterVapourDb') },
     { label: 'cloud', points: curve(samples, 'cloudDb') },
+  ].filter(({ points }) => points.length > 1);
+
+/** Whole decades that hold every point of the curves. */
+function decades(series: readonly { readonly points: readonly Point[] }[]) {
+  const values = series.flatMap(({ points }) => points.map(({ y }) => y));
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  return { min: 10 ** Math.floor(Math.log10(low)), max: 10 ** Math.ceil(Math.log10(high)) };
+}
+
+/** Curves against the elevation; a cause that takes nothing has none. */
+const elevationLines = (samples: readonly Sample[]) =>
+  [
+    { label: 'all together', points: curve(samples, 'attenuationDb') },
+    {
+      label: 'gases',
+      points: samples.map(({ x, at }) => ({ x, y: at.oxygenDb + at.waterVapourDb })),
+    },
+    { label: 'cloud', points: curve(samples, 'cloudDb') },
+    { label: 'scintillation', points: curve(samples, 'scintillationDb') },
   ].filter(({ points }) => points.length > 1);
 
 export default defineExample({
@@ -153,6 +172,8 @@ export default defineExample({
       ['cloud', here.cloudDb],
       ['flicker', here.scintillationDb],
     ] as const;
+    const frequencies = lines(byFrequency);
+    const elevations = elevationLines(byElevation);
     const most = parts.reduce((a, b) => (b[1] > a[1] ? b : a));
     return {
       says: `Without rain the air takes ${shown(here.attenuationDb, 2)} dB at ${shown(air.frequencyGHz, 1)} GHz and ${shown(air.elevationDeg, 1)}° of elevation; the largest part is ${most[0]}.`,
@@ -178,24 +199,16 @@ export default defineExample({
       figures: [
         linePlot({
           title: `What the air takes against frequency, at ${shown(air.elevationDeg, 1)}° of elevation`,
-          x: { label: 'frequency', unit: 'GHz', digits: 2 },
-          y: { label: 'attenuation', unit: 'dB', scale: 'log', digits: 3 },
-          series: lines(byFrequency),
+          x: { label: 'frequency', unit: 'GHz', digits: 2, min: 0, max: 56 },
+          y: { label: 'attenuation', unit: 'dB', scale: 'log', digits: 3, ...decades(frequencies) },
+          series: frequencies,
           rules: [{ axis: 'x', at: air.frequencyGHz, label: `${shown(air.frequencyGHz, 1)} GHz` }],
         }),
         linePlot({
           title: `What the air takes against elevation, at ${shown(air.frequencyGHz, 1)} GHz`,
-          x: { label: 'elevation', unit: '°', digits: 0 },
-          y: { label: 'attenuation', unit: 'dB', scale: 'log', digits: 3 },
-          series: [
-            { label: 'all together', points: curve(byElevation, 'attenuationDb') },
-            {
-              label: 'gases',
-              points: byElevation.map(({ x, at }) => ({ x, y: at.oxygenDb + at.waterVapourDb })),
-            },
-            { label: 'cloud', points: curve(byElevation, 'cloudDb') },
-            { label: 'scintillation', points: curve(byElevation, 'scintillationDb') },
-          ].filter(({ points }) => points.length > 1),
+          x: { label: 'elevation', unit: '°', digits: 0, min: 0, max: 90 },
+          y: { label: 'attenuation', unit: 'dB', scale: 'log', digits: 3, ...decades(elevations) },
+          series: elevations,
           rules: [{ axis: 'x', at: air.elevationDeg, label: `${shown(air.elevationDeg, 1)}°` }],
         }),
       ],

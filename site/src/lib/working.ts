@@ -19,21 +19,35 @@ export function printed(formula: string): string {
 const value = (quantity: { readonly value: number; readonly unit: string }) =>
   inUnit(String(Number(quantity.value.toPrecision(10))).replace('-', '−'), quantity.unit);
 
-/** One solution as a list of steps. */
-export function renderWorking(solution: WorkedSolution): string {
-  if (solution.kind === 'no-answer')
-    return `<h4>${escapeHtml(solution.title)}</h4><p>There is no answer: ${escapeHtml(solution.reason)}.</p>`;
-  const known = [...solution.givens, ...solution.constants]
-    .map(
-      (quantity) =>
-        `<li><i>${escapeHtml(quantity.symbol)}</i> = ${escapeHtml(value(quantity))}, ${escapeHtml(quantity.meaning)}</li>`,
-    )
+/** Solutions as lists of steps; what an earlier one has shown is not shown again. */
+export function renderWorkings(solutions: readonly WorkedSolution[]): string {
+  const seen = new Set<string>();
+  const fresh = (line: string) => {
+    if (seen.has(line)) return false;
+    seen.add(line);
+    return true;
+  };
+  let shownSteps = 0;
+  return solutions
+    .map((solution) => {
+      const title = `<h4>${escapeHtml(solution.title)}</h4>`;
+      if (solution.kind === 'no-answer')
+        return `${title}<p>There is no answer: ${escapeHtml(solution.reason)}.</p>`;
+      const known = [...solution.givens, ...solution.constants]
+        .map(
+          (quantity) =>
+            `<li><i>${escapeHtml(quantity.symbol)}</i> = ${escapeHtml(value(quantity))}, ${escapeHtml(quantity.meaning)}</li>`,
+        )
+        .filter(fresh);
+      const steps = solution.steps
+        .map(
+          (step) =>
+            `<li><span>${escapeHtml(step.meaning)}</span><code>${escapeHtml(printed(step.formulaText))}</code><code>${escapeHtml(printed(step.substitutedText))}</code><code>${escapeHtml(step.symbol)} = <b>${escapeHtml(inUnit(shown(step.rounded, step.decimals), step.unit))}</b></code></li>`,
+        )
+        .filter(fresh);
+      const list = `<ol start="${shownSteps + 1}">${steps.join('')}</ol>`;
+      shownSteps += steps.length;
+      return `${title}${known.length > 0 ? `<ul>${known.join('')}</ul>` : ''}${list}`;
+    })
     .join('');
-  const steps = solution.steps
-    .map(
-      (step) =>
-        `<li><span>${escapeHtml(step.meaning)}</span><code>${escapeHtml(printed(step.formulaText))}</code><code>${escapeHtml(printed(step.substitutedText))}</code><code>${escapeHtml(step.symbol)} = <b>${escapeHtml(inUnit(shown(step.rounded, step.decimals), step.unit))}</b></code></li>`,
-    )
-    .join('');
-  return `<h4>${escapeHtml(solution.title)}</h4><ul>${known}</ul><ol>${steps}</ol>`;
 }
