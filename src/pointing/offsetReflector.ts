@@ -1,11 +1,11 @@
 /** Preset of an offset reflector: its offset angle from the rim, and the reading of the elevation scale. */
 
-import { DomainError, inRange, object, oneOf, positive } from '../errors.js';
+import { DomainError, inRange, object, oneOf } from '../errors.js';
 import { acosDeg } from '../numeric/angle.js';
 
 /** Rim of an offset reflector as measured with a tape. */
 export interface ReflectorRim {
-  /** Width of the rim in metres, above 0. */
+  /** Width of the rim in metres, 0.05 to 100. */
   readonly widthM: number;
   /** Height of the rim in metres along its face, not less than the width. */
   readonly heightM: number;
@@ -38,8 +38,8 @@ export interface OffsetAngle {
  */
 export function offsetAngleFromRim(rim: ReflectorRim): OffsetAngle {
   const { widthM, heightM } = object('rim', rim);
-  positive('widthM', widthM, 'is the width in metres?');
-  positive('heightM', heightM, 'is the height in metres?');
+  inRange('widthM', widthM, 0.05, 100, 'is the width in metres?');
+  inRange('heightM', heightM, 0.05, 200, 'is the height in metres?');
   if (widthM > heightM)
     throw new DomainError({
       code: 'inconsistent',
@@ -106,11 +106,11 @@ export function offsetReflectorPreset(input: OffsetReflectorInput): OffsetReflec
   const way = oneOf('mounting', mounting ?? 'upright', ['upright', 'inverted']);
   const counted = inRange('scaleOffsetDeg', scaleOffsetDeg ?? 0, -90, 90);
   const faceElevationDeg =
-    way === 'upright' ? elevationDeg - offsetAngleDeg : elevationDeg + offsetAngleDeg;
+    (way === 'upright' ? elevationDeg - offsetAngleDeg : elevationDeg + offsetAngleDeg) + 0;
   return {
     faceElevationDeg,
     faceLeanDeg: faceElevationDeg,
-    scaleReadingDeg: faceElevationDeg + counted,
+    scaleReadingDeg: faceElevationDeg + counted + 0,
     facesDown: faceElevationDeg <= 0,
   };
 }

@@ -128,5 +128,5 @@ function linearTiltDeg(polarization: SatellitePolarization | undefined): number 
   const { kind } = object('polarization', polarization);
   oneOf('polarization.kind', kind, ['linear', 'circular']);
   if (polarization.kind === 'circular') return undefined;
-  return inRange('polarization.tiltDeg', polarization.tiltDeg, -180, 180);
+  return inRange('polarization.tiltDeg', polarization.tiltDeg, -180, 180) + 0;
 }

@@ -1,12 +1,12 @@
 /** Focal length and feed place of an offset reflector from its rim and depth, by tape. */
 
-import { DomainError, inRange, object, positive } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { asinDeg, RADIANS_PER_DEGREE } from '../numeric/angle.js';
 import { offsetAngleFromRim, type ReflectorRim } from './offsetReflector.js';
 
 /** Rim and depth of a reflector as measured. */
 export interface ReflectorMeasured extends ReflectorRim {
-  /** Greatest depth below the plane of the rim, at its middle, in metres, above 0. */
+  /** Greatest depth below the plane of the rim, at its middle, in metres, 0.01 to 0.5 of the width. */
   readonly depthM: number;
 }
 
@@ -52,16 +52,8 @@ export interface ReflectorFromRim {
 export function reflectorFromRim(measured: ReflectorMeasured): ReflectorFromRim {
   const { widthM, heightM, depthM } = object('measured', measured);
   const { offsetAngleDeg } = offsetAngleFromRim({ widthM, heightM });
-  positive('depthM', depthM, 'is the depth in metres?');
-  if (depthM > widthM)
-    throw new DomainError({
-      code: 'inconsistent',
-      parameter: 'depthM',
-      received: depthM,
-      allowed: `not more than widthM, ${widthM}`,
-      slip: 'is the depth in metres?',
-    });
   inRange('heightM', heightM, widthM, 2 * widthM);
+  inRange('depthM', depthM, 0.01 * widthM, 0.5 * widthM, 'is the depth in metres?');
   const focalLengthM = widthM ** 3 / (16 * depthM * heightM);
   const middleM = 2 * focalLengthM * Math.tan(offsetAngleDeg * RADIANS_PER_DEGREE);
   const toFocus = (fromAxisM: number): number => focalLengthM + fromAxisM ** 2 / (4 * focalLengthM);

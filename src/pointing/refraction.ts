@@ -67,7 +67,7 @@ function outside(apparentDeg: number, heightKm: number): Refraction['outsideStat
  * ```
  */
 export function apparentElevation(elevationDeg: number, heightM = 0): Refraction {
-  const t = inRange('elevationDeg', elevationDeg, -2, 90);
+  const t = inRange('elevationDeg', elevationDeg, -2, 90) + 0;
   const h = checkedHeightKm(heightM);
   const formula = t <= FORMULA_TO_DEG;
   const refractionDeg = formula
@@ -108,7 +108,7 @@ export function apparentElevation(elevationDeg: number, heightM = 0): Refraction
  * ```
  */
 export function geometricElevation(elevationDeg: number, heightM = 0): Refraction {
-  const t = inRange('elevationDeg', elevationDeg, -1.5, 90);
+  const t = inRange('elevationDeg', elevationDeg, -1.5, 90) + 0;
   const h = checkedHeightKm(heightM);
   const formula = t <= FORMULA_TO_DEG;
   const refractionDeg = formula
