@@ -52,13 +52,25 @@ export function listenToPlaces(root: HTMLElement, changed: () => void): void {
     else
       openTowns(
         button,
-        ({ latitudeDeg, longitudeDeg }) => {
-          set(group, [latitudeDeg, longitudeDeg, 0]);
-          note('The height is set to 0: put in the height of the place.');
+        async ({ latitudeDeg, longitudeDeg }) => {
+          const heightM = await groundHeightM(latitudeDeg, longitudeDeg);
+          set(group, [latitudeDeg, longitudeDeg, heightM]);
+          note('The height is that of a coarse map: put in your own where it matters.');
         },
         note,
       );
   });
+}
+
+/** Height of the ground from the climate grid, smoothed over a degree or so; 0 where that cannot be had. */
+async function groundHeightM(latitudeDeg: number, longitudeDeg: number): Promise<number> {
+  try {
+    const { climateAt } = await import('slantpath/climate');
+    const { groundAltitudeKm } = climateAt({ latitudeDeg, longitudeDeg, heightM: 0 });
+    return Math.max(0, Math.round(groundAltitudeKm * 100) * 10);
+  } catch {
+    return 0;
+  }
 }
 
 /** A remark under the fields of a place. */
