@@ -187,7 +187,7 @@ export default defineExample({
           value: here.scintillationDb,
           unit: 'dB',
           digits: 3,
-          note: `exceeded for ${shown(air.exceededPercent, 2)} % of the time`,
+          note: `exceeded for ${String(air.exceededPercent)} % of the time`,
         },
         { label: 'Pressure', value: here.pressureHpa, unit: 'hPa', digits: 1 },
         { label: 'Temperature', value: here.temperatureK, unit: 'K', digits: 1 },
