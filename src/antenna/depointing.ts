@@ -2,6 +2,7 @@
 
 import { inRange, object } from '../errors.js';
 import { gaussianLobeLossDb, gaussianLobeOffsetDeg } from '../numeric/gaussianLobe.js';
+import { gaussLegendre } from '../numeric/gaussLegendre.js';
 import { normalProbability } from '../numeric/normal.js';
 import { bracketedRoot } from '../numeric/root.js';
 import { checkedBeamwidthDeg } from './guards.js';
@@ -75,15 +76,6 @@ function axisProbability({ offset, sigma, box }: Axis, x: number): number {
   return (sigma / (2 * box)) * (normalIntegral(to / sigma) - normalIntegral(from / sigma));
 }
 
-/** Nodes and weights of ten-point Gauss-Legendre quadrature on the positive half of [-1, 1]. */
-const GAUSS = [
-  [0.14887433898163122, 0.29552422471475287],
-  [0.4333953941292472, 0.26926671930999635],
-  [0.6794095682990244, 0.21908636251598204],
-  [0.8650633666889845, 0.1494513491505806],
-  [0.9739065285171717, 0.06667134430868814],
-] as const;
-
 /** Density of an axis at x. */
 function axisDensity({ offset, sigma, box }: Axis, x: number): number {
   const z = x - offset;
@@ -115,14 +107,14 @@ function exceedance({ along, across }: Checked, radius: number): number {
     // In the angle whose sine is x / radius the integrand is smooth at both ends.
     const from = Math.asin((points[index - 1] as number) / radius);
     const to = Math.asin((points[index] as number) / radius);
-    const middle = 0.5 * (from + to);
-    const half = 0.5 * (to - from);
-    for (const [node, weight] of GAUSS)
-      for (const side of [-node, node]) {
-        const angle = middle + side * half;
+    probability += gaussLegendre(
+      (angle) => {
         const x = radius * Math.sin(angle);
-        probability += weight * half * radius * Math.cos(angle) * axisDensity(along, x) * inside(x);
-      }
+        return radius * Math.cos(angle) * axisDensity(along, x) * inside(x);
+      },
+      from,
+      to,
+    );
   }
   return Math.min(1, Math.max(0, 1 - probability));
 }

@@ -2,6 +2,7 @@
 
 import { inRange, object } from '../errors.js';
 import { ratioToDb } from '../numeric/decibel.js';
+import { gaussLegendre } from '../numeric/gaussLegendre.js';
 import { checkedRate } from './carrierRatios.js';
 
 /** A carrier as its spectrum shows it. */
@@ -108,7 +109,7 @@ export function adjacentChannel(input: {
   const points = cuts.filter((f) => f >= low && f <= high).sort((a, b) => a - b);
   let passed = 0;
   for (let index = 1; index < points.length; index++)
-    passed += simpson(
+    passed += gaussLegendre(
       (f) => raisedCosine(wanted, f) * raisedCosine(other, f - spacing),
       points[index - 1] as number,
       points[index] as number,
@@ -116,12 +117,4 @@ export function adjacentChannel(input: {
   // Below -300 dB, where spectra just touch, the sum may vanish in rounding.
   const share = Math.max(passed / other.symbolRateMBd, 1e-30);
   return { kind: 'interference', carrierRatioDb: -ratioToDb(share) - levelDb };
-}
-
-/** Simpson's rule on 40 intervals. */
-function simpson(f: (x: number) => number, from: number, to: number): number {
-  const step = (to - from) / 40;
-  let sum = f(from) + f(to);
-  for (let i = 1; i < 40; i++) sum += (i % 2 === 1 ? 4 : 2) * f(from + i * step);
-  return (sum * step) / 3;
 }

@@ -1,6 +1,7 @@
 /** Availability of a transparent link whose two ways fade, together or each by itself. */
 
 import { object, oneOf } from '../errors.js';
+import { gaussLegendre } from '../numeric/gaussLegendre.js';
 import { bracketedRoot } from '../numeric/root.js';
 import { type Availability, availabilityAt, percentOfMargin } from './availability.js';
 import {
@@ -27,20 +28,6 @@ export interface CombinedFades extends PercentRange {
    */
   readonly relation: 'independent' | 'together';
 }
-
-/** Ten-point Gauss-Legendre nodes on [0, 1] and their weights, from the symmetric half. */
-const NODES = /* @__PURE__ */ (
-  [
-    [0.14887433898163122, 0.29552422471475287],
-    [0.4333953941292472, 0.26926671930999635],
-    [0.6794095682990244, 0.21908636251598204],
-    [0.8650633666889845, 0.1494513491505806],
-    [0.9739065285171717, 0.06667134430868814],
-  ] as const
-).flatMap(([node, weight]) => [
-  [0.5 - node / 2, weight / 2] as const,
-  [0.5 + node / 2, weight / 2] as const,
-]);
 
 /**
  * Share of an average year for which a transparent link lasts, with fades on both ways.
@@ -129,14 +116,17 @@ export function combinedAvailability(fades: CombinedFades): Availability {
   // Rarer fades than asked for are taken as deep as the rarest.
   let outPercent = upAlone(from) >= 0 ? (range.from * outGiven(range.from)) / 100 : Math.exp(begin);
   const pieces = 8;
-  for (let piece = 0; piece < pieces; piece++) {
-    const width = (to - begin) / pieces;
-    for (const [node, weight] of NODES) {
-      const percent = Math.exp(begin + (piece + node) * width);
-      // d(percent) = percent d(ln percent); each slice of levels is out for its own share.
-      outPercent += (weight * width * percent * outGiven(percent)) / 100;
-    }
-  }
+  const width = (to - begin) / pieces;
+  for (let piece = 0; piece < pieces; piece++)
+    outPercent += gaussLegendre(
+      (x) => {
+        const percent = Math.exp(x);
+        // d(percent) = percent d(ln percent); each slice of levels is out for its own share.
+        return (percent * outGiven(percent)) / 100;
+      },
+      begin + piece * width,
+      begin + (piece + 1) * width,
+    );
   outPercent += ((100 - range.to) * outGiven(undefined)) / 100;
   if (outPercent < range.from) return availabilityAt('better-than', range.from);
   return outPercent > range.to

@@ -4,6 +4,7 @@ import { type AntennaPattern, patternGain, patternSegments } from '../antenna/pa
 import { inRange, object } from '../errors.js';
 import { cosDeg, RADIANS_PER_DEGREE, sinDeg } from '../numeric/angle.js';
 import { dbToRatio } from '../numeric/decibel.js';
+import { gaussLegendre } from '../numeric/gaussLegendre.js';
 
 /** Input of {@link groundShare}. */
 export interface GroundShareInput {
@@ -18,14 +19,8 @@ export interface GroundShareInput {
   readonly lobesBelowPatternDb?: number;
 }
 
-/** Ten-point Gauss-Legendre: nodes of the positive half of [-1, 1] and weights. */
-const GAUSS = [
-  [0.14887433898163122, 0.29552422471475287],
-  [0.4333953941292472, 0.26926671930999635],
-  [0.6794095682990244, 0.21908636251598204],
-  [0.8650633666889845, 0.1494513491505806],
-  [0.9739065285171717, 0.06667134430868814],
-] as const;
+/** Where long stretches are divided: a side lobe that falls with the logarithm changes much over an octave. */
+const OCTAVES = [0.25, 0.5, 1, 2, 4, 8, 16, 32, 64, 128];
 
 /** Part of the ring at an angle off the axis that lies below the horizon, 0 to 1. */
 function belowHorizon(offAxisDeg: number, elevationDeg: number): number {
@@ -63,7 +58,7 @@ export function groundShare(input: GroundShareInput): number {
   for (const { fromDeg, toDeg, region } of patternSegments(pattern)) {
     const meanDb = region === 'main-lobe' ? 0 : belowDb;
     // Rings begin to touch the ground at the elevation and lie wholly on it beyond its supplement.
-    const cuts = [fromDeg, toDeg, elevation, 180 - elevation, 2 * elevation]
+    const cuts = [fromDeg, toDeg, elevation, 180 - elevation, ...OCTAVES]
       .filter((angle) => angle >= fromDeg && angle <= toDeg)
       .sort((a, b) => a - b);
     for (let index = 1; index < cuts.length; index++)
@@ -72,7 +67,7 @@ export function groundShare(input: GroundShareInput): number {
   return Math.min(1, 0.5 * share);
 }
 
-/** Integral over a range of angles; squeezed towards both ends, where the ground's part rises like a root. */
+/** Integral over a range of angles, in the angle u whose sine runs along it: so the ground's part, a root at both ends, is smooth. */
 function piece(
   pattern: AntennaPattern,
   elevationDeg: number,
@@ -82,17 +77,17 @@ function piece(
 ): number {
   const middle = 0.5 * (from + to);
   const half = 0.5 * (to - from);
-  let sum = 0;
-  for (const [node, weight] of GAUSS)
-    for (const side of [-node, node]) {
-      // t = sin(pi/2 u) puts the roots at the ends away.
-      const angle = middle + half * Math.sin((Math.PI / 2) * side);
-      const stretch = half * (Math.PI / 2) * Math.cos((Math.PI / 2) * side) * RADIANS_PER_DEGREE;
+  return gaussLegendre(
+    (u) => {
+      const angle = middle + half * Math.sin(u);
       const ground = belowHorizon(angle, elevationDeg);
-      if (ground === 0) continue;
+      if (ground === 0) return 0;
       const gain = patternGain(pattern, Math.min(to, Math.max(from, angle)));
-      if (gain.kind === 'gain')
-        sum += weight * stretch * ground * dbToRatio(gain.gainDbi - meanDb) * sinDeg(angle);
-    }
-  return sum;
+      if (gain.kind !== 'gain') return 0;
+      const stretch = half * Math.cos(u) * RADIANS_PER_DEGREE;
+      return stretch * ground * dbToRatio(gain.gainDbi - meanDb) * sinDeg(angle);
+    },
+    -Math.PI / 2,
+    Math.PI / 2,
+  );
 }

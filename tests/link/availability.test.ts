@@ -231,9 +231,8 @@ describe('two fading ways', () => {
     source:
       'sum of two exponential variables: exp(-M/a) (1 + M/a), and (a e^(-M/a) - b e^(-M/b)) / (a - b)',
     status: 'recomputed',
-    limit: 2e-3,
-    reason:
-      'quadrature over the uplink; the noise of the uplink is small but not nothing; relative',
+    limit: 2e-5,
+    reason: 'quadrature over the uplink, whose own noise is small but not nothing',
     relative: true,
     count: 4,
     cases: () =>
