@@ -50,6 +50,7 @@ export {
   frequencyScaledRain,
   type PolarizationScaledRain,
   polarizationScaledRain,
+  type ScaledCrossPolarDiscrimination,
   type ScaledRainAttenuation,
   scaledCrossPolarDiscrimination,
 } from './p618-14-scaling.js';
@@ -94,6 +95,7 @@ export {
   specificGasAttenuation,
 } from './p676-13-specific.js';
 export { type YearToYear, yearToYear } from './p678.js';
+export { type BeamSpreadingLoss, beamSpreadingLoss } from './p834-9.js';
 export {
   type AtmosphereAtHeight,
   REFERENCE_ATMOSPHERES,

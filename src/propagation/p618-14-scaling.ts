@@ -2,7 +2,7 @@
 
 import { finite, object } from '../errors.js';
 import { cosDeg } from '../numeric/angle.js';
-import { checkedFrequencyGHz, namesOutside } from './inputs.js';
+import { checkedFrequencyGHz, inRange, namesOutside } from './inputs.js';
 import { type RainPath, rainAttenuation } from './p618-14-rain.js';
 import { checkedPart } from './p618-14-total.js';
 
@@ -108,8 +108,18 @@ export function polarizationScaledRain(
   return { edition: 'P.618-14', ratio, attenuationDb: measuredDb * ratio };
 }
 
+/** Cross-polar discrimination carried to another frequency and tilt. */
+export interface ScaledCrossPolarDiscrimination {
+  /** Edition computed. */
+  readonly edition: 'P.618-14';
+  /** Discrimination at the second frequency and tilt, dB. */
+  readonly discriminationDb: number;
+  /** Names of inputs outside the stated range (4 to 30 GHz). */
+  readonly outsideStatedRange: readonly string[];
+}
+
 /**
- * Cross-polar discrimination carried to another frequency and polarization tilt, in dB.
+ * Cross-polar discrimination carried to another frequency and polarization tilt.
  *
  * XPD2 = XPD1 - 20 log(f2 sqrt(1 - 0.484 (1 + cos 4 tilt2)) / (f1 sqrt(1 - 0.484 (1 + cos 4 tilt1)))).
  *
@@ -127,7 +137,7 @@ export function polarizationScaledRain(
  *   toGHz: 14,
  *   toTiltDeg: 0,
  * });
- * xpd.toFixed(2); // => '28.66'
+ * xpd.discriminationDb.toFixed(2); // => '28.66'
  * ```
  */
 export function scaledCrossPolarDiscrimination(input: {
@@ -136,24 +146,18 @@ export function scaledCrossPolarDiscrimination(input: {
   readonly fromTiltDeg: number;
   readonly toGHz: number;
   readonly toTiltDeg: number;
-}): number {
+}): ScaledCrossPolarDiscrimination {
   object('input', input);
-  const amplitude = (gigahertz: number, tiltDeg: number) =>
-    gigahertz * Math.sqrt(tiltFactor(tiltDeg));
-  return (
-    finite('discriminationDb', input.discriminationDb) -
-    20 *
-      Math.log10(
-        amplitude(
-          checkedFrequencyGHz(input.toGHz, undefined, 'toGHz'),
-          finite('toTiltDeg', input.toTiltDeg),
-        ) /
-          amplitude(
-            checkedFrequencyGHz(input.fromGHz, undefined, 'fromGHz'),
-            finite('fromTiltDeg', input.fromTiltDeg),
-          ),
-      )
-  );
+  const discriminationDb = inRange('discriminationDb', input.discriminationDb, -100, 200);
+  const fromGHz = checkedFrequencyGHz(input.fromGHz, undefined, 'fromGHz');
+  const toGHz = checkedFrequencyGHz(input.toGHz, undefined, 'toGHz');
+  const from = fromGHz * Math.sqrt(tiltFactor(finite('fromTiltDeg', input.fromTiltDeg)));
+  const to = toGHz * Math.sqrt(tiltFactor(finite('toTiltDeg', input.toTiltDeg)));
+  return {
+    edition: 'P.618-14',
+    discriminationDb: discriminationDb - 20 * Math.log10(to / from),
+    outsideStatedRange: namesOutside(['fromGHz', fromGHz, 4, 30], ['toGHz', toGHz, 4, 30]),
+  };
 }
 
 /** 1 - 0.484 (1 + cos 4 tilt): how much a tilt couples into the other polarization, 0.032 to 1. */

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import {
   annualPercent,
+  apparentElevation,
   approximateGasAttenuation,
+  beamSpreadingLoss,
   cloudAttenuation,
   cloudAttenuationLognormal,
   cloudSpecificCoefficient,
@@ -252,7 +254,7 @@ describe('cross-polarization', () => {
         fromTiltDeg: 0,
         toGHz: 4,
         toTiltDeg: 0,
-      }),
+      }).discriminationDb,
     ).toBeCloseTo(four, 12);
   });
 
@@ -306,6 +308,21 @@ describe('fades', () => {
     expect(above.longerProbabilityRatio).toBeCloseTo(below.longerProbabilityRatio, 9);
     expect(above.longerTimeRatio).toBeCloseTo(below.longerTimeRatio, 9);
   });
+});
+
+test('the beam spreads by the change of refraction with elevation', () => {
+  const step = 1e-4;
+  for (const heightKm of [0, 1, 3])
+    for (const elevationDeg of [0.5, 1, 2, 5, 9]) {
+      const apparent = (e: number) => apparentElevation(e, heightKm * 1000).apparentElevationDeg;
+      const spread = (apparent(elevationDeg + step) - apparent(elevationDeg - step)) / (2 * step);
+      const loss = beamSpreadingLoss({ elevationDeg, stationHeightKm: heightKm });
+      expect(loss.spreadRatio).toBeCloseTo(spread, 7);
+      expect(loss.attenuationDb).toBeCloseTo(-10 * Math.log10(spread), 6);
+    }
+  expect(beamSpreadingLoss({ elevationDeg: 3, stationHeightKm: 0 }).attenuationDb).toBeLessThan(
+    0.3,
+  );
 });
 
 test('nothing is gained by no distance, and never more than the attenuation', () => {
