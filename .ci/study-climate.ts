@@ -23,10 +23,12 @@ const TRIALS: Readonly<Record<string, readonly (readonly [number, number, number
   ],
   rainSeason: [
     [361, 0.03, 1],
-    [241, 0.03, 1],
+    [361, 0.05, 1],
+    [361, 0.05, 1.5],
+    [361, 0.07, 1],
+    [241, 0.05, 1],
     [181, 0.03, 1],
     [121, 0.03, 1],
-    [91, 0.03, 1],
   ],
   isothermHeight: [
     [121, 0.01, 1],

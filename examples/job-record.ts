@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { parseJob, recheckRecord, recordJob } from 'slantpath/job';
 
-const file = new URL('./job/tarnfell-upper-hut.json', import.meta.url);
+const file = new URL('./job/tarnfell-lower-hut.json', import.meta.url);
 const record = recordJob(parseJob(readFileSync(file, 'utf8')));
 console.log(
   record.plan.directions

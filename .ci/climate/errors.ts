@@ -67,7 +67,7 @@ function pair(
   if (kind === 'rainSeason') {
     const rate = layerValue(done('rainRate001'), place);
     const truth = rainAt(maps, place).rainProbabilityPercent;
-    return [truth, seasonalRainPercent(own, rate, layerValue(done('meanTemperature'), place))];
+    return [truth, seasonalRainPercent(own, rate, place.latitudeDeg)];
   }
   if (kind === 'altitude') return [altitudeAt(maps, place), own];
   if (kind === 'cloudLiquid') return [liquidAt(maps, place, percent), own];

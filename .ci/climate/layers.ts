@@ -26,10 +26,10 @@ export interface LayerPlan {
 /** Percentages kept for water vapour and cloud: the floor of P.618-14 and what lies above it. */
 export const PERCENTS = [5, 10, 20, 50] as const;
 
-const rainKept = new WeakMap<Maps, { readonly rate: Field; readonly season: Field }>();
+const rainKept = new WeakMap<Maps, { readonly rate: Field; readonly probability: Field }>();
 
 /** P.837-7 at every node of the rain maps. */
-export function rainFields(maps: Maps): { readonly rate: Field; readonly season: Field } {
+function rainFields(maps: Maps): { readonly rate: Field; readonly probability: Field } {
   const known = rainKept.get(maps);
   if (known) return known;
   const rows = maps('rain-monthly-total-01').rows;
@@ -39,14 +39,10 @@ export function rainFields(maps: Maps): { readonly rate: Field; readonly season:
     probability[index] = rain.rainProbabilityPercent;
     return rain.rainRateMmPerH;
   });
-  const season = fieldOf(rows, (place, index) =>
-    rainSeason(
-      probability[index] as number,
-      rate.values[index] as number,
-      mapValue(maps('temperature-annual'), place),
-    ),
-  );
-  const both = { rate, season };
+  const both = {
+    rate,
+    probability: fieldOf(rows, (_, index) => probability[index] as number),
+  };
   rainKept.set(maps, both);
   return both;
 }
@@ -116,13 +112,18 @@ export const PLANS: readonly LayerPlan[] = [
   plain('meanTemperature', 'temperature-annual', 241, 1),
   {
     name: 'rainSeason',
-    rows: 181,
+    rows: 241,
     transform: 'linear',
     scale: 1,
-    step: 0.03,
+    step: 0.05,
     seaSteps: 1,
     companion: '',
-    field: (maps) => rainFields(maps).season,
+    field: (maps) => {
+      const { rate, probability } = rainFields(maps);
+      return fieldOf(rate.rows, ({ latitudeDeg }, index) =>
+        rainSeason(probability.values[index] as number, rate.values[index] as number, latitudeDeg),
+      );
+    },
   },
   plain('wetRefractivity', 'nwet-median', 241, 2),
   {

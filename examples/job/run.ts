@@ -13,7 +13,7 @@ const json = args.includes('--json');
 const html = args.includes('--html');
 const unknown = args.find((arg) => arg.startsWith('--') && arg !== '--json' && arg !== '--html');
 const paths = args.filter((arg) => !arg.startsWith('--'));
-const path = paths[0] ?? fileURLToPath(new URL('./tarnfell-upper-hut.json', import.meta.url));
+const path = paths[0] ?? fileURLToPath(new URL('./tarnfell-lower-hut.json', import.meta.url));
 
 /** Text of the file; a missing one is told like any other wrong input. */
 function read(): string {

@@ -84,7 +84,10 @@ export interface JobHorizon {
 }
 
 /** Where the rain statistics come from. */
-export type JobRain =
+export type JobRain = {
+  /** Mean height of the 0 degree isotherm in kilometres above sea level, 0 to 7; from the climate grid by default. */
+  readonly isothermHeightKm?: number;
+} & (
   | {
       /** From the embedded climate grid. */
       readonly source: 'climate-grid';
@@ -94,8 +97,8 @@ export type JobRain =
       readonly source: 'measured';
       /** Rain rate exceeded for 0.01 % in mm/h, 0 to 250. */
       readonly rainRate001MmPerH: number;
-      /** Mean height of the 0 degree isotherm in kilometres above sea level, 0 to 7. */
-      readonly isothermHeightKm: number;
+      /** Years of measurement behind it, 0.5 to 200. */
+      readonly years: number;
     }
   | {
       /** Twelve monthly normals, January first; the rain rate follows from P.837-7. */
@@ -104,9 +107,8 @@ export type JobRain =
       readonly rainfallMm: readonly number[];
       /** Mean monthly temperature in degrees Celsius. */
       readonly temperatureC: readonly number[];
-      /** Mean height of the 0 degree isotherm in kilometres above sea level, 0 to 7. */
-      readonly isothermHeightKm: number;
-    };
+    }
+);
 
 /** What was promised. */
 export interface JobTarget {

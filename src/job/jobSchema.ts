@@ -30,7 +30,9 @@ const reading = {
 const twelve = (minimum: number, maximum: number, meaning: string) =>
   v.pipe(v.array(numberFrom(minimum, maximum, meaning)), v.length(12));
 
-const isothermHeightKm = numberFrom(0, 7, 'Mean height of the 0 degree isotherm in kilometres');
+const isothermHeightKm = v.exactOptional(
+  numberFrom(0, 7, 'Mean height of the 0 degree isotherm in kilometres'),
+);
 
 /** The schema; what it lets through is a {@link JobFile}. */
 export const jobSchema: v.GenericSchema<unknown, JobFile> = v.strictObject({
@@ -80,10 +82,11 @@ export const jobSchema: v.GenericSchema<unknown, JobFile> = v.strictObject({
     ),
   }),
   rain: v.variant('source', [
-    v.strictObject({ source: v.literal('climate-grid') }),
+    v.strictObject({ source: v.literal('climate-grid'), isothermHeightKm }),
     v.strictObject({
       source: v.literal('measured'),
       rainRate001MmPerH: numberFrom(0, 250, 'Rain rate exceeded for 0.01 % in mm/h'),
+      years: numberFrom(0.5, 200, 'Years of measurement'),
       isothermHeightKm,
     }),
     v.strictObject({

@@ -10,7 +10,7 @@ import {
 } from './sections/directions.js';
 import { type MountPlan, mountPlan } from './sections/mount.js';
 import { type OutletPlan, outletPlans } from './sections/outlets.js';
-import { type RainPlan, rainPlan } from './sections/rain.js';
+import { jobClimate, type RainPlan, rainPlan } from './sections/rain.js';
 import { type SignalPlan, signalPlans } from './sections/signals.js';
 import { type ViewPlan, viewPlans } from './sections/view.js';
 
@@ -61,7 +61,7 @@ export interface JobPlan {
  *     }],
  *   }],
  *   horizon: { north: 'true', samples: [] },
- *   rain: { source: 'measured', rainRate001MmPerH: 32, isothermHeightKm: 2.6 },
+ *   rain: { source: 'climate-grid' },
  *   target: { exceededPercent: 0.1, pointingLossDb: 0.3 },
  *   distribution: { kind: 'outlet', name: 'desk' },
  *   peaking: [],
@@ -75,15 +75,15 @@ export function planJob(job: JobFile): JobPlan {
   const north = northPlan(job);
   const directions = directionPlans(job, north);
   const mount = mountPlan(job, directions, north);
-  const rain = rainPlan(job);
-  const signals = signalPlans(job, { directions, mount, rain });
+  const climate = jobClimate(job);
+  const signals = signalPlans(job, { directions, mount, climate });
   return {
     cautions: cautions(job),
     north,
     directions,
     mount,
     views: viewPlans(job, north),
-    rain,
+    rain: rainPlan(climate),
     signals,
     outlets: outletPlans(job, signals),
   };

@@ -2,6 +2,7 @@
 
 import type { JobFile } from './jobFile.js';
 import { type JobPlan, planJob } from './planJob.js';
+import { type FirstLook, firstLook } from './sections/causes.js';
 import { type PeakingResult, peakingResults } from './sections/peaking.js';
 import { type ReadingVerdict, readingVerdicts } from './sections/verdicts.js';
 
@@ -19,6 +20,8 @@ export interface JobRecord {
   readonly peaking: readonly PeakingResult[];
   /** Each reading against limit and expectation. */
   readonly verdicts: readonly ReadingVerdict[];
+  /** What to look at first; `null` where nothing is wrong. */
+  readonly firstLook: FirstLook | null;
   /** `conforms` if every reading does, `does-not-conform` if one does not, else `undecided`; `no-readings` before the visit. */
   readonly outcome: 'conforms' | 'does-not-conform' | 'undecided' | 'no-readings';
 }
@@ -46,6 +49,7 @@ export function recordJob(job: JobFile): JobRecord {
     plan,
     peaking: peakingResults(job),
     verdicts,
+    firstLook: firstLook(job, plan, verdicts),
     outcome: outcome(verdicts),
   };
 }

@@ -1,6 +1,7 @@
 /** First half of the job sheet: what was planned. */
 
 import type { JobRecord } from './recordJob.js';
+import type { SignalPlan } from './sections/signals.js';
 import { caution, fixed, type SheetBlock, section, signed, table } from './sheetBlocks.js';
 
 /** Lines of the plan. */
@@ -21,7 +22,7 @@ export function planBlocks({ job, plan }: JobRecord): SheetBlock[] {
     table(
       ['slot', 'longitude', 'azimuth true', 'magnetic', 'elevation', 'range km', 'skew'],
       plan.directions.map((d) => [
-        d.kind === 'visible' ? d.slot : `${d.slot} (${d.kind})`,
+        d.kind === 'visible' ? d.slot : `${d.slot} (${d.kind.replace(/-/g, ' ')})`,
         coordinate(d.orbitalLongitudeDeg, 'E', 'W', 1),
         fixed(d.azimuthDeg, 2),
         fixed(d.magneticAzimuthDeg, 1),
@@ -68,7 +69,7 @@ export function planBlocks({ job, plan }: JobRecord): SheetBlock[] {
         fixed(v.horizonElevationDeg, 1),
         signed(v.clearanceDeg, 1),
         fixed(v.requiredClearanceDeg, 1),
-        v.kind,
+        v.kind.replace(/-/g, ' '),
       ]),
       [0, 4],
     ),
@@ -76,17 +77,29 @@ export function planBlocks({ job, plan }: JobRecord): SheetBlock[] {
 
   blocks.push(
     section('Rain and availability'),
-    `Rain rate ${fixed(rain.rainRate001MmPerH, 1)} mm/h for 0.01 % of the year, rain height ${fixed(rain.rainHeightKm, 2)} km (${rain.source}; ${rain.editions.join(', ')}). Promised: reception fails for at most ${job.target.exceededPercent} % of the average year.`,
+    `Rain rate ${fixed(rain.rainRate001MmPerH, 1)} mm/h (+-${fixed(100 * rain.rainRateUncertaintyRatio, 0)} %) for 0.01 % of the year, rain height ${fixed(rain.rainHeightKm, 2)} km (${rain.source.replace(/-/g, ' ')}; ${rain.editions.join(', ')}). Promised: reception fails for at most ${job.target.exceededPercent} % of the average year.`,
     table(
-      ['slot', 'carrier', 'rain dB', 'margin clear', 'in rain', 'fails for %', 'hours a year'],
+      [
+        'slot',
+        'carrier',
+        'rain dB',
+        'all dB',
+        '+-',
+        'margin clear',
+        'faded',
+        'fails for %',
+        'hours a year',
+      ],
       plan.signals.map((s) => [
         s.slot,
         s.carrier,
-        fixed(s.rainAttenuationDb, 2),
-        fixed(s.clearMarginDb, 2),
-        fixed(s.rainMarginDb, 2),
-        share(s.exceededPercent),
-        hours(s.exceededPercent),
+        fixed(s.fade.rainDb, 2),
+        fixed(s.fade.attenuationDb, 2),
+        fixed(s.fade.standardDb, 2),
+        fixed(s.clearMarginDb, 1),
+        fixed(s.fadedMarginDb, 1),
+        failing(s, (percent) => percent.toPrecision(2)),
+        failing(s, (percent) => fixed(percent * 87.66, 1)),
       ]),
       [0, 1],
     ),
@@ -112,16 +125,11 @@ export function planBlocks({ job, plan }: JobRecord): SheetBlock[] {
   return blocks;
 }
 
-/** Share of the year; the model ends at 0.001 and 5 per cent. */
-function share(exceededPercent: number | null): string {
-  if (exceededPercent === null) return 'over 5';
-  return exceededPercent <= 0.001 ? 'under 0.001' : exceededPercent.toPrecision(2);
-}
-
-/** The same in hours of an average year of 8766 hours. */
-function hours(exceededPercent: number | null): string {
-  if (exceededPercent === null) return 'over 438';
-  return exceededPercent <= 0.001 ? 'under 0.1' : fixed(exceededPercent * 87.66, 1);
+/** Share of the year in the sheet's unit; the model ends at 0.001 and 50 per cent. A year has 8766 hours. */
+function failing(signal: SignalPlan, told: (exceededPercent: number) => string): string {
+  const text = told(signal.exceededPercent);
+  if (signal.availability === 'better-than') return `under ${text}`;
+  return signal.availability === 'worse-than' ? `over ${text}` : text;
 }
 
 /** A coordinate with its hemisphere letter. */

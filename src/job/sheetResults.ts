@@ -2,6 +2,7 @@
 
 import type { PeakFit } from '../peaking/index.js';
 import type { JobRecord } from './recordJob.js';
+import type { FirstLook } from './sections/causes.js';
 import type { PeakingResult } from './sections/peaking.js';
 import type { ReadingVerdict } from './sections/verdicts.js';
 import { detail, fixed, type SheetBlock, section, signed, table } from './sheetBlocks.js';
@@ -36,20 +37,49 @@ export function resultBlocks(record: JobRecord): SheetBlock[] {
   else
     blocks.push(
       table(
-        ['test point', 'slot', 'carrier', 'reading', 'expected', 'limits', 'verdict'],
+        ['test point', 'slot', 'carrier', 'reading', 'planned', 'off', 'limits', 'verdict'],
         record.verdicts.map((v) => [
           v.testPoint,
           v.slot,
           v.carrier,
           `${fixed(v.readingDb, 1)} ${unit(v)}`,
           fixed(v.expectedDb, 1),
+          signed(v.deviationDb, 1),
           limits(v),
           verdict(v),
         ]),
-        [0, 1, 2, 6],
+        [0, 1, 2, 7],
       ),
-      `Outcome: ${record.outcome}.`,
+      `Outcome: ${record.outcome.replace(/-/g, ' ')}.`,
     );
+  if (record.firstLook) blocks.push(...firstLookBlocks(record.firstLook));
+  return blocks;
+}
+
+/** What to look at first, in words. */
+function firstLookBlocks({ kind, causes, next }: FirstLook): SheetBlock[] {
+  const blocks: SheetBlock[] = [
+    section('Look at first'),
+    kind === 'cannot-tell'
+      ? 'The readings so far do not tell one cause from another:'
+      : 'Causes by how well they explain the pattern of all readings:',
+    table(
+      ['cause', 'probability', 'where'],
+      causes.map(({ cause, probabilityRatio, location }) => [
+        cause.replace(/-/g, ' '),
+        `${fixed(100 * probabilityRatio, 0)} %`,
+        location ?? 'whole antenna',
+      ]),
+      [0, 2],
+    ),
+  ];
+  if (next) {
+    const { kind: what, ...where } = next;
+    const place = Object.values(where).join(', ');
+    blocks.push(
+      `Next, to separate the first two: ${what.replace(/-/g, ' ')}${place === '' ? '' : ` (${place})`}.`,
+    );
+  }
   return blocks;
 }
 
@@ -61,14 +91,14 @@ function peakingBlocks(result: PeakingResult, targetDb: number): SheetBlock[] {
   if (bracket)
     blocks.push(
       detail(
-        `Bracketing: turn back ${fixed(bracket.moveBackTurns, 2)} turns; the peak is then within ${bracket.worstErrorTurns === null ? 'an unknown distance' : `${fixed(bracket.worstErrorTurns, 2)} turns`} (drop ${fixed(bracket.dropDb, 1)} dB, ${bracket.kind}).`,
+        `Bracketing: turn back ${fixed(bracket.moveBackTurns, 2)} turns; the peak is then within ${bracket.worstErrorTurns === null ? 'an unknown distance' : `${fixed(bracket.worstErrorTurns, 2)} turns`} (drop ${fixed(bracket.dropDb, 1)} dB, ${bracket.kind.replace(/-/g, ' ')}).`,
       ),
     );
   blocks.push(detail(fitText(fit)));
   if (fit.kind === 'peak')
     blocks.push(
       detail(
-        `Pointing loss now ${fixed(fit.lossNowDb, 2)} dB, at most ${fixed(fit.lossNowUpper95Db, 2)} dB (95 %); target ${targetDb} dB: ${result.verdict}. ${
+        `Pointing loss now ${fixed(fit.lossNowDb, 2)} dB, at most ${fixed(fit.lossNowUpper95Db, 2)} dB (95 %); target ${targetDb} dB: ${result.verdict.replace(/-/g, ' ')}. ${
           result.verdict === 'within-target'
             ? 'Leave it.'
             : `Move ${signed(moveTurns, 2)} turns, the last part from the usual side.`
@@ -104,11 +134,11 @@ function limits(v: ReadingVerdict): string {
   if (!v.decision) return 'none';
   const { acceptance, guardBand } = v.decision;
   const from = acceptance.from === null ? '' : fixed(acceptance.from - guardBand, 1);
-  const to = acceptance.to === null ? ' or more' : ` to ${fixed(acceptance.to + guardBand, 1)}`;
-  return `${from}${to}`.trim();
+  const to = acceptance.to === null ? ' up' : `-${fixed(acceptance.to + guardBand, 1)}`;
+  return `${from}${to}`;
 }
 
 function verdict(v: ReadingVerdict): string {
-  const decided = v.decision?.verdict ?? 'no limit';
-  return v.underExpectation ? `${decided}, ${fixed(-(v.deviationDb ?? 0), 1)} dB low` : decided;
+  const decided = v.decision?.verdict.replace(/-/g, ' ') ?? 'no limit';
+  return v.underExpectation && decided === 'conforms' ? 'conforms, but low' : decided;
 }

@@ -7,7 +7,7 @@ import { describe, expect, test } from 'vitest';
 import { jobJsonSchema } from '../../.ci/jobJsonSchema.js';
 
 const text = readFileSync(
-  fileURLToPath(new URL('../../examples/job/tarnfell-upper-hut.json', import.meta.url)),
+  fileURLToPath(new URL('../../examples/job/tarnfell-lower-hut.json', import.meta.url)),
   'utf8',
 );
 type Json = Record<string, unknown>;

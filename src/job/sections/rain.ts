@@ -1,44 +1,63 @@
-/** Section of the plan: the rain of the place, from the best source that the job file names. */
+/** Section of the plan: the climate of the place, with the rain from the source that the job file names. */
 
-import { rainHeight, rainRate } from '../../propagation/index.js';
+import { type Climate, climateAt, type LocalRain } from '../../climate/index.js';
+import { rainHeight } from '../../propagation/index.js';
 import type { JobFile } from '../jobFile.js';
 import { within } from '../within.js';
 
-/** Rain of the place. */
+/** Rain of the place, for the record. */
 export interface RainPlan {
-  /** Where the figures come from. */
-  readonly source: 'measured' | 'monthly-normals' | 'climate-grid';
+  /** Where the rain rate comes from. */
+  readonly source: Climate['rainSource'];
   /** Rain rate exceeded for 0.01 % of the average year in mm/h. */
   readonly rainRate001MmPerH: number;
-  /** Mean rain height above sea level in kilometres (P.839-4). */
+  /** Its standard uncertainty as a ratio of it. */
+  readonly rainRateUncertaintyRatio: number;
+  /** Mean rain height above sea level in kilometres. */
   readonly rainHeightKm: number;
-  /** Editions used. */
+  /** Recommendations used. */
   readonly editions: readonly string[];
 }
 
-/** Rain for the job. */
-export function rainPlan(job: JobFile): RainPlan {
-  const { rain } = job;
-  return within('rain', () => {
-    if (rain.source === 'climate-grid') throw new Error('no grid');
-    const { rainHeightKm, edition } = rainHeight(rain.isothermHeightKm);
-    if (rain.source === 'measured')
+/** The source in the terms of `climateAt`. */
+function localRain({ rain }: JobFile): LocalRain {
+  switch (rain.source) {
+    case 'climate-grid':
+      return {};
+    case 'measured':
+      return { measured: { rainRate001MmPerH: rain.rainRate001MmPerH, years: rain.years } };
+    case 'monthly-normals':
       return {
-        source: rain.source,
-        rainRate001MmPerH: rain.rainRate001MmPerH,
-        rainHeightKm,
-        editions: [edition],
+        monthlyNormals: {
+          monthlyRainMm: rain.rainfallMm,
+          monthlyTemperatureK: rain.temperatureC.map((celsius) => celsius + 273.15),
+        },
       };
-    const rate = rainRate({
-      monthlyRainMm: rain.rainfallMm,
-      monthlyTemperatureK: rain.temperatureC.map((celsius) => celsius + 273.15),
-      exceededPercent: 0.01,
-    });
-    return {
-      source: rain.source,
-      rainRate001MmPerH: rate.rainRateMmPerH,
-      rainHeightKm,
-      editions: [rate.edition, edition],
-    };
-  });
+  }
+}
+
+/** Climate for the job; a rain height of the job's own takes the place of the grid's. */
+export function jobClimate(job: JobFile): Climate {
+  const climate = within('rain', () => climateAt(job.station, localRain(job)));
+  const { isothermHeightKm } = job.rain;
+  if (isothermHeightKm === undefined) return climate;
+  return { ...climate, isothermHeightKm, rainHeightKm: rainHeight(isothermHeightKm).rainHeightKm };
+}
+
+/** What the record keeps of it. */
+export function rainPlan(climate: Climate): RainPlan {
+  return {
+    source: climate.rainSource,
+    rainRate001MmPerH: climate.rainRate001MmPerH,
+    rainRateUncertaintyRatio: climate.rainUncertainty.standardRatio,
+    rainHeightKm: climate.rainHeightKm,
+    editions: [
+      ...(climate.rainSource === 'measured' ? [] : ['P.837-7']),
+      'P.839-4',
+      'P.838-3',
+      'P.618-14',
+      'P.676-13',
+      'P.840-9',
+    ],
+  };
 }

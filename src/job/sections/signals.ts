@@ -1,14 +1,31 @@
 /** Section of the plan: level and carrier-to-noise ratio to expect of each carrier, clear and in rain. */
 
+import { attenuationAt, type Climate } from '../../climate/index.js';
 import { dbmToDbuv } from '../../distribution/index.js';
-import { dvbMode, type LinkBudget, linkBudget } from '../../link/index.js';
-import { bracketedRoot } from '../../numeric/root.js';
-import { rainAttenuation } from '../../propagation/index.js';
+import {
+  availabilityForMargin,
+  dvbMode,
+  fadedBudget,
+  type LinkBudget,
+  type LinkBudgetInput,
+  linkBudget,
+} from '../../link/index.js';
 import type { JobCarrier, JobFile } from '../jobFile.js';
 import { within } from '../within.js';
 import { type DirectionPlan, isLinear } from './directions.js';
 import type { MountPlan } from './mount.js';
-import type { RainPlan } from './rain.js';
+
+/** Attenuation exceeded for the promised share of the year, by cause, in dB. */
+export interface FadePlan {
+  readonly gasDb: number;
+  readonly rainDb: number;
+  readonly cloudDb: number;
+  readonly scintillationDb: number;
+  /** All together, after P.618-14. */
+  readonly attenuationDb: number;
+  /** Standard deviation of the total: the rain input and the model's own scatter. */
+  readonly standardDb: number;
+}
 
 /** What to expect of one carrier. */
 export interface SignalPlan {
@@ -26,29 +43,28 @@ export interface SignalPlan {
   readonly requiredDb: number;
   /** Margin in clear sky in dB. */
   readonly clearMarginDb: number;
-  /** Rain attenuation exceeded for the promised share of the year in dB. */
-  readonly rainAttenuationDb: number;
-  /** Margin left in that rain in dB, the rise of noise counted in. */
-  readonly rainMarginDb: number;
-  /** Share of the average year for which the carrier fails in per cent, from 0.001; `null` where it fails for more than 5. */
-  readonly exceededPercent: number | null;
+  /** Attenuation exceeded for the promised share of the year. */
+  readonly fade: FadePlan;
+  /** Margin left in that fade in dB, the rise of noise counted in. */
+  readonly fadedMarginDb: number;
+  /** Share of the average year for which the carrier fails in per cent, 0.001 to 50. */
+  readonly exceededPercent: number;
+  /** `available`: that share; `better-than`: it fails for less than 0.001; `worse-than`: for more than 50. */
+  readonly availability: 'available' | 'better-than' | 'worse-than';
   /** Lines of the clear-sky budget in the order of the hand calculation. */
   readonly terms: LinkBudget['terms'];
 }
 
-/** Least and largest share of the year that the rain model covers, in per cent. */
-const COVERED_PERCENT = { from: 0.001, to: 5 } as const;
-
 interface Neighbours {
   readonly directions: readonly DirectionPlan[];
   readonly mount: MountPlan;
-  readonly rain: RainPlan;
+  readonly climate: Climate;
 }
 
 /** Expectations for every carrier of a slot above the horizon. */
 export function signalPlans(
   job: JobFile,
-  { directions, mount, rain }: Neighbours,
+  { directions, mount, climate }: Neighbours,
 ): readonly SignalPlan[] {
   return job.slots.flatMap((slot, slotIndex) => {
     const direction = directions[slotIndex];
@@ -58,59 +74,64 @@ export function signalPlans(
         const sharingLossDb =
           mount.losses.find((loss) => loss.slot === slot.name && loss.carrier === carrier.name)
             ?.lossDb ?? 0;
-        return signalPlan(job, carrier, { slot: slot.name, direction, sharingLossDb, rain });
+        return signalPlan(job, carrier, { slot: slot.name, direction, sharingLossDb, climate });
       }),
     );
   });
 }
 
-function signalPlan(
+interface Place {
+  readonly slot: string;
+  readonly direction: DirectionPlan;
+  readonly sharingLossDb: number;
+  readonly climate: Climate;
+}
+
+/** The link in clear sky, gas counted in. */
+function clearLink(
   job: JobFile,
   carrier: JobCarrier,
-  place: {
-    readonly slot: string;
-    readonly direction: DirectionPlan;
-    readonly sharingLossDb: number;
-    readonly rain: RainPlan;
-  },
-): SignalPlan {
-  const { direction, rain } = place;
-  const budgetIn = (rainAttenuationDb: number): LinkBudget =>
-    linkBudget({
-      carrier: {
-        symbolRateMBd: carrier.symbolRateMBd,
-        mode: dvbMode('DVB-S2', carrier.mode),
-        implementationLossDb: carrier.implementationLossDb ?? 0.8,
-      },
-      downlink: {
-        eirpDbw: carrier.eirpDbw,
-        frequencyGHz: carrier.frequencyGHz,
-        slantRangeKm: direction.slantRangeKm,
-        rainAttenuationDb,
-      },
-      receiver: {
-        diameterM: job.antenna.diameterM,
-        efficiencyRatio: job.antenna.apertureEfficiencyRatio,
-        surfaceErrorMm: job.antenna.surfaceErrorMm ?? 0,
-        pointingLossDb: place.sharingLossDb,
-        feedLossDb: job.receiver.feedLossDb ?? 0,
-        noiseFigureDb: job.receiver.noiseFigureDb,
-      },
-    });
-  const rainDb = (exceededPercent: number): number =>
-    rainAttenuation({
-      latitudeDeg: job.station.latitudeDeg,
-      stationHeightKm: job.station.heightM / 1000,
-      rainHeightKm: rain.rainHeightKm,
-      rainRate001MmPerH: rain.rainRate001MmPerH,
+  place: Place,
+  gasDb: number,
+): LinkBudgetInput {
+  return {
+    carrier: {
+      symbolRateMBd: carrier.symbolRateMBd,
+      mode: dvbMode('DVB-S2', carrier.mode),
+      implementationLossDb: carrier.implementationLossDb ?? 0.8,
+    },
+    downlink: {
+      eirpDbw: carrier.eirpDbw,
+      frequencyGHz: carrier.frequencyGHz,
+      slantRangeKm: place.direction.slantRangeKm,
+      clearAttenuationDb: gasDb,
+    },
+    receiver: {
+      diameterM: job.antenna.diameterM,
+      efficiencyRatio: job.antenna.apertureEfficiencyRatio,
+      surfaceErrorMm: job.antenna.surfaceErrorMm ?? 0,
+      pointingLossDb: place.sharingLossDb,
+      feedLossDb: job.receiver.feedLossDb ?? 0,
+      noiseFigureDb: job.receiver.noiseFigureDb,
+    },
+  };
+}
+
+function signalPlan(job: JobFile, carrier: JobCarrier, place: Place): SignalPlan {
+  const { direction, climate } = place;
+  const fade = (exceededPercent: number) =>
+    attenuationAt(climate, {
       frequencyGHz: carrier.frequencyGHz,
       elevationDeg: direction.elevationDeg,
       tiltDeg: polarizationTiltDeg(carrier.polarization, direction.skewDeg ?? 0),
+      antennaDiameterM: job.antenna.diameterM,
+      antennaEfficiencyRatio: job.antenna.apertureEfficiencyRatio,
       exceededPercent,
-    }).attenuationDb;
-  const marginAt = (exceededPercent: number): number => budgetIn(rainDb(exceededPercent)).marginDb;
-  const clear = budgetIn(0);
-  const promised = job.target.exceededPercent;
+    });
+  const promised = fade(job.target.exceededPercent);
+  const link = clearLink(job, carrier, place, promised.gasDb);
+  const clear = linkBudget(link);
+  const availability = availabilityForMargin({ link, fade });
   return {
     slot: place.slot,
     carrier: carrier.name,
@@ -119,22 +140,20 @@ function signalPlan(
     carrierToNoiseDb: clear.esN0Db,
     requiredDb: clear.requiredEsN0Db,
     clearMarginDb: clear.marginDb,
-    rainAttenuationDb: rainDb(promised),
-    rainMarginDb: marginAt(promised),
-    exceededPercent: failingPercent(marginAt),
+    fade: {
+      gasDb: promised.gasDb,
+      rainDb: promised.rainDb,
+      cloudDb: promised.cloudDb,
+      scintillationDb: promised.scintillationDb,
+      attenuationDb: promised.attenuationDb,
+      standardDb: promised.spread.standardDb,
+    },
+    fadedMarginDb: fadedBudget(link, { fade, exceededPercent: job.target.exceededPercent })
+      .marginDb,
+    exceededPercent: availability.exceededPercent,
+    availability: availability.kind,
     terms: clear.terms,
   };
-}
-
-/** Share of the year at which the margin is just used up. */
-function failingPercent(marginAt: (exceededPercent: number) => number): number | null {
-  if (marginAt(COVERED_PERCENT.from) >= 0) return COVERED_PERCENT.from;
-  const root = bracketedRoot((logPercent) => marginAt(Math.exp(logPercent)), {
-    from: Math.log(COVERED_PERCENT.from),
-    to: Math.log(COVERED_PERCENT.to),
-    tolerance: 1e-9,
-  });
-  return root === undefined ? null : Math.exp(root);
 }
 
 /** Tilt of the polarization against the local horizontal for rain: 0 horizontal, 90 vertical, 45 circular. */

@@ -1,0 +1,316 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { DomainError } from 'slantpath';
+import {
+  compareRecords,
+  type JobFile,
+  type JobRecord,
+  jobSheet,
+  jobSheetHtml,
+  parseJob,
+  recheckRecord,
+  recordJob,
+} from 'slantpath/job';
+import { describe, expect, test } from 'vitest';
+import { randomStream } from '../../src/numeric/random.js';
+
+const text = readFileSync(
+  fileURLToPath(new URL('../../examples/job/tarnfell-lower-hut.json', import.meta.url)),
+  'utf8',
+);
+const job = parseJob(text);
+const record = recordJob(job);
+const copy = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
+
+/** Every leaf of a JSON document with its path. */
+function leaves(value: unknown, path = ''): { readonly path: string; readonly value: unknown }[] {
+  if (typeof value !== 'object' || value === null) return [{ path, value }];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    leaves(inner, Array.isArray(value) ? `${path}[${key}]` : path === '' ? key : `${path}.${key}`),
+  );
+}
+
+/** A copy with one leaf replaced; only what lies on the way to it is copied. */
+function tampered(document: unknown, path: string, value: unknown): unknown {
+  const replaced = (at: unknown, keys: readonly string[]): unknown => {
+    const [key, ...rest] = keys;
+    if (key === undefined) return value;
+    if (Array.isArray(at)) {
+      const list = [...at];
+      list[Number(key)] = replaced(at[Number(key)], rest);
+      return list;
+    }
+    const tree = at as Record<string, unknown>;
+    return { ...tree, [key]: replaced(tree[key], rest) };
+  };
+  return replaced(
+    document,
+    path.split(/[.[\]]+/).filter((key) => key !== ''),
+  );
+}
+
+describe('the record of the demo hut', () => {
+  test('is plain JSON without NaN, Infinity or -0', () => {
+    expect(copy(record)).toEqual(record);
+    for (const { path, value } of leaves(record))
+      if (typeof value === 'number')
+        expect(Number.isFinite(value) && !Object.is(value, -0), path).toBe(true);
+  });
+
+  test('rechecks, as a value and as text', () => {
+    expect(recheckRecord(copy(record)).kind).toBe('agrees');
+    expect(recheckRecord(JSON.stringify(record)).kind).toBe('agrees');
+  });
+
+  test('a tampered figure is named by its path', () => {
+    const figures = leaves(record).filter(
+      ({ path, value }) =>
+        typeof value === 'number' && !path.startsWith('job.') && path !== 'version',
+    );
+    expect(figures.length).toBeGreaterThan(300);
+    const stream = randomStream(7);
+    for (let i = 0; i < 12; i++) {
+      const figure = figures[stream.integer(figures.length)];
+      if (!figure) continue;
+      const check = recheckRecord(tampered(record, figure.path, (figure.value as number) + 0.01));
+      expect(check).toMatchObject({ kind: 'differs', differences: [{ path: figure.path }] });
+    }
+  });
+
+  test('a tampered verdict is named, and so is a field taken away', () => {
+    const verdict = recheckRecord(tampered(record, 'outcome', 'conforms'));
+    expect(verdict).toMatchObject({
+      kind: 'differs',
+      differences: [{ path: 'outcome', before: 'conforms', after: 'does-not-conform' }],
+    });
+    const { firstLook: _gone, ...without } = copy(record);
+    expect(recheckRecord(without)).toMatchObject({
+      differences: [{ path: 'firstLook', before: null }],
+    });
+  });
+
+  test('a tampered input shows in everything that follows from it', () => {
+    const check = recheckRecord(tampered(record, 'job.station.latitudeDeg', 45));
+    if (check.kind !== 'differs') throw new Error(check.kind);
+    expect(check.differences.map(({ path }) => path)).toContain('plan.directions[0].elevationDeg');
+  });
+
+  test.each([
+    ['nonsense', 'record'],
+    ['[]', 'record'],
+    [JSON.stringify(job), 'format'],
+    [{ format: 'slantpath-record', version: 9 }, 'version'],
+    [{ format: 'slantpath-record', version: 1 }, 'job.job'],
+    [tampered(record, 'job.antenna.diameterM', -1), 'job.antenna.diameterM'],
+  ])('refuses %#', (input, parameter) => {
+    expect(() => recheckRecord(input)).toThrow(expect.objectContaining({ parameter }));
+  });
+
+  test('finds the bunk room at fault and asks for the measurement that decides', () => {
+    expect(record.outcome).toBe('does-not-conform');
+    expect(record.firstLook?.causes[0]?.location).toBe('bunk room');
+    expect(record.firstLook?.next).not.toBeNull();
+    const flagged = record.verdicts.filter(({ underExpectation }) => underExpectation);
+    expect(new Set(flagged.map(({ testPoint }) => testPoint))).toEqual(new Set(['bunk room']));
+  });
+});
+
+describe('the sheet', () => {
+  test('tells the job in the order of the work, and only what the record holds', () => {
+    const sheet = jobSheet(record);
+    const sections = [
+      'Cautions',
+      'Station',
+      'Slots',
+      'Mount',
+      'View',
+      'Rain and availability',
+      'Expected at the antenna',
+      'Peaking',
+      'Expected at the outlets',
+      'Readings',
+      'Look at first',
+    ];
+    const places = sections.map((title) => sheet.indexOf(`\n${title}`));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(places[0]).toBeGreaterThan(0);
+    for (const { elevationDeg } of record.plan.directions)
+      expect(sheet).toContain(elevationDeg.toFixed(2));
+    expect(sheet).not.toMatch(/NaN|undefined|Infinity|null/);
+    for (const line of sheet.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
+  });
+
+  test('as HTML carries no markup from the job file', () => {
+    const evil = recordJob({ ...job, title: '<script>alert(1)</script> & "more"' });
+    expect(jobSheetHtml(evil)).not.toContain('<script>');
+    expect(jobSheetHtml(evil)).toContain(
+      '&lt;script&gt;alert(1)&lt;/script&gt; &amp; &quot;more&quot;',
+    );
+  });
+});
+
+describe('jobs of other shapes', () => {
+  const before: JobFile = { ...job, readings: [], peaking: [] };
+  test('before the visit there are no readings and nothing to judge', () => {
+    expect(recordJob(before)).toMatchObject({
+      outcome: 'no-readings',
+      firstLook: null,
+      peaking: [],
+      verdicts: [],
+    });
+  });
+  test('a slot below the horizon is told, not computed', () => {
+    const [slot] = job.slots;
+    if (!slot) throw new Error('no slot');
+    const far = recordJob({ ...before, slots: [{ ...slot, orbitalLongitudeDeg: -120 }] });
+    expect(far.plan).toMatchObject({ mount: { kind: 'no-slot' }, signals: [], outlets: [] });
+    expect(jobSheet(far)).toContain('below horizon');
+  });
+  test('on the equator under the satellite azimuth has no meaning', () => {
+    const [slot] = job.slots;
+    if (!slot) throw new Error('no slot');
+    const under = recordJob({
+      ...before,
+      station: { ...job.station, latitudeDeg: 0, longitudeDeg: 7.2 },
+      antenna: { ...job.antenna, offsetAngleDeg: 0 },
+      slots: [slot],
+    });
+    expect(under.plan.directions[0]).toMatchObject({ kind: 'overhead', azimuthDeg: null });
+    expect(jobSheet(under)).not.toMatch(/NaN|null/);
+  });
+  test('an unknown mode is refused at its path', () => {
+    const [slot] = job.slots;
+    const [carrier] = slot?.carriers ?? [];
+    if (!slot || !carrier) throw new Error('no carrier');
+    const odd = { ...before, slots: [{ ...slot, carriers: [{ ...carrier, mode: '64QAM 7/8' }] }] };
+    expect(() => recordJob(odd)).toThrow(
+      expect.objectContaining({ parameter: expect.stringMatching(/^slots\[0\]\.carriers\[0\]\./) }),
+    );
+  });
+});
+
+describe('a later visit', () => {
+  const shifted = (by: (index: number) => number): JobRecord =>
+    recordJob({
+      ...job,
+      readings: job.readings.map((reading, index) =>
+        reading.quantity === 'level'
+          ? { ...reading, levelDbuv: reading.levelDbuv + by(index) }
+          : reading,
+      ),
+    });
+  const levels = { ...job, readings: job.readings.filter(({ quantity }) => quantity === 'level') };
+  const first = recordJob(levels);
+  const later = (by: (testPoint: string, slot: string) => number) =>
+    recordJob({
+      ...levels,
+      readings: levels.readings.map((reading) =>
+        reading.quantity === 'level'
+          ? { ...reading, levelDbuv: reading.levelDbuv + by(reading.testPoint, reading.slot) }
+          : reading,
+      ),
+    });
+
+  test.each([
+    ['unchanged', () => 0.3],
+    ['all-lower-alike', () => -4],
+    ['all-higher-alike', () => 5],
+    ['one-slot-lower', (_: string, slot: string) => (slot === 'East slot' ? -6 : 0)],
+    ['one-test-point-lower', (point: string) => (point === 'dining room' ? -6 : 0)],
+    ['mixed', (point: string) => (point === 'dining room' ? 6 : -6)],
+  ] as const)('%s', (meaning, by) => {
+    const comparison = compareRecords(first, later(by));
+    expect(comparison.meaning).toBe(meaning);
+    expect(comparison.inputs).toEqual([]);
+    expect(comparison.notRepeated).toEqual([]);
+  });
+
+  test('names changed inputs and readings that were not taken again', () => {
+    const again = recordJob({
+      ...levels,
+      antenna: { ...job.antenna, diameterM: 1.2 },
+      readings: levels.readings.slice(1),
+    });
+    const comparison = compareRecords(first, again);
+    expect(comparison.inputs).toEqual([{ path: 'antenna.diameterM', before: 0.9, after: 1.2 }]);
+    expect(comparison.notRepeated.length).toBe(1);
+    expect(compareRecords(first, recordJob({ ...levels, readings: [] })).meaning).toBe(
+      'no-common-readings',
+    );
+  });
+
+  test('the uncertainty of a change is that of both readings', () => {
+    const change = compareRecords(
+      record,
+      shifted(() => -1),
+    ).readings.find(({ quantity }) => quantity === 'level');
+    // Expanded uncertainty 2 dB, so 1 dB standard at each visit.
+    expect(change?.standardUncertaintyDb).toBeCloseTo(Math.SQRT2, 12);
+  });
+});
+
+test('10,000 fuzzed job files: a clear error or an answer without NaN, never a crash', () => {
+  const all = leaves(job).map(({ path }) => path);
+  const stream = randomStream(20_261_125);
+  const junk = [
+    null,
+    undefined,
+    Number.NaN,
+    Number.POSITIVE_INFINITY,
+    -1,
+    0,
+    -0,
+    1e-300,
+    1e300,
+    90,
+    181,
+    12518,
+    '',
+    'x',
+    '12',
+    [],
+    {},
+    true,
+    [[]],
+    { kind: 'cable' },
+    '__proto__',
+  ];
+  let refused = 0;
+  let answered = 0;
+  for (let i = 0; i < 10_000; i++) {
+    let document: unknown = job;
+    const changes = 1 + stream.integer(3);
+    for (let c = 0; c < changes; c++) {
+      const path = all[stream.integer(all.length)] ?? 'title';
+      const value =
+        stream.uniform() < 0.7 ? junk[stream.integer(junk.length)] : stream.normal() * 100;
+      try {
+        document = tampered(document, path, value);
+      } catch {
+        // An earlier change took the parent away.
+      }
+    }
+    let parsed: JobFile;
+    try {
+      parsed = parseJob(document);
+    } catch (error) {
+      expect(error).toBeInstanceOf(DomainError);
+      refused++;
+      continue;
+    }
+    // The whole record is slower than the parser, so of the files that pass it every twelfth is computed.
+    if (++answered % 12 !== 0) continue;
+    try {
+      const answer = recordJob(parsed);
+      expect(JSON.stringify(answer)).not.toMatch(/NaN|Infinity/);
+      for (const { path, value } of leaves(answer.plan))
+        if (typeof value === 'number') expect(Number.isFinite(value), path).toBe(true);
+      expect(jobSheet(answer)).not.toMatch(/NaN|undefined/);
+    } catch (error) {
+      expect(error).toBeInstanceOf(DomainError);
+    }
+  }
+  console.log(`fuzzed job files: ${refused} refused, ${answered} taken`);
+  expect(refused).toBeGreaterThan(5000);
+  expect(answered).toBeGreaterThan(500);
+});
