@@ -1,6 +1,7 @@
 /** Pointing loss on an antenna's own pattern instead of the Gaussian lobe. */
 
-import { inRange } from '../errors.js';
+import { inRange } from './guards.js';
+
 import { type AntennaPattern, patternGain, shapeOf } from './pattern.js';
 
 /** Outcome of {@link patternPointingLoss}. */

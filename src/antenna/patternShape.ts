@@ -1,6 +1,7 @@
 /** What all patterns are made of: stretches of angle, each with its formula. */
 
-import { DomainError, inRange } from '../errors.js';
+import { DomainError } from '../errors.js';
+import { inRange } from './guards.js';
 
 /** Part of a pattern. */
 export type Region =

@@ -1,6 +1,7 @@
 /** Margin and availability: how much margin a share of the time needs, and what share a margin keeps. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../antenna/guards.js';
+import { object } from '../errors.js';
 import { bracketedRoot } from '../numeric/root.js';
 import {
   checkedFade,

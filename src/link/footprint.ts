@@ -1,6 +1,7 @@
 /** EIRP or G/T of a satellite at a place, from the contours of its footprint. */
 
-import { DomainError, finite, inRange, object } from '../errors.js';
+import { inRange } from '../antenna/guards.js';
+import { DomainError, finite, object } from '../errors.js';
 import { type Footprint, footprintLevels, type Level } from './geoJson.js';
 import { insidePolygon, type Place, placeDistanceDeg, ringDistanceDeg } from './ringGeometry.js';
 

@@ -1,11 +1,11 @@
 /** Interference: other satellites beside the wanted one, the other polarization, the next channel. */
 
-import { checkedLossDb } from '../antenna/guards.js';
+import { checkedLossDb, inRange } from '../antenna/guards.js';
 import { type AntennaPattern, patternGain } from '../antenna/pattern.js';
 import { GEOSTATIONARY_RADIUS_KM } from '../constants.js';
 import { stationToEcef } from '../earth/ecef.js';
 import { checkedStation, type Station } from '../earth/station.js';
-import { DomainError, finite, inRange, object } from '../errors.js';
+import { DomainError, finite, object } from '../errors.js';
 import { cosDeg, DEGREES_PER_RADIAN, sinDeg } from '../numeric/angle.js';
 import { combinedDb } from './combine.js';
 

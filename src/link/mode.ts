@@ -1,6 +1,7 @@
 /** What a transmission mode asks of the link. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../antenna/guards.js';
+import { object } from '../errors.js';
 
 /** A mode as the link needs it: what it must have, what it carries. */
 export interface ModeThreshold {

@@ -189,6 +189,8 @@ describe('gain and main lobe', () => {
     ],
     [() => antennaGain({} as never), 'diameterM', 'missing'],
     [() => antennaGain(undefined as never), 'antenna', 'missing'],
+    [() => antennaGain({ diameterM: '1' as never, frequencyGHz: 12 }), 'diameterM', 'not-a-number'],
+    [() => antennaGain({ diameterM: null as never, frequencyGHz: 12 }), 'diameterM', 'missing'],
     [
       () => antennaGain({ diameterM: 1, frequencyGHz: 12, ohmicLossDb: -1 }),
       'ohmicLossDb',
