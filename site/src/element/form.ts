@@ -3,8 +3,12 @@
 import type { AnyRows, Inputs } from '../lib/inputs.js';
 import { renderRows } from '../lib/render.js';
 import { joinRows, type Raw } from '../lib/state.js';
+import { wordsOf } from '../lib/words.js';
 
 type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
+
+/** The words of the page's language. */
+export const pageWords = () => wordsOf(document.documentElement.lang);
 
 /** The table inputs of an example. */
 export function tablesOf(inputs: Inputs): Map<string, AnyRows> {
@@ -31,7 +35,7 @@ export function cellsOf(root: Element, name: string): string[][] {
 /** Draws the rows of a table input anew. */
 export function fillTable(root: Element, name: string, input: AnyRows, line: string): void {
   const body = root.querySelector(`[data-rows="${name}"] tbody`);
-  if (body) body.innerHTML = renderRows(name, input, line);
+  if (body) body.innerHTML = renderRows(pageWords(), name, input, line);
 }
 
 /** Writes a state into the form. */

@@ -4,7 +4,7 @@ import { PRESETS } from '../lib/places.js';
 import { PLACE_FIELDS, type Raw } from '../lib/state.js';
 import { typed } from '../lib/text.js';
 import type { Town } from '../lib/towns.js';
-import { controlOf } from './form.js';
+import { controlOf, pageWords } from './form.js';
 import { listenToTownSearch } from './townSearch.js';
 
 const fieldsIn = (group: HTMLElement) => (group.dataset['place'] ?? '').split(' ');
@@ -55,7 +55,7 @@ export function listenToPlaces(root: HTMLElement, changed: () => void): void {
         async ({ latitudeDeg, longitudeDeg }) => {
           const heightM = await groundHeightM(latitudeDeg, longitudeDeg);
           set(group, [latitudeDeg, longitudeDeg, heightM]);
-          note('The height is that of a coarse map: put in your own where it matters.');
+          note(pageWords().townHeight);
         },
         note,
       );
@@ -99,11 +99,12 @@ function openTowns(
 }
 
 function locate(found: (place: readonly number[]) => void, note: (message: string) => void): void {
+  const words = pageWords();
   if (!navigator.geolocation) {
-    note('This device gives no position.');
+    note(words.noPosition);
     return;
   }
-  note('Waiting for the position of this device…');
+  note(words.waitForPosition);
   navigator.geolocation.getCurrentPosition(
     ({ coords }) => {
       found([
@@ -111,13 +112,10 @@ function locate(found: (place: readonly number[]) => void, note: (message: strin
         Number(coords.longitude.toFixed(5)),
         Math.round(coords.altitude ?? 0),
       ]);
-      note(
-        coords.altitude === null
-          ? `Within ${Math.round(coords.accuracy)} m. The device gave no height: put it in.`
-          : `Within ${Math.round(coords.accuracy)} m.`,
-      );
+      const within = `${words.within} ${Math.round(coords.accuracy)} m.`;
+      note(coords.altitude === null ? `${within} ${words.noHeight}` : within);
     },
-    ({ message }) => note(message || 'The position could not be read.'),
+    ({ message }) => note(message || words.positionFailed),
     { enableHighAccuracy: true, timeout: 20_000 },
   );
 }

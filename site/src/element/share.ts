@@ -1,5 +1,7 @@
 /** The row of buttons under an answer: copy as link, code or JSON, print. */
 
+import { pageWords } from './form.js';
+
 /** What can be copied; `undefined` while the inputs hold an error. */
 export type Copies = Readonly<Record<'link' | 'code' | 'json', string>> | undefined;
 
@@ -27,12 +29,12 @@ export function listenToShare(
     if (!what) return;
     const made = copies();
     if (!made) {
-      answer(button, 'Mend the input first');
+      answer(button, pageWords().mendFirst);
       return;
     }
     navigator.clipboard.writeText(made[what]).then(
-      () => answer(button, 'Copied'),
-      () => answer(button, 'Copying is not allowed here'),
+      () => answer(button, pageWords().copied),
+      () => answer(button, pageWords().copyRefused),
     );
   });
 }

@@ -1,6 +1,7 @@
 /** The town search of a place input: a combobox over the list of towns, which is fetched at first use. */
 
 import { findTowns, readTowns, type Town } from '../lib/towns.js';
+import { pageWords } from './form.js';
 
 let towns: Promise<readonly Town[]> | undefined;
 
@@ -15,7 +16,10 @@ function load(): Promise<readonly Town[]> {
   return towns;
 }
 
-const countries = new Intl.DisplayNames(['en'], { type: 'region', fallback: 'code' });
+const countries = new Intl.DisplayNames([document.documentElement.lang || 'en'], {
+  type: 'region',
+  fallback: 'code',
+});
 
 function text({ name, country, latitudeDeg, longitudeDeg }: Town): string {
   return `${name}, ${countries.of(country)} (${latitudeDeg.toFixed(2)}, ${longitudeDeg.toFixed(2)})`;
@@ -63,7 +67,7 @@ export function listenToTownSearch(
   };
 
   input.addEventListener('focus', () => {
-    load().catch(() => say('The list of towns could not be fetched.'));
+    load().catch(() => say(pageWords().townsMissing));
   });
   input.addEventListener('input', async (event) => {
     event.stopPropagation();

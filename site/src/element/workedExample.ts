@@ -17,13 +17,13 @@ import {
   rawOfValues,
   readValues,
 } from '../lib/state.js';
-import { controlOf, fillForm, readForm } from './form.js';
+import { controlOf, fillForm, pageWords, readForm } from './form.js';
 import { listenToPlaces, showPresets } from './places.js';
 import { type Copies, listenToShare } from './share.js';
 import { listenToSteppers } from './steppers.js';
 import { listenToTables } from './tables.js';
 
-const modules = import.meta.glob<{ default: Example }>('../examples/*.ts');
+const modules = import.meta.glob<{ default: Example }>('../examples/**/*.ts');
 
 class WorkedExample extends HTMLElement {
   #example: Example | undefined;
@@ -126,7 +126,7 @@ class WorkedExample extends HTMLElement {
     const answer = this.querySelector<HTMLElement>('.ex-answer');
     if (!answer) return;
     const open = [...answer.querySelectorAll('details')].map((details) => details.open);
-    answer.innerHTML = renderView(view);
+    answer.innerHTML = renderView(pageWords(), view);
     answer.querySelectorAll('details').forEach((details, index) => {
       details.open = open[index] ?? false;
     });
@@ -146,6 +146,7 @@ class WorkedExample extends HTMLElement {
     ]);
     if (working !== this.#working) return;
     home.innerHTML = renderWorkings(
+      pageWords(),
       working.map(({ plan, givens }) => workedSolution(plan, givens)),
     );
   }
@@ -171,10 +172,7 @@ class WorkedExample extends HTMLElement {
       slot.textContent = message;
       slot.hidden = false;
     }
-    this.querySelector('.ex-answer')?.setAttribute(
-      'data-stale',
-      'No answer until the marked field is mended.',
-    );
+    this.querySelector('.ex-answer')?.setAttribute('data-stale', pageWords().stale);
     this.#say(message);
   }
 

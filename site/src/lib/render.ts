@@ -5,6 +5,7 @@ import type { AnyRows, Column, Input, Inputs, PlaceInput } from './inputs.js';
 import { PRESETS } from './places.js';
 import { fieldsOf, type Raw, splitRows } from './state.js';
 import { escapeHtml, shown, withUnit } from './text.js';
+import type { Words } from './words.js';
 
 const attributes = (of: Readonly<Record<string, string | number | boolean | undefined>>) =>
   Object.entries(of)
@@ -31,7 +32,13 @@ interface NumberField {
   readonly empty?: string;
 }
 
-function numberField(id: string, field: string, of: NumberField, raw: string): string {
+function numberField(
+  words: Words,
+  id: string,
+  field: string,
+  of: NumberField,
+  raw: string,
+): string {
   const stepper = (sense: -1 | 1, sign: string, word: string) =>
     `<button type="button" class="ex-step" tabindex="-1" data-step="${sense}" aria-label="${escapeHtml(`${word} ${of.label}`)}">${sign}</button>`;
   const control = attributes({
@@ -49,14 +56,14 @@ function numberField(id: string, field: string, of: NumberField, raw: string): s
     'aria-describedby': describedBy(id, of.hint),
   });
   const unit = of.unit ? ` <span class="ex-unit">${escapeHtml(of.unit)}</span>` : '';
-  return `<div class="ex-field"><label for="${id}">${escapeHtml(of.label)}${unit}</label><div class="ex-number">${stepper(-1, '−', 'Less')}<input${control}>${stepper(1, '+', 'More')}</div>${errorSlot(id)}${hintOf(id, of.hint)}</div>`;
+  return `<div class="ex-field"><label for="${id}">${escapeHtml(of.label)}${unit}</label><div class="ex-number">${stepper(-1, '−', words.less)}<input${control}>${stepper(1, '+', words.more)}</div>${errorSlot(id)}${hintOf(id, of.hint)}</div>`;
 }
 
 /** The search for a town, hidden until it is asked for. */
-const townSearch = (id: string) =>
-  `<div class="ex-towns" id="${id}" hidden><div class="ex-field"><label for="${id}-input">Town</label><input${attributes({ id: `${id}-input`, type: 'text', role: 'combobox', autocomplete: 'off', spellcheck: 'false', 'aria-expanded': 'false', 'aria-controls': `${id}-list`, 'aria-autocomplete': 'list' })}><ul id="${id}-list" role="listbox" aria-label="Towns" hidden></ul></div><p class="ex-hint">Towns of 15 000 people and more from <a href="https://www.geonames.org/">GeoNames</a>, CC BY 4.0.</p></div>`;
+const townSearch = (words: Words, id: string) =>
+  `<div class="ex-towns" id="${id}" hidden><div class="ex-field"><label for="${id}-input">${words.town}</label><input${attributes({ id: `${id}-input`, type: 'text', role: 'combobox', autocomplete: 'off', spellcheck: 'false', 'aria-expanded': 'false', 'aria-controls': `${id}-list`, 'aria-autocomplete': 'list' })}><ul id="${id}-list" role="listbox" aria-label="${words.towns}" hidden></ul></div><p class="ex-hint">${words.townsOf} <a href="https://www.geonames.org/">GeoNames</a>, CC BY 4.0.</p></div>`;
 
-function placeFields(id: string, name: string, input: PlaceInput, raw: Raw): string {
+function placeFields(words: Words, id: string, name: string, input: PlaceInput, raw: Raw): string {
   const [latitude = '', longitude = '', height = ''] = fieldsOf(name, input);
   const options = PRESETS.map(
     (preset, index) => `<option value="${index}">${escapeHtml(preset.name)}</option>`,
@@ -70,11 +77,18 @@ function placeFields(id: string, name: string, input: PlaceInput, raw: Raw): str
     max: span,
   });
   const at = (field: string) => `${id}-${field}`;
-  return `<fieldset class="ex-place" data-place="${latitude} ${longitude} ${height}"><legend>${escapeHtml(input.label)}</legend><div class="ex-field"><label for="${id}-${name}-preset">Place</label><select id="${id}-${name}-preset" data-preset><option value="">Own coordinates</option>${options}</select></div>${numberField(at(latitude), latitude, of('Latitude', '° north', 0.1, 90), raw[latitude] ?? '')}${numberField(at(longitude), longitude, of('Longitude', '° east', 0.1, 180), raw[longitude] ?? '')}${numberField(at(height), height, { label: 'Height', unit: 'm', step: 10, min: -400, max: 9000 }, raw[height] ?? '')}<p class="ex-tools"><button type="button" data-town="${id}-${name}-towns" aria-expanded="false">Find a town</button><button type="button" data-locate>Use my position</button></p>${townSearch(`${id}-${name}-towns`)}<p class="ex-hint" data-place-note hidden></p></fieldset>`;
+  return `<fieldset class="ex-place" data-place="${latitude} ${longitude} ${height}"><legend>${escapeHtml(input.label)}</legend><div class="ex-field"><label for="${id}-${name}-preset">${words.place}</label><select id="${id}-${name}-preset" data-preset><option value="">${words.ownCoordinates}</option>${options}</select></div>${numberField(words, at(latitude), latitude, of(words.latitude, words.north, 0.1, 90), raw[latitude] ?? '')}${numberField(words, at(longitude), longitude, of(words.longitude, words.east, 0.1, 180), raw[longitude] ?? '')}${numberField(words, at(height), height, { label: words.height, unit: 'm', step: 10, min: -400, max: 9000 }, raw[height] ?? '')}<p class="ex-tools"><button type="button" data-town="${id}-${name}-towns" aria-expanded="false">${words.findTown}</button><button type="button" data-locate>${words.useMyPosition}</button></p>${townSearch(words, `${id}-${name}-towns`)}<p class="ex-hint" data-place-note hidden></p></fieldset>`;
 }
 
-function cell(name: string, row: number, key: string, column: Column, raw: string): string {
-  const label = `${column.label}, row ${row + 1}`;
+function cell(
+  words: Words,
+  name: string,
+  row: number,
+  key: string,
+  column: Column,
+  raw: string,
+): string {
+  const label = `${column.label}, ${words.row} ${row + 1}`;
   const common = { 'aria-label': label, 'data-cell': `${name}[${row}].${key}` };
   if ('options' in column) {
     const options = Object.entries(column.options)
@@ -90,19 +104,20 @@ function cell(name: string, row: number, key: string, column: Column, raw: strin
 }
 
 /** The body of a table input; rendered anew when rows come or go. */
-export function renderRows(name: string, input: AnyRows, line: string): string {
+export function renderRows(words: Words, name: string, input: AnyRows, line: string): string {
   const columns = Object.entries(input.columns) as [string, Column][];
   return splitRows(line)
     .map((cells, row) => {
       const made = columns.map(
-        ([key, column], index) => `<td>${cell(name, row, key, column, cells[index] ?? '')}</td>`,
+        ([key, column], index) =>
+          `<td>${cell(words, name, row, key, column, cells[index] ?? '')}</td>`,
       );
-      return `<tr>${made.join('')}<td><button type="button" data-remove="${row}" aria-label="Remove row ${row + 1}">×</button></td></tr>`;
+      return `<tr>${made.join('')}<td><button type="button" data-remove="${row}" aria-label="${words.removeRow} ${row + 1}">×</button></td></tr>`;
     })
     .join('');
 }
 
-function rowsField(id: string, name: string, input: AnyRows, raw: string): string {
+function rowsField(words: Words, id: string, name: string, input: AnyRows, raw: string): string {
   const heads = (Object.values(input.columns) as Column[])
     .map((column) => {
       const unit =
@@ -112,20 +127,20 @@ function rowsField(id: string, name: string, input: AnyRows, raw: string): strin
       return `<th scope="col">${escapeHtml(column.label)}${unit}</th>`;
     })
     .join('');
-  return `<fieldset class="ex-rows" data-rows="${name}"><legend>${escapeHtml(input.label)}</legend>${hintOf(id, input.hint)}<div class="ex-scroll"><table><thead><tr>${heads}<td></td></tr></thead><tbody>${renderRows(name, input, raw)}</tbody></table></div><p class="ex-tools"><button type="button" data-add>Add a row</button></p>${errorSlot(id)}</fieldset>`;
+  return `<fieldset class="ex-rows" data-rows="${name}"><legend>${escapeHtml(input.label)}</legend>${hintOf(id, input.hint)}<div class="ex-scroll"><table><thead><tr>${heads}<td></td></tr></thead><tbody>${renderRows(words, name, input, raw)}</tbody></table></div><p class="ex-tools"><button type="button" data-add>${words.addRow}</button></p>${errorSlot(id)}</fieldset>`;
 }
 
-function renderInput(example: string, name: string, input: Input, raw: Raw): string {
+function renderInput(words: Words, example: string, name: string, input: Input, raw: Raw): string {
   const id = `${example}-${name}`;
   const line = raw[name] ?? '';
   switch (input.kind) {
     case 'number':
     case 'optional-number':
-      return numberField(id, name, input, line);
+      return numberField(words, id, name, input, line);
     case 'place':
-      return placeFields(example, name, input, raw);
+      return placeFields(words, example, name, input, raw);
     case 'rows':
-      return rowsField(id, name, input, line);
+      return rowsField(words, id, name, input, line);
     case 'toggle':
       return `<div class="ex-field ex-toggle"><label><input${attributes({ id, name, type: 'checkbox', checked: line === 'yes', 'aria-describedby': describedBy(id, input.hint) })}> ${escapeHtml(input.label)}</label>${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
     case 'choice': {
@@ -156,13 +171,14 @@ function renderInput(example: string, name: string, input: Input, raw: Raw): str
 
 /** All fields of an example, filled with `raw`, and its own buttons. `example` begins every id. */
 export function renderForm(
+  words: Words,
   example: string,
   inputs: Inputs,
   raw: Raw,
   actions: readonly { readonly label: string }[] = [],
 ): string {
   const fields = Object.entries(inputs).map(([name, input]) =>
-    renderInput(example, name, input, raw),
+    renderInput(words, example, name, input, raw),
   );
   const buttons = actions.map(
     ({ label }, index) =>
@@ -192,14 +208,14 @@ export function renderTable(table: Table): string {
 }
 
 /** A drawing with its numbers folded below it. */
-export function renderFigure(figure: Figure): string {
-  return `<figure class="ex-figure">${figure.svg}<figcaption>${escapeHtml(figure.title)}</figcaption><details><summary>Numbers in this picture</summary>${renderTable(figure.table)}</details></figure>`;
+export function renderFigure(words: Words, figure: Figure): string {
+  return `<figure class="ex-figure">${figure.svg}<figcaption>${escapeHtml(figure.title)}</figcaption><details><summary>${words.numbersInPicture}</summary>${renderTable(figure.table)}</details></figure>`;
 }
 
 /** The whole answer. */
-export function renderView(view: View): string {
+export function renderView(words: Words, view: View): string {
   const notes = (view.notes ?? [])
     .map((note) => `<p class="ex-note">${escapeHtml(note)}</p>`)
     .join('');
-  return `<p class="ex-says">${escapeHtml(view.says)}</p><dl class="ex-outputs">${view.outputs.map(renderOutput).join('')}</dl>${notes}${(view.tables ?? []).map(renderTable).join('')}${(view.figures ?? []).map(renderFigure).join('')}`;
+  return `<p class="ex-says">${escapeHtml(view.says)}</p><dl class="ex-outputs">${view.outputs.map(renderOutput).join('')}</dl>${notes}${(view.tables ?? []).map(renderTable).join('')}${(view.figures ?? []).map((figure) => renderFigure(words, figure)).join('')}`;
 }

@@ -2,6 +2,7 @@
 
 import type { WorkedSolution } from 'slantpath/teaching';
 import { escapeHtml, shown, withUnit } from './text.js';
+import type { Words } from './words.js';
 
 /** Units as they are printed. */
 const UNITS: Readonly<Record<string, string>> = { deg: '°' };
@@ -20,7 +21,7 @@ const value = (quantity: { readonly value: number; readonly unit: string }) =>
   inUnit(String(Number(quantity.value.toPrecision(10))).replace('-', '−'), quantity.unit);
 
 /** Solutions as lists of steps; what an earlier one has shown is not shown again. */
-export function renderWorkings(solutions: readonly WorkedSolution[]): string {
+export function renderWorkings(words: Words, solutions: readonly WorkedSolution[]): string {
   const seen = new Set<string>();
   const fresh = (line: string) => {
     if (seen.has(line)) return false;
@@ -32,7 +33,7 @@ export function renderWorkings(solutions: readonly WorkedSolution[]): string {
     .map((solution) => {
       const title = `<h4>${escapeHtml(solution.title)}</h4>`;
       if (solution.kind === 'no-answer')
-        return `${title}<p>There is no answer: ${escapeHtml(solution.reason)}.</p>`;
+        return `${title}<p>${words.noAnswer}: ${escapeHtml(solution.reason)}.</p>`;
       const known = [...solution.givens, ...solution.constants]
         .map(
           (quantity) =>
