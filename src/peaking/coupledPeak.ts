@@ -1,6 +1,6 @@
 /** Two axes at once: the peak of a lobe whose axes are coupled, from readings over both. */
 
-import { DomainError, inRange, object, positive } from '../errors.js';
+import { DomainError, finite, inRange, object, positive } from '../errors.js';
 import { DEGREES_PER_RADIAN } from '../numeric/angle.js';
 import { fExceedance } from '../numeric/beta.js';
 import { linearLeastSquares } from '../numeric/leastSquares.js';
@@ -241,7 +241,9 @@ function checkedCoupled(samples: CoupledSamples) {
         received: values,
         allowed: `as long as levelDbm (${length})`,
       });
-    return Array.from(values, (value, i) => inRange(parameter, value, -limit, limit, undefined, i));
+    return Array.from(values, (value, i) =>
+      inRange(parameter, finite(parameter, value, undefined, i), -limit, limit, undefined, i),
+    );
   };
   if (length === 0)
     throw new DomainError({

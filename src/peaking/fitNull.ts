@@ -1,6 +1,6 @@
 /** The null of the cross-polar level from any readings over the rotation of the feed. */
 
-import { DomainError, inRange, object, positive } from '../errors.js';
+import { DomainError, finite, inRange, object, positive } from '../errors.js';
 import { RADIANS_PER_DEGREE } from '../numeric/angle.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 import { type LinearFit, linearLeastSquares } from '../numeric/leastSquares.js';
@@ -204,9 +204,13 @@ function checkedNull(samples: NullSamples) {
   return {
     angles: Array.from(
       rotations,
-      (deg, i) => inRange('rotationDeg', deg, -90, 90, undefined, i) * RADIANS_PER_DEGREE,
+      (deg, i) =>
+        inRange('rotationDeg', finite('rotationDeg', deg, undefined, i), -90, 90, undefined, i) *
+        RADIANS_PER_DEGREE,
     ),
-    levels: Array.from(levels, (y, i) => inRange('levelDbm', y, -300, 300, undefined, i)),
+    levels: Array.from(levels, (y, i) =>
+      inRange('levelDbm', finite('levelDbm', y, undefined, i), -300, 300, undefined, i),
+    ),
     knownDb:
       samples.scatterDb === undefined
         ? undefined

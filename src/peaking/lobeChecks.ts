@@ -9,6 +9,9 @@ import type { Contradictory } from './peakOutcome.js';
 /** Probability below which readings count as contradicting each other. */
 const TOO_UNLIKELY = 1e-4;
 
+/** Probability of the shape below which a valley between two maxima counts as real. */
+const SHAPE_TOO_UNLIKELY = 2e-3;
+
 /** Ratio of a width to the given one outside which the lobe is not taken for the main one. */
 const WIDTH_RATIOS = { least: 0.75, most: 1.4 } as const;
 
@@ -66,7 +69,7 @@ export function contradiction(
   likely: number | null,
 ): Contradictory | undefined {
   const scatterDb = Math.sqrt(fit.sumOfSquares / Math.max(1, fit.degreesOfFreedom));
-  if (likely !== null && likely < TOO_UNLIKELY && valley(design, fit, outliers))
+  if (likely !== null && likely < SHAPE_TOO_UNLIKELY && valley(design, fit, outliers))
     return { kind: 'contradictory', reason: 'two-peaks', scatterDb, probability: likely };
   if (statedDb === undefined || fit.degreesOfFreedom < 1) return undefined;
   const probability = chiSquareExceedance(

@@ -136,5 +136,7 @@ function column(
       received: values,
       allowed: `as long as positionDeg (${length})`,
     });
-  return Array.from(values, (value, i) => inRange(parameter, value, -limit, limit, undefined, i));
+  return Array.from(values, (value, i) =>
+    inRange(parameter, finite(parameter, value, undefined, i), -limit, limit, undefined, i),
+  );
 }

@@ -47,6 +47,6 @@ export function usefulDrop(input: UsefulDropInput): number {
   };
   // Far out both terms fall as 1 / sqrt(d), so this end always satisfies.
   const far = stepDb + (stepDb + 1.96 * scatterDb * Math.SQRT2) ** 2 / wantedDb + 1;
-  const near = stepDb * (1 + 1e-9) + 1e-12;
-  return bracketedRoot(excess, { from: near, to: far, tolerance: 1e-9 }) ?? near;
+  const near = stepDb * (1 + 1e-12) + 1e-12;
+  return bracketedRoot(excess, { from: near, to: far }) ?? near;
 }

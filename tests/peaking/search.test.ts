@@ -1,0 +1,199 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { DomainError } from '../../src/errors.js';
+import { randomStream } from '../../src/numeric/random.js';
+import {
+  afterMove,
+  afterReading,
+  beginPeakSearch,
+  comparePlans,
+  type NextMove,
+  nextMove,
+  type PeakSearch,
+  type PeakSearchSettings,
+} from '../../src/peaking/index.js';
+
+/** Plays a search on a lobe with a thread that has play, counting only what the hand turns. */
+function play(
+  settings: PeakSearchSettings,
+  truth: {
+    peak: number;
+    width: number;
+    scatterDb?: number;
+    floorDbm?: number;
+    seed?: number;
+    lostTurns?: number;
+  },
+) {
+  const random = randomStream(truth.seed ?? 1);
+  let search = beginPeakSearch(settings);
+  let hand = 0;
+  let antenna = 0;
+  let sense = 0;
+  const moves: NextMove[] = [];
+  for (let k = 0; k < 300; k++) {
+    // The state goes through JSON each time, as an app would keep it.
+    search = JSON.parse(JSON.stringify(search)) as PeakSearch;
+    const move = nextMove(search);
+    moves.push(move);
+    if (move.kind === 'done' || move.kind === 'stop') break;
+    for (const leg of move.legsTurns) {
+      const reversed = sense !== 0 && Math.sign(leg) !== sense;
+      antenna += leg - (reversed ? Math.sign(leg) * (truth.lostTurns ?? 0) : 0);
+      sense = Math.sign(leg) || sense;
+      hand += Math.abs(leg);
+    }
+    search = afterMove(search, move);
+    if (move.kind === 'turn-and-read') {
+      const lobe = -40 - 12 * ((antenna - truth.peak) / truth.width) ** 2;
+      const level =
+        truth.floorDbm === undefined
+          ? lobe
+          : 10 * Math.log10(10 ** (lobe / 10) + 10 ** (truth.floorDbm / 10));
+      search = afterReading(search, level + (truth.scatterDb ?? 0) * random.normal());
+    }
+  }
+  return { search, moves, hand, antenna, last: moves.at(-1) as NextMove };
+}
+
+describe('next move', () => {
+  test('finds the peak within the target, from either side, without running off', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: -4, max: 4, noNaN: true }),
+        fc.integer({ min: 1, max: 1e6 }),
+        (peak, seed) => {
+          const settings = { halfPowerBeamwidthTurns: 3, scatterDb: 0.2 };
+          const { last, antenna, search } = play(settings, {
+            peak,
+            width: 3,
+            scatterDb: 0.2,
+            seed,
+          });
+          expect(last.kind).toBe('done');
+          expect(12 * ((antenna - peak) / 3) ** 2).toBeLessThan(0.3);
+          expect(search.readings.length).toBeLessThan(12);
+        },
+      ),
+      { numRuns: 200 },
+    );
+  });
+
+  test('play in the thread: the hand turns more, the antenna stands right, the last leg goes up', () => {
+    for (const peak of [-1.4, 0.3, 2]) {
+      const { last, antenna, hand, search, moves } = play(
+        { halfPowerBeamwidthTurns: 3, scatterDb: 0.05, backlashTurns: 0.4 },
+        { peak, width: 3, lostTurns: 0.4 },
+      );
+      expect(last.kind).toBe('done');
+      expect(antenna).toBeCloseTo(peak, 8);
+      expect(hand).toBeCloseTo(search.turnsMade, 9);
+      const go = moves.find((move) => move.kind === 'go-to-peak');
+      expect(go?.kind === 'go-to-peak' && (go.legsTurns.at(-1) ?? 0)).toBeGreaterThan(0);
+    }
+    const down = play(
+      { halfPowerBeamwidthTurns: 3, scatterDb: 0.05, backlashTurns: 0.4, approach: 'down' },
+      { peak: 0.3, width: 3, lostTurns: 0.4 },
+    );
+    const go = down.moves.find((move) => move.kind === 'go-to-peak');
+    expect(go?.kind === 'go-to-peak' && (go.legsTurns.at(-1) ?? 0)).toBeLessThan(0);
+    expect(down.antenna).toBeCloseTo(0.3, 8);
+  });
+
+  test('width only roughly known, scatter unknown, noise floor: more readings, the same end', () => {
+    const { last, antenna } = play(
+      { halfPowerBeamwidthTurns: 2.6, beamwidth: 'rough', noiseFloorDbm: -55, levelStepDb: 0 },
+      { peak: 0.8, width: 3, scatterDb: 0.1, floorDbm: -55, seed: 4 },
+    );
+    expect(last.kind).toBe('done');
+    expect(12 * ((antenna - 0.8) / 3) ** 2).toBeLessThan(0.1);
+  });
+
+  test('the target is kept in 95 of 100 runs', () => {
+    let within = 0;
+    for (let seed = 1; seed <= 1000; seed++) {
+      const { antenna, last } = play(
+        { halfPowerBeamwidthTurns: 3, scatterDb: 1 },
+        { peak: 0.5, width: 3, scatterDb: 1, seed },
+      );
+      if (last.kind === 'done' && 12 * ((antenna - 0.5) / 3) ** 2 <= 0.1) within++;
+    }
+    expect(within).toBeGreaterThan(940);
+  });
+
+  test('stops: end of the thread, side lobe, no lobe, too many', () => {
+    const end = play(
+      { halfPowerBeamwidthTurns: 3, scatterDb: 0.1, limitsTurns: [-2, 2] },
+      { peak: 4, width: 3 },
+    );
+    expect(end.last).toMatchObject({ kind: 'stop', reason: 'end-stop' });
+    const side = play({ halfPowerBeamwidthTurns: 3, scatterDb: 0.1 }, { peak: 0.4, width: 1.3 });
+    expect(side.last).toMatchObject({ kind: 'stop' });
+    const nothing = play(
+      { halfPowerBeamwidthTurns: 3 },
+      { peak: 1e4, width: 3, floorDbm: -60, scatterDb: 0.3 },
+    );
+    expect(nothing.last).toMatchObject({ kind: 'stop' });
+    const few = play(
+      { halfPowerBeamwidthTurns: 3, scatterDb: 3, mostReadings: 5 },
+      { peak: 0.4, width: 3, scatterDb: 3 },
+    );
+    expect(few.last).toMatchObject({ kind: 'stop', reason: 'too-many' });
+  });
+
+  test('a reading at the peak that speaks against it sends the search on', () => {
+    let search = beginPeakSearch({ halfPowerBeamwidthTurns: 3, scatterDb: 0.3 });
+    for (const levelDbm of [-40, -43, -43]) {
+      const move = nextMove(search);
+      if (move.kind !== 'turn-and-read') throw new Error(move.kind);
+      search = afterReading(afterMove(search, move), levelDbm);
+    }
+    const go = nextMove(search);
+    expect(go.kind).toBe('go-to-peak');
+    if (go.kind !== 'go-to-peak') return;
+    search = afterMove(search, go);
+    expect(nextMove(search).kind).toBe('done');
+    expect(nextMove(afterReading(search, -46)).kind).not.toBe('done');
+  });
+
+  test.each([
+    ['settings.halfPowerBeamwidthTurns', { halfPowerBeamwidthTurns: 0 }],
+    ['settings.targetLossDb', { halfPowerBeamwidthTurns: 3, targetLossDb: 0 }],
+    ['settings.limitsTurns', { halfPowerBeamwidthTurns: 3, limitsTurns: [2, -2] as const }],
+    ['settings.approach', { halfPowerBeamwidthTurns: 3, approach: 'left' as 'up' }],
+  ])('refuses a bad %s', (parameter, settings) => {
+    expect(() => beginPeakSearch(settings)).toThrow(DomainError);
+    expect(() => beginPeakSearch(settings)).toThrow(expect.objectContaining({ parameter }));
+  });
+
+  test('refuses a state that was spoiled', () => {
+    const search = beginPeakSearch({ halfPowerBeamwidthTurns: 3 });
+    expect(() =>
+      nextMove({ ...search, readings: [{ placeTurns: 0, levelDbm: Number.NaN }] }),
+    ).toThrow(DomainError);
+    expect(() => nextMove({ ...search, readings: 3 as never })).toThrow(DomainError);
+    expect(() => nextMove(null as never)).toThrow(DomainError);
+    expect(() => afterReading(search, Number.POSITIVE_INFINITY)).toThrow(DomainError);
+    expect(() => afterMove(search, { legsTurns: [1], toTurns: Number.NaN, toPeak: false })).toThrow(
+      DomainError,
+    );
+  });
+});
+
+describe('comparison of plans', () => {
+  test('the same seed gives the same figures, and bad input is refused', () => {
+    const input = { halfPowerBeamwidthTurns: 3, scatterDb: 0.3, runs: 100 };
+    expect(comparePlans(input)).toEqual(comparePlans(input));
+    expect(() => comparePlans({ ...input, scatterDb: 0 })).toThrow(DomainError);
+    expect(() => comparePlans({ ...input, runs: 5 })).toThrow(DomainError);
+  });
+
+  test('turns grow with the beamwidth in turns, readings do not', () => {
+    const one = comparePlans({ halfPowerBeamwidthTurns: 1, scatterDb: 0.3, runs: 200 });
+    const five = comparePlans({ halfPowerBeamwidthTurns: 5, scatterDb: 0.3, runs: 200 });
+    five.forEach((plan, i) => {
+      expect(plan.turns / (one[i]?.turns ?? 1)).toBeCloseTo(5, 6);
+      expect(plan.readings).toBeCloseTo(one[i]?.readings ?? 0, 6);
+    });
+  });
+});
