@@ -30,34 +30,42 @@ function stretches(context: CauseContext): readonly Stretch[] {
 
 /** A wet, loose or badly made connector: loss of any slope over frequency, with ripple. */
 export function badConnector(context: CauseContext): readonly Hypothesis[] {
-  const losses = ratios(1.2, 28, 14);
-  const exponents = [-1, -0.5, 0, 0.5, 1, 1.6];
-  return stretches(context).flatMap(({ location, holds }) =>
-    losses.flatMap((lossAt1GHzDb) =>
-      exponents.map(
-        (exponent): Hypothesis => ({
-          cause: 'bad-connector',
-          location,
-          weight: 1 / (losses.length * exponents.length),
-          scatter: 'ripple',
-          parameters: { lossAt1GHzDb, slopeExponent: exponent },
-          change: (carrier, point) =>
-            holds(carrier, point)
-              ? {
-                  gainDb: -Math.min(45, lossAt1GHzDb * (carrier.frequencyMHz / 1000) ** exponent),
-                }
-              : undefined,
-          check: (measurement) => {
-            if (measurement.kind === 'connector-check' && measurement.segment === location)
-              return { yes: 0.92 };
-            return measurement.kind === 'supply-voltage'
-              ? { mean: context.supplyVoltageV - 0.7, deviation: 1.2 }
-              : undefined;
-          },
-        }),
-      ),
-    ),
-  );
+  const losses = ratios(1.2, 28, 18);
+  const exponents = [-1.1, -0.65, -0.3, 0, 0.4, 0.9, 1.4];
+  const scatters = ['plan', 'ripple'] as const;
+  return stretches(context).flatMap(({ location, holds }) => {
+    const check: Hypothesis['check'] = (measurement) => {
+      if (measurement.kind === 'connector-check' && measurement.segment === location)
+        return { yes: 0.92 };
+      return measurement.kind === 'supply-voltage'
+        ? { mean: context.supplyVoltageV - 0.7, deviation: 1.2 }
+        : undefined;
+    };
+    return losses.flatMap((lossAt1GHzDb) =>
+      exponents.flatMap((slopeExponent) => {
+        const change: Hypothesis['change'] = (carrier, point) =>
+          holds(carrier, point)
+            ? {
+                gainDb: -Math.min(
+                  45,
+                  lossAt1GHzDb * (carrier.frequencyMHz / 1000) ** slopeExponent,
+                ),
+              }
+            : undefined;
+        return scatters.map(
+          (scatter): Hypothesis => ({
+            cause: 'bad-connector',
+            location,
+            weight: 1 / (losses.length * exponents.length * scatters.length),
+            scatter,
+            parameters: { lossAt1GHzDb, slopeExponent },
+            change,
+            check,
+          }),
+        );
+      }),
+    );
+  });
 }
 
 /** Cable too long or of a lossier type: the excess follows the root of the frequency. */

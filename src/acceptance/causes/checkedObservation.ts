@@ -1,6 +1,6 @@
 /** Guards of what was read on site. */
 
-import { DomainError, inRange, object, oneOf } from '../../errors.js';
+import { DomainError, finite, inRange, object, oneOf } from '../../errors.js';
 import { type CauseContext, unknownName } from './context.js';
 import {
   type CauseMeasurement,
@@ -52,7 +52,7 @@ export function checkedObservation(
     usual: number,
   ): Result => ({
     kind: 'number',
-    value: inRange(`${path}.${field}`, value, ...limits),
+    value: inRange(`${path}.${field}`, finite(`${path}.${field}`, value), ...limits),
     uncertainty: inRange(`${path}.${uncertaintyField}`, uncertainty ?? usual, 0.01, 50),
   });
   const usual = DEFAULT_UNCERTAINTY;

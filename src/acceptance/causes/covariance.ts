@@ -24,8 +24,8 @@ const EXTRA: Readonly<
 > = {
   plan: { level: 0, ratio: 0, own: 0 },
   uneven: { level: 1, ratio: 1, own: 0 },
-  // The other polarization holds stronger carriers, weaker ones or none.
-  crossed: { level: 0.7, ratio: 2, own: 0 },
+  // By what the other polarization holds, or by the width of the carrier.
+  'by-carrier': { level: 0.7, ratio: 2, own: 0 },
   ripple: { level: 0, ratio: 0, own: 1.2 },
   'unknown-carriers': { level: 4, ratio: 4, own: 0 },
 };
@@ -112,21 +112,27 @@ export function whitening(
   return { triangle, logDiagonal, deviations };
 }
 
-/** Squared length of the whitened difference; `difference` is overwritten. */
+/**
+ * Squared length of the whitened difference between values and means of hypothesis `h`, given up beyond `enough`.
+ * `z` is room for the whitened difference.
+ */
 export function whitenedSquare(
   { triangle }: Whitening,
-  difference: Float64Array,
+  values: Float64Array,
+  means: readonly Float64Array[],
+  h: number,
+  z: Float64Array,
   enough: number,
 ): number {
-  const n = difference.length;
+  const n = values.length;
   let square = 0;
   for (let i = 0; i < n; i++) {
-    let sum = difference[i] as number;
+    let sum = (values[i] as number) - ((means[i] as Float64Array)[h] as number);
     const row = i * n;
-    for (let k = 0; k < i; k++) sum -= (triangle[row + k] as number) * (difference[k] as number);
-    const z = sum / (triangle[row + i] as number);
-    difference[i] = z;
-    square += z * z;
+    for (let k = 0; k < i; k++) sum -= (triangle[row + k] as number) * (z[k] as number);
+    const whitened = sum / (triangle[row + i] as number);
+    z[i] = whitened;
+    square += whitened * whitened;
     if (square > enough) return square;
   }
   return square;

@@ -1,8 +1,9 @@
 /** What speaks for and against a cause, observation by observation. */
 
 import type { Result } from './checkedObservation.js';
-import { checkLogLikelihood, type ObservedPattern } from './likelihood.js';
+import { checkLogLikelihood } from './likelihood.js';
 import type { CauseObservation } from './observation.js';
+import type { ObservedPattern } from './pattern.js';
 import type { PredictedColumn } from './predictions.js';
 import type { CauseEvidence } from './result.js';
 

@@ -6,7 +6,7 @@ import type { FaultCause } from './installation.js';
 import type { CauseMeasurement } from './observation.js';
 
 /** How readings scatter beyond the plan's own tolerance under a cause. */
-export type Scatter = 'plan' | 'uneven' | 'crossed' | 'ripple' | 'unknown-carriers';
+export type Scatter = 'plan' | 'uneven' | 'by-carrier' | 'ripple' | 'unknown-carriers';
 
 /** Prediction of a look or measurement that is not of a carrier: a number or a chance of yes. */
 export type CheckPrediction =

@@ -2,9 +2,8 @@
 
 import { measurementKey, segmentNames } from './checkedObservation.js';
 import type { CauseContext } from './context.js';
-import type { Hypothesis } from './hypothesis.js';
-import type { FaultCause } from './installation.js';
 import { type CauseMeasurement, DEFAULT_UNCERTAINTY } from './observation.js';
+import type { CauseShare } from './posterior.js';
 import type { Predictions } from './predictions.js';
 import type { NextMeasurement } from './result.js';
 
@@ -66,27 +65,26 @@ function overlapOfNormals(a: Moments, b: Moments): number {
   return widths * Math.exp(-((a.mean - b.mean) ** 2) / (4 * sum));
 }
 
-/** Finds the measurement with the least overlap. */
+/** Members of a cause that still count. */
+function members({ start, end, best }: CauseShare, weights: Float64Array): readonly number[] {
+  const least = 1e-3 * (weights[best] as number);
+  const list: number[] = [];
+  for (let h = start; h < end; h++) if ((weights[h] as number) > least) list.push(h);
+  return list;
+}
+
+/** Finds the measurement with the least overlap between two causes. */
 export function nextMeasurement(
   context: CauseContext,
-  hypotheses: readonly Hypothesis[],
   weights: Float64Array,
-  between: readonly [FaultCause, FaultCause],
-  made: ReadonlySet<string>,
-  predictions: Predictions,
+  pair: readonly [CauseShare, CauseShare],
+  known: { readonly made: ReadonlySet<string>; readonly predictions: Predictions },
 ): NextMeasurement | null {
-  const members = between.map((cause) => {
-    const own: number[] = [];
-    let highest = 0;
-    hypotheses.forEach((hypothesis, h) => {
-      if (hypothesis.cause !== cause) return;
-      own.push(h);
-      highest = Math.max(highest, weights[h] as number);
-    });
-    return own.filter((h) => (weights[h] as number) > 1e-3 * highest);
-  });
-  const [first, second] = members;
-  if (!first?.length || !second?.length) return null;
+  const { made, predictions } = known;
+  const first = members(pair[0], weights);
+  const second = members(pair[1], weights);
+  if (first.length === 0 || second.length === 0) return null;
+  const between = [pair[0].cause, pair[1].cause] as const;
   let best: NextMeasurement | null = null;
   for (const measurement of possible(context)) {
     if (made.has(measurementKey(measurement))) continue;

@@ -184,7 +184,7 @@ export function unitOutOfTolerance(context: CauseContext): readonly Hypothesis[]
       });
     };
     // An oscillator off its frequency acts like noise, but on each carrier by its width.
-    for (const scatter of ['plan', 'uneven'] as const)
+    for (const scatter of ['plan', 'by-carrier'] as const)
       for (const noiseDb of noises)
         add(
           0.25 / noises.length,

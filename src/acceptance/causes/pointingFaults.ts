@@ -163,7 +163,7 @@ export function polarizationRotated(context: CauseContext): readonly Hypothesis[
           cause: 'polarization-rotated',
           location,
           weight: 1 / (2 * sizes.length),
-          scatter: 'crossed',
+          scatter: 'by-carrier',
           parameters: { rotationDeg },
           change: (carrier) => (concerns(carrier.slot) ? change : undefined),
           check: (measurement) =>

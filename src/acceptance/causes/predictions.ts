@@ -2,7 +2,7 @@
 
 import { type Channel, channel } from './channel.js';
 import { measurementKey } from './checkedObservation.js';
-import type { CauseContext } from './context.js';
+import type { CarrierContext, CauseContext, TestPointContext } from './context.js';
 import type { CheckPrediction, Hypothesis } from './hypothesis.js';
 import type { CauseMeasurement } from './observation.js';
 
@@ -66,6 +66,25 @@ export function usualCheck(context: CauseContext, measurement: CauseMeasurement)
   }
 }
 
+/** Channel of a carrier at a point under every hypothesis; those that leave it alone share one. */
+function channelsOf(
+  context: CauseContext,
+  hypotheses: readonly Hypothesis[],
+  carrier: CarrierContext,
+  point: TestPointContext,
+): readonly Channel[] {
+  const undisturbed = channel(context, carrier, point);
+  let lastChange: Hypothesis['change'] | undefined;
+  let last = undisturbed;
+  return hypotheses.map((hypothesis) => {
+    if (hypothesis.change === lastChange) return last;
+    lastChange = hypothesis.change;
+    const change = hypothesis.change(carrier, point);
+    last = change === undefined ? undisturbed : channel(context, carrier, point, change);
+    return last;
+  });
+}
+
 /** Looks up or computes the column of a measurement. */
 export type Predictions = (measurement: CauseMeasurement) => PredictedColumn;
 
@@ -82,10 +101,7 @@ export function predictionsOf(
     if (known) return known;
     const carrier = context.carriers.find((candidate) => candidate.name === carrierName);
     const point = context.testPoints.find((candidate) => candidate.name === pointName);
-    const made =
-      carrier && point
-        ? hypotheses.map((h) => channel(context, carrier, point, h.change(carrier, point)))
-        : [];
+    const made = carrier && point ? channelsOf(context, hypotheses, carrier, point) : [];
     channels.set(key, made);
     return made;
   };

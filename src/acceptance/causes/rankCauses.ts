@@ -7,14 +7,11 @@ import { whitenedSquare } from './covariance.js';
 import { evidenceFor } from './evidence.js';
 import { allHypotheses } from './hypotheses.js';
 import { type CauseInstallation, FAULT_CAUSES, type FaultCause } from './installation.js';
-import {
-  logLikelihoods,
-  type ObservedPattern,
-  observedPattern,
-  scatterClasses,
-} from './likelihood.js';
+import { logLikelihoods } from './likelihood.js';
 import { nextMeasurement } from './nextMeasurement.js';
 import type { CauseObservation } from './observation.js';
+import { type ObservedPattern, observedPattern, scatterClasses } from './pattern.js';
+import { type CauseShare, causeRanges, causeShares, logPriors } from './posterior.js';
 import { type PredictedColumn, predictionsOf } from './predictions.js';
 import type { CauseRanking, RankedCause } from './result.js';
 
@@ -25,18 +22,15 @@ const DECISIVE_ODDS = 4;
 export interface CauseQuestion {
   /** The installation as planned. */
   readonly installation: CauseInstallation;
-  /** Weight of causes before the readings, 0 or more, 1 where left out: 0 rules a cause out. */
+  /**
+   * Weight of causes before the readings, 0 or more; 0 rules a cause out. Left out, 4 for `nothing` and 1 for every
+   * other: most chains that are looked at are sound.
+   */
   readonly priorWeights?: { readonly [cause in FaultCause]?: number };
 }
 
 /** Ranks the causes for one list of observations of the installation. */
 export type CauseRanker = (observations: readonly CauseObservation[]) => CauseRanking;
-
-/** Ranks by posterior weights of hypotheses. */
-interface Posterior {
-  readonly weights: Float64Array;
-  readonly total: number;
-}
 
 /**
  * Prepares the search of causes for an installation, so that many lists of observations can be ranked quickly.
@@ -68,77 +62,35 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
   const context = causeContext(question.installation);
   const prior = priorOf(question.priorWeights ?? {});
   const hypotheses = allHypotheses(context);
-  const classes = scatterClasses(hypotheses);
+  const scatter = { hypotheses, classes: scatterClasses(hypotheses) };
   const predictions = predictionsOf(context, hypotheses);
-  const locations = new Map<FaultCause, Set<string | null>>();
-  for (const { cause, location } of hypotheses)
-    locations.set(cause, (locations.get(cause) ?? new Set()).add(location));
-  const logPrior = Float64Array.from(hypotheses, ({ cause, weight }) =>
-    Math.log((weight * prior[cause]) / (locations.get(cause)?.size ?? 1)),
-  );
-
-  const posterior = (logs: Float64Array): Posterior => {
-    let highest = Number.NEGATIVE_INFINITY;
-    for (let h = 0; h < logs.length; h++)
-      highest = Math.max(highest, (logs[h] as number) + (logPrior[h] as number));
-    const weights = new Float64Array(logs.length);
-    let total = 0;
-    for (let h = 0; h < logs.length; h++) {
-      const weight = Math.exp((logs[h] as number) + (logPrior[h] as number) - highest);
-      weights[h] = weight;
-      total += weight;
-    }
-    return { weights, total };
-  };
-
+  const ranges = causeRanges(hypotheses);
+  const logPrior = logPriors(hypotheses, ranges, prior);
   return (observations) => {
     const results = checkedList(observations).map((observation, index) =>
       checkedObservation(context, observation, `observations[${index}]`),
     );
-    const pattern = observedPattern(context, observations, results, hypotheses, classes);
     const columns = observations.map((observation) => predictions(observation));
+    const pattern = observedPattern(context, observations, results, columns, scatter);
     const logs = logLikelihoods(hypotheses.length, columns, results, pattern);
-    const { weights, total } = posterior(logs);
-    const shares = FAULT_CAUSES.map((cause) => ({ cause, share: 0, best: -1 }));
-    const byCause = new Map(shares.map((entry) => [entry.cause, entry]));
-    hypotheses.forEach(({ cause }, h) => {
-      const entry = byCause.get(cause);
-      if (!entry) return;
-      entry.share += (weights[h] as number) / total;
-      if (entry.best < 0 || (weights[h] as number) > (weights[entry.best] as number))
-        entry.best = h;
-    });
-    shares.sort((a, b) => b.share - a.share);
-    const ranking = shares.map(({ cause, share, best }): RankedCause => {
+    const { weights, shares } = causeShares(hypotheses, ranges, logPrior, logs);
+    const ranking = shares.map(({ cause, share, best, locationRatio }): RankedCause => {
       const hypothesis = hypotheses[best];
-      const location = hypothesis?.location ?? null;
-      let here = 0;
-      if (share > 0)
-        hypotheses.forEach((other, h) => {
-          if (other.cause === cause && other.location === location) here += weights[h] as number;
-        });
       return {
         cause,
         probabilityRatio: share,
-        location,
-        locationRatio: share > 0 ? Math.min(1, here / total / share) : 0,
+        location: hypothesis?.location ?? null,
+        locationRatio,
         parameters: hypothesis?.parameters ?? {},
         // Evidence is laid out for causes that are in question; the list would be long otherwise.
-        evidence:
-          share > 0.01 && best >= 0
-            ? evidenceFor(best, observations, results, pattern, columns)
-            : [],
+        evidence: share > 0.01 ? evidenceFor(best, observations, results, pattern, columns) : [],
       };
     });
-    const [first, second] = shares as [(typeof shares)[0], (typeof shares)[0]];
-    const next = nextMeasurement(
-      context,
-      hypotheses,
-      weights,
-      [first.cause, second.cause],
-      new Set(observations.map(measurementKey)),
+    const [first, second] = shares as [CauseShare, CauseShare];
+    const next = nextMeasurement(context, weights, [first, second], {
+      made: new Set(observations.map(measurementKey)),
       predictions,
-    );
+    });
     const unexplained = fitsBadly(first.best, pattern, columns);
     const undecided = first.share < DECISIVE_ODDS * second.share || unexplained;
     return {
@@ -231,7 +183,7 @@ function priorOf(
   const prior = Object.fromEntries(
     FAULT_CAUSES.map((cause) => [
       cause,
-      inRange(`priorWeights['${cause}']`, weights[cause] ?? 1, 0, 1e6),
+      inRange(`priorWeights['${cause}']`, weights[cause] ?? (cause === 'nothing' ? 4 : 1), 0, 1e6),
     ]),
   ) as Record<FaultCause, number>;
   if (Object.values(prior).filter((weight) => weight > 0).length < 2)
@@ -253,12 +205,9 @@ function fitsBadly(
   const n = pattern.readings.length;
   const whiten = pattern.whiteningFor(h);
   if (n === 0) return false;
-  const difference = Float64Array.from(
-    pattern.readings,
-    ({ value }, i) =>
-      value - ((columns[pattern.readingIndex[i] as number] as PredictedColumn).mean[h] as number),
-  );
-  const square = whitenedSquare(whiten, difference, Number.POSITIVE_INFINITY);
+  const means = pattern.readingIndex.map((index) => (columns[index] as PredictedColumn).mean);
+  const room = new Float64Array(n);
+  const square = whitenedSquare(whiten, pattern.values, means, h, room, Number.POSITIVE_INFINITY);
   // Chi-squared five deviations above its mean, with room for the grid of parameters.
   return square > n + 5 * Math.sqrt(2 * n) + 8;
 }
