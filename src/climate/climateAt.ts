@@ -100,18 +100,18 @@ export function climateFrom(grid: ClimateGrid, station: Station, local: LocalRai
   const figures = localRainFigures(object('local', local));
   const { layers } = grid;
   const rateLayer = layers('rainRate001');
-  const gridRate = layerValue(rateLayer, place);
+  const gridRate = Math.max(0, layerValue(rateLayer, place));
   const meanTemperatureK = layerValue(layers('meanTemperature'), place);
   const rainRate001MmPerH = figures?.rainRate001MmPerH ?? gridRate;
   const rainProbabilityPercent =
     figures?.rainProbabilityPercent ??
-    seasonalRainPercent(layerValue(layers('rainSeason'), place), gridRate, meanTemperatureK);
+    seasonalRainPercent(layerValue(layers('rainSeason'), place), gridRate, place.latitudeDeg);
   const isothermHeightKm = layerValue(layers('isothermHeight'), place);
   const rainSource = figures?.source ?? 'climate-grid';
   return {
-    latitudeDeg: place.latitudeDeg,
+    latitudeDeg: place.latitudeDeg + 0,
     longitudeDeg: place.longitudeDeg,
-    stationHeightKm: place.heightM / 1000,
+    stationHeightKm: place.heightM / 1000 + 0,
     rainRate001MmPerH,
     rainProbabilityPercent,
     rainSource,

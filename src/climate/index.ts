@@ -1,9 +1,21 @@
 /**
- * Climate of any place on Earth, offline: what the propagation recommendations need to know of it.
+ * Climate of any place on Earth, offline: what the propagation recommendations need to know of it, and the attenuation
+ * that follows.
  *
  * @module climate
  */
 
+export {
+  type AttenuationAt,
+  type AttenuationSpread,
+  attenuationAt,
+  type SkyPath,
+} from './attenuationAt.js';
+export {
+  attenuationAtBatch,
+  type PlannedAttenuation,
+  type PlannedStations,
+} from './attenuationAtBatch.js';
 export type { Climate, WaterAloft } from './climateAt.js';
 export { CLIMATE_GRID as SHIPPED_CLIMATE_GRID } from './gridData.js';
 export type { ClimateGridFile, ClimateLayer, LayerTransform } from './gridFile.js';
@@ -11,3 +23,4 @@ export type { LocalRain, MeasuredRain, RainSource } from './rainSource.js';
 export type { RainUncertainty, RainUncertaintyTerm } from './rainUncertainty.js';
 export { RAIN_ZONES, type RainZone, type RainZoneRate, rainZoneRate } from './rainZone.js';
 export { climateAt, climateFromGrid } from './shipped.js';
+export { waterAloftAt } from './waterAloftAt.js';

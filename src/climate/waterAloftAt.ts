@@ -1,0 +1,50 @@
+/** Water vapour and cloud of a climate at any percentage of the year. */
+
+import { DomainError, inRange, object } from '../errors.js';
+import { betweenPercents, blend } from '../propagation/mapsByPercent.js';
+import type { Climate, WaterAloft } from './climateAt.js';
+
+/**
+ * Water vapour and cloud liquid exceeded for a percentage of an average year, between those that a climate lists.
+ *
+ * Linear in the value and logarithmic in the percentage, as P.836-6 and P.840-9 interpolate. Beyond the list its end
+ * stands: below 5 % in the shipped grid that is the floor of P.618-14.
+ *
+ * @param climate  Climate of the place, from `climateAt`.
+ * @param exceededPercent  Percentage of an average year, above 0 to 100.
+ * @throws {@link DomainError} naming `climate` or `exceededPercent`.
+ *
+ * Source: ITU-R P.836-6 and P.840-9, interpolation between percentages.
+ * @example
+ * ```ts
+ * import { climateAt, waterAloftAt } from 'slantpath/climate';
+ * const climate = climateAt({ latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 });
+ * waterAloftAt(climate, 15).waterVapourContentKgPerM2.toFixed(1); // => '13.2'
+ * ```
+ */
+export function waterAloftAt(climate: Climate, exceededPercent: number): WaterAloft {
+  const { waterAloft } = object('climate', climate);
+  inRange('exceededPercent', exceededPercent, 1e-6, 100, 'is it the availability or a fraction?');
+  if (!Array.isArray(waterAloft) || waterAloft.length === 0)
+    throw new DomainError({
+      code: 'empty',
+      parameter: 'climate.waterAloft',
+      received: waterAloft,
+      allowed: 'a list with at least one percentage',
+    });
+  const { below, above, ratio } = betweenPercents(
+    'climate.waterAloft',
+    waterAloft.map((each) => each.exceededPercent),
+    exceededPercent,
+  );
+  const lower = waterAloft[below] as WaterAloft;
+  const upper = waterAloft[above] as WaterAloft;
+  const between = (of: (water: WaterAloft) => number) => blend(of(lower), of(upper), ratio);
+  return {
+    exceededPercent,
+    waterVapourDensityGPerM3: between((water) => water.waterVapourDensityGPerM3),
+    waterVapourContentKgPerM2: between((water) => water.waterVapourContentKgPerM2),
+    vapourScaleHeightKm: between((water) => water.vapourScaleHeightKm),
+    liquidWaterKgPerM2: between((water) => water.liquidWaterKgPerM2),
+  };
+}
