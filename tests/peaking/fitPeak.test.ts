@@ -187,7 +187,9 @@ describe('fit of the peak', () => {
     );
     expect(fit.coverage).toBe('at-least');
     expect(fit.positionDeg).toBeCloseTo(0, 12);
-    expect(fit.interval95Deg[1]).toBeGreaterThan(0.1);
+    // Ends within a step: 4 k p <= 1 dB; top and ends at least 7 dB apart: k >= 7 / (1 - 2 p); so p <= 1/30.
+    expect(fit.interval95Deg[1]).toBeGreaterThan(0.031);
+    expect(fit.interval95Deg[1]).toBeLessThan(1 / 30);
     expect(fit.interval95Deg[0]).toBeCloseTo(-fit.interval95Deg[1], 6);
   });
 });
