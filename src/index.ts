@@ -6,7 +6,14 @@
  * @module slantpath
  */
 
+export * from './acceptance/index.js';
+export * from './antenna/index.js';
+export * from './distribution/index.js';
 export * from './earth/index.js';
 export { DomainError, type DomainErrorCode, type DomainErrorDetails } from './errors.js';
+export * from './link/index.js';
 export { sumPowerDbm } from './numeric/decibel.js';
+export * from './peaking/index.js';
 export * from './pointing/index.js';
+export * from './propagation/index.js';
+export * from './survey/index.js';

@@ -62,7 +62,6 @@ export {
   crossPolarInterference,
   type Neighbour,
   type NeighbourInterference,
-  slotSeparation,
 } from './interference.js';
 export {
   type Carrier,

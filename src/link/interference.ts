@@ -2,54 +2,12 @@
 
 import { checkedLossDb, inRange } from '../antenna/guards.js';
 import { type AntennaPattern, patternGain } from '../antenna/pattern.js';
-import { GEOSTATIONARY_RADIUS_KM } from '../constants.js';
-import { stationToEcef } from '../earth/ecef.js';
-import { checkedStation, type Station } from '../earth/station.js';
-import { DomainError, finite, object } from '../errors.js';
-import { cosDeg, DEGREES_PER_RADIAN, sinDeg } from '../numeric/angle.js';
+import { DomainError, object } from '../errors.js';
 import { combinedDb } from './combine.js';
-
-/**
- * Angle on the sky in degrees, 0 to 180, between two geostationary slots as a station sees them; larger than their difference in
- * longitude, by up to 18 % where the satellites stand high.
- *
- * @param station  Where the antenna stands.
- * @param slots  `fromDeg` and `toDeg`, longitudes of the slots, east positive, any turn.
- * @throws {@link DomainError} naming the bad field.
- *
- * Source: own derivation from WGS 84 vectors. Accuracy: 1e-9 degree.
- * @example
- * ```ts
- * import { slotSeparation } from 'slantpath/link';
- * const station = { latitudeDeg: 46.5, longitudeDeg: 9.5, heightM: 1800 };
- * slotSeparation(station, { fromDeg: 16.4, toDeg: 19.4 }).toFixed(3); // => '3.320'
- * ```
- */
-export function slotSeparation(
-  station: Station,
-  slots: { readonly fromDeg: number; readonly toDeg: number },
-): number {
-  const { xKm, yKm, zKm } = stationToEcef(checkedStation(station));
-  const input = object('slots', slots);
-  const [a, b] = (['fromDeg', 'toDeg'] as const).map((name) => {
-    const slotDeg = finite(name, input[name]);
-    return [
-      GEOSTATIONARY_RADIUS_KM * cosDeg(slotDeg) - xKm,
-      GEOSTATIONARY_RADIUS_KM * sinDeg(slotDeg) - yKm,
-      -zKm,
-    ] as const;
-  }) as [readonly [number, number, number], readonly [number, number, number]];
-  const cross = Math.hypot(
-    a[1] * b[2] - a[2] * b[1],
-    a[2] * b[0] - a[0] * b[2],
-    a[0] * b[1] - a[1] * b[0],
-  );
-  return Math.atan2(cross, a[0] * b[0] + a[1] * b[1] + a[2] * b[2]) * DEGREES_PER_RADIAN;
-}
 
 /** A satellite beside the wanted one that sends in the same band. */
 export interface Neighbour {
-  /** Angle on the sky between it and the wanted satellite in degrees, above 0 up to 180: see {@link slotSeparation}. */
+  /** Angle on the sky between it and the wanted satellite in degrees, above 0 up to 180: `slotSeparation` of `slantpath/pointing` gives it. */
   readonly separationDeg: number;
   /** What it sends towards the station per megahertz, in dBW/MHz, -100 to 100. */
   readonly eirpDensityDbwPerMHz: number;

@@ -29,13 +29,13 @@ import {
   marginForAvailability,
   marginSensitivity,
   outages,
-  slotSeparation,
   smallestReflector,
   systemNoise,
   transparentLink,
   transponderState,
   uplinkBudget,
 } from 'slantpath/link';
+import { slotSeparation } from 'slantpath/pointing';
 import { expect, test } from 'vitest';
 
 /** Usual numbers, edges and rubbish. */
@@ -156,10 +156,11 @@ const CALLS: readonly ((n: (usual?: number) => number) => unknown)[] = [
   (n) => transponderState(transponder(n), n(-95)),
   (n) => transparentLink({ ...link(n), uplink: uplink(n), transponder: transponder(n) }),
   (n) =>
-    slotSeparation(
-      { latitudeDeg: n(46), longitudeDeg: n(9), heightM: n(100) },
-      { fromDeg: n(10), toDeg: n(13) },
-    ),
+    slotSeparation({
+      station: { latitudeDeg: n(46), longitudeDeg: n(9), heightM: n(100) },
+      fromLongitudeDeg: n(10),
+      toLongitudeDeg: n(13),
+    }),
   (n) =>
     adjacentSatellites({
       pattern: { kind: 'S.465-6', diameterM: n(1), frequencyGHz: n(12) },

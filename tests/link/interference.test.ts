@@ -5,8 +5,8 @@ import {
   adjacentSatellites,
   crossPolarInterference,
   groundShare,
-  slotSeparation,
 } from 'slantpath/link';
+import { slotSeparation } from 'slantpath/pointing';
 import { describe, expect, test } from 'vitest';
 import { cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
@@ -24,14 +24,15 @@ publishedTable({
     referenceTable('link/slot-separation.csv').map((row) => ({
       name: Object.values(row).slice(0, 5).join(' '),
       expected: cell(row, 'separation_deg'),
-      got: slotSeparation(
-        {
+      got: slotSeparation({
+        station: {
           latitudeDeg: cell(row, 'lat_deg'),
           longitudeDeg: cell(row, 'lon_deg'),
           heightM: cell(row, 'height_m'),
         },
-        { fromDeg: cell(row, 'from_deg'), toDeg: cell(row, 'to_deg') },
-      ),
+        fromLongitudeDeg: cell(row, 'from_deg'),
+        toLongitudeDeg: cell(row, 'to_deg'),
+      }).topocentricDeg,
     })),
 });
 
@@ -113,10 +114,20 @@ describe('neighbours', () => {
 
   test('slots apart in longitude are further apart on the sky, but for the horizon', () => {
     const station = { latitudeDeg: 10, longitudeDeg: 20, heightM: 0 };
-    expect(slotSeparation(station, { fromDeg: 19, toDeg: 21 })).toBeGreaterThan(2);
-    expect(slotSeparation(station, { fromDeg: 19, toDeg: 19 })).toBe(0);
-    const there = slotSeparation(station, { fromDeg: 19, toDeg: 21 });
-    expect(slotSeparation(station, { fromDeg: 21 + 360, toDeg: 19 })).toBeCloseTo(there, 12);
+    expect(
+      slotSeparation({ station, fromLongitudeDeg: 19, toLongitudeDeg: 21 }).topocentricDeg,
+    ).toBeGreaterThan(2);
+    expect(
+      slotSeparation({ station, fromLongitudeDeg: 19, toLongitudeDeg: 19 }).topocentricDeg,
+    ).toBe(0);
+    const there = slotSeparation({
+      station,
+      fromLongitudeDeg: 19,
+      toLongitudeDeg: 21,
+    }).topocentricDeg;
+    expect(
+      slotSeparation({ station, fromLongitudeDeg: 21 + 360, toLongitudeDeg: 19 }).topocentricDeg,
+    ).toBeCloseTo(there, 12);
   });
 });
 
@@ -200,15 +211,6 @@ test.each([
         neighbours: [neighbour],
       }),
     'wantedGainDbi',
-  ],
-  [
-    () =>
-      slotSeparation({ latitudeDeg: 91, longitudeDeg: 0, heightM: 0 }, { fromDeg: 1, toDeg: 2 }),
-    'latitudeDeg',
-  ],
-  [
-    () => slotSeparation({ latitudeDeg: 1, longitudeDeg: 0, heightM: 0 }, { fromDeg: 1 } as never),
-    'toDeg',
   ],
   [
     () =>
