@@ -30,13 +30,16 @@ function specificCoefficient(f: number, temperatureK: number): number {
   return (0.819 * f) / (imaginary * (1 + eta * eta));
 }
 
-/** K_L of the slant path, dB per kg/m2: K_l at 273.75 K times a factor fitted in frequency; equation (12). */
+/**
+ * K_L of the slant path, dB per kg/m2: K_l at 273.75 K times a factor fitted in frequency; equation (12). The fit is made for
+ * up to 200 GHz; from about 725 GHz it would turn negative and is held at 0.
+ */
 function pathCoefficient(f: number): number {
   const factor =
     0.1522 * Math.exp(-((f + 23.9589) ** 2) / 3.2991e3) +
     11.51 * Math.exp(-((f - 219.2096) ** 2) / 2.7595e6) -
     10.4912;
-  return specificCoefficient(f, CLOUD_TEMPERATURE_K) * factor;
+  return specificCoefficient(f, CLOUD_TEMPERATURE_K) * Math.max(0, factor);
 }
 
 /**

@@ -3,6 +3,7 @@ import {
   frequencyScaledRain,
   gasSlantAttenuation,
   meanRadiatingTemperature,
+  type ReferenceAtmosphere,
   rainAttenuationLognormal,
   referenceAtmosphere,
   siteDiversity,
@@ -155,6 +156,16 @@ recomputed(
   'pressure_hpa',
   (row) => referenceAtmosphere(cell(row, 'height_km')).pressureHpa,
 );
+
+const seasonal = 'p835-6-seasonal-recomputed.csv';
+const season = (row: CsvRow) =>
+  referenceAtmosphere(cell(row, 'height_km'), row['atmosphere'] as ReferenceAtmosphere);
+for (const [quantity, unit, column, got] of [
+  ['temperature by season', 'K', 'temperature_k', (row) => season(row).temperatureK],
+  ['pressure by season', 'hPa', 'pressure_hpa', (row) => season(row).pressureHpa],
+  ['vapour by season', 'g/m3', 'density_g_m3', (row) => season(row).waterVapourDensityGPerM3],
+] as const satisfies [string, string, string, (row: CsvRow) => number][])
+  recomputed(seasonal, quantity, unit, 1e-13, 'double precision', column, got);
 
 const slant = 'p676-13-slant-recomputed.csv';
 const ray = (row: CsvRow) =>
