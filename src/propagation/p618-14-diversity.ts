@@ -111,7 +111,6 @@ export interface DiversityGain {
  * @throws {@link DomainError} naming the field that is missing, not finite or out of its domain.
  *
  * Source: Recommendation ITU-R P.618-14, section 2.2.4.2.
- * Accuracy: 1.14 dB r.m.s. against measurements, as the recommendation states.
  * @example
  * ```ts
  * import { diversityGain } from 'slantpath/propagation';

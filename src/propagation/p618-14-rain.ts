@@ -92,8 +92,8 @@ export interface RainAttenuation {
  * @throws {@link DomainError} naming the field that is missing, not finite or out of its domain.
  *
  * Source: Recommendation ITU-R P.618-14, section 2.2.1.1, steps 1 to 10.
- * Accuracy: the printed digits of the ITU-R validation examples. As a forecast, the recommendation's own
- * measure against measurements is about 35 % r.m.s.; year to year about 20 to 30 %.
+ * Accuracy: 5e-10 relative against the ITU-R validation examples. As a forecast it is far coarser: predictions and measurements
+ * differ by about 30 to 40 % r.m.s. (from memory), and years differ among themselves (`yearToYear`, P.678-3).
  * @example
  * ```ts
  * import { rainAttenuation } from 'slantpath/propagation';
