@@ -16,12 +16,15 @@ export {
   crossPolarDiscrimination,
 } from './p618-14-cross-polar.js';
 export {
-  type DiversityGain,
+  type ScaledCrossPolarDiscrimination,
+  scaledCrossPolarDiscrimination,
+} from './p618-14-cross-polar-scaling.js';
+export {
   type DiversitySite,
-  diversityGain,
   type SiteDiversity,
   siteDiversity,
 } from './p618-14-diversity.js';
+export { type DiversityGain, diversityGain } from './p618-14-diversity-gain.js';
 export { type ExceededPercent, rainExceedance, totalExceedance } from './p618-14-exceedance.js';
 export {
   type RainAttenuationLognormal,
@@ -50,9 +53,7 @@ export {
   frequencyScaledRain,
   type PolarizationScaledRain,
   polarizationScaledRain,
-  type ScaledCrossPolarDiscrimination,
   type ScaledRainAttenuation,
-  scaledCrossPolarDiscrimination,
 } from './p618-14-scaling.js';
 export {
   type ScintillationFade,

@@ -3,7 +3,7 @@
 import { finite, object } from '../errors.js';
 import { cosDeg } from '../numeric/angle.js';
 import { checkedFrequencyGHz, checkedPercent, inRange, namesOutside } from './inputs.js';
-import { tiltFactor } from './p618-14-scaling.js';
+import { tiltFactor } from './p618-14-cross-polar-scaling.js';
 
 /** Input of {@link crossPolarDiscrimination}. */
 export interface CrossPolarDiscriminationInput {
