@@ -128,7 +128,7 @@ export function inRange(
   slip?: string,
   index?: number,
 ): number {
-  if (value >= minimum && value <= maximum) return value;
+  if (typeof value === 'number' && value >= minimum && value <= maximum) return value;
   if (Number.isFinite(value)) {
     if (value < minimum && minimum - value <= 8e-16 * Math.abs(minimum)) return minimum;
     if (value > maximum && value - maximum <= 8e-16 * Math.abs(maximum)) return maximum;

@@ -39,6 +39,13 @@ describe('guards', () => {
     expect(thrown(() => positive('diameterM', value as number)).code).toBe(code);
   });
 
+  test.each([['36'], [null], [[36]], [new Number(36)], [true]])(
+    'a range takes numbers only, not %j',
+    (value) => {
+      expect(() => inRange('elevationDeg', value as number, -90, 90)).toThrow(DomainError);
+    },
+  );
+
   test('never print a whole input', () => {
     expect(thrown(() => finite('x', new Array(500).fill(0) as unknown as number)).message).toBe(
       'x must be a finite number, got an array of 500',
