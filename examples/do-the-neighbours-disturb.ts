@@ -6,12 +6,11 @@ import { slotSeparation } from 'slantpath/pointing';
 
 const station = { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 };
 const slots = [
-  { toDeg: 13.4, eirpDensityDbwPerMHz: 36 },
-  { toDeg: 19.4, eirpDensityDbwPerMHz: 35 },
+  { toLongitudeDeg: 13.4, eirpDensityDbwPerMHz: 36 },
+  { toLongitudeDeg: 19.4, eirpDensityDbwPerMHz: 35 },
 ];
-const neighbours = slots.map(({ toDeg, eirpDensityDbwPerMHz }) => ({
-  separationDeg: slotSeparation({ station, fromLongitudeDeg: 16.4, toLongitudeDeg: toDeg })
-    .topocentricDeg,
+const neighbours = slots.map(({ toLongitudeDeg, eirpDensityDbwPerMHz }) => ({
+  separationDeg: slotSeparation({ station, fromLongitudeDeg: 16.4, toLongitudeDeg }).topocentricDeg,
   eirpDensityDbwPerMHz,
 }));
 for (const { separationDeg } of neighbours)

@@ -1,0 +1,228 @@
+/** Which mode when? Throughput against percent of the year where the mode follows the weather. */
+
+import { adaptiveModes, dvbModes, outages, totalFade } from 'slantpath/link';
+import { defineExample, literal } from '../lib/example.js';
+import { choice, number, place } from '../lib/inputs.js';
+import {
+  diameter,
+  frequency,
+  linkOf,
+  loss,
+  rainInputs,
+  sight,
+  slot,
+  symbolRate,
+} from '../lib/linkInputs.js';
+import { linePlot, type Point } from '../lib/plot.js';
+import { longitudeText, shown } from '../lib/text.js';
+
+const SETS = {
+  s2: 'DVB-S2',
+  both: 'DVB-S2 and DVB-S2X',
+  s: 'DVB-S',
+} as const;
+
+const modesOf = (set: keyof typeof SETS) =>
+  set === 's'
+    ? dvbModes('DVB-S')
+    : set === 's2'
+      ? dvbModes('DVB-S2')
+      : [...dvbModes('DVB-S2'), ...dvbModes('DVB-S2X')];
+
+export default defineExample({
+  inputs: {
+    station: place(),
+    orbitalLongitudeDeg: slot(),
+    frequencyGHz: frequency(19.7),
+    eirpDbw: number({
+      label: 'EIRP of the satellite at the station',
+      unit: 'dBW',
+      value: 50,
+      step: 0.5,
+      min: 30,
+      max: 65,
+    }),
+    symbolRateMBd: symbolRate(30),
+    modes: choice({ label: 'Modes', options: SETS, value: 's2' }),
+    switchingMarginDb: loss(
+      'Switching margin',
+      0.5,
+      'Kept in hand so that the link does not drop while it changes mode.',
+    ),
+    implementationLossDb: loss('Implementation loss of the receiver', 1),
+    diameterM: diameter(),
+    noiseFigureDb: loss('Noise figure of the low-noise block', 1.3),
+    pointingOffsetDeg: number({
+      label: 'Pointing error',
+      unit: '°',
+      value: 0.05,
+      step: 0.05,
+      min: 0,
+      max: 1,
+    }),
+    ...rainInputs,
+    gasAttenuationDb: loss('Gas at 5 % of the time', 0.26),
+    cloudAttenuationDb: loss('Cloud at 5 % of the time', 0.34),
+    wetRefractivityNUnits: number({
+      label: 'Wet refractivity',
+      unit: 'N-units',
+      value: 45,
+      step: 5,
+      min: 0,
+      max: 150,
+    }),
+  },
+  compute: ({ station, orbitalLongitudeDeg, modes, switchingMarginDb, ...fields }) => {
+    const { elevationDeg, slantRangeKm, hidden } = sight(station, orbitalLongitudeDeg);
+    const link = linkOf({
+      ...fields,
+      modeName: 'QPSK 1/4',
+      slantRangeKm,
+      clearAttenuationDb: fields.gasAttenuationDb,
+    });
+    const raised = Math.max(5, elevationDeg);
+    const fade = totalFade({
+      latitudeDeg: station.latitudeDeg,
+      stationHeightKm: station.heightM / 1000,
+      rainHeightKm: fields.rainHeightKm,
+      rainRate001MmPerH: fields.rainRate001MmPerH,
+      frequencyGHz: fields.frequencyGHz,
+      elevationDeg: raised,
+      tiltDeg: 45,
+      antennaDiameterM: fields.diameterM,
+      wetRefractivityNUnits: fields.wetRefractivityNUnits,
+      gasAttenuationDb: fields.gasAttenuationDb,
+      cloudAttenuationDb: fields.cloudAttenuationDb,
+    });
+    const year = adaptiveModes({ link, fade, modes: modesOf(modes), switchingMarginDb });
+    const out =
+      year.outagePercent >= 0.001 && year.outagePercent <= 50
+        ? outages({
+            exceededPercent: year.outagePercent,
+            frequencyGHz: fields.frequencyGHz,
+            elevationDeg: raised,
+            attenuationDb: Math.max(0.01, fade(year.outagePercent).attenuationDb),
+          })
+        : null;
+    return { hidden, elevationDeg, year, out };
+  },
+  view: ({ hidden, elevationDeg, year, out }, { orbitalLongitudeDeg }) => {
+    if (hidden)
+      return {
+        says: `The slot at ${longitudeText(orbitalLongitudeDeg)} is hidden by the Earth from this station.`,
+        outputs: [{ label: 'Elevation', value: elevationDeg, unit: '°' }],
+      };
+    const used = year.modes.filter(({ sharePercent }) => sharePercent > 0);
+    // Rate that is kept for all but a percentage of the year: a staircase.
+    const stairs: Point[] = [{ x: 0.001, y: 0 }];
+    for (const { availablePercent, bitRateMbps } of used) {
+      const x = Math.max(0.001, 100 - availablePercent);
+      stairs.push({ x, y: stairs[stairs.length - 1]?.y ?? 0 }, { x, y: bitRateMbps });
+    }
+    stairs.push({ x: 100, y: stairs[stairs.length - 1]?.y ?? 0 });
+    const usual = [...used].sort((a, b) => b.sharePercent - a.sharePercent)[0];
+    return {
+      says: usual
+        ? `Most of the year ${usual.mode.name} carries ${shown(usual.bitRateMbps, 1)} Mbit/s; the mean over all weathers is ${shown(year.meanBitRateMbps, 1)} Mbit/s.`
+        : 'Not even the slowest mode can be used.',
+      outputs: [
+        { label: 'Mean throughput', value: year.meanBitRateMbps, unit: 'Mbit/s', main: true },
+        {
+          label: 'Out altogether',
+          value: year.outagePercent,
+          unit: '% of the year',
+          digits: 4,
+          main: true,
+        },
+        { label: 'Throughput in clear weather', value: year.clearBitRateMbps, unit: 'Mbit/s' },
+        ...(out
+          ? [
+              { label: 'Hours out in a year', value: out.hoursPerYear, unit: 'h' },
+              { label: 'Hours out in the worst month', value: out.worstMonthHours, unit: 'h' },
+              {
+                label: 'Outages longer than 10 s in a year',
+                value: out.perYear,
+                digits: 0,
+                note: `${shown(out.meanMinutes, 1)} minutes on average`,
+              },
+            ]
+          : []),
+      ],
+      figures: [
+        linePlot({
+          title: 'Throughput kept for all but a percentage of the year',
+          x: {
+            label: 'Percent of the year with less',
+            unit: '%',
+            scale: 'log',
+            min: 0.001,
+            max: 100,
+            digits: 4,
+          },
+          y: { label: 'Throughput', unit: 'Mbit/s', min: 0 },
+          series: [{ label: 'fastest mode that can be used', points: stairs }],
+          rules: [{ axis: 'y', at: year.meanBitRateMbps, label: 'mean' }],
+        }),
+      ],
+      tables: [
+        {
+          caption: 'Modes in use, slowest first',
+          columns: ['Mode', 'Rate / Mbit/s', 'In use / % of the year', 'This or faster / %'],
+          rows: used.map(({ mode, bitRateMbps, sharePercent, availablePercent }) => [
+            mode.name,
+            shown(bitRateMbps, 1),
+            shown(sharePercent, 4),
+            shown(availablePercent, 4),
+          ]),
+        },
+      ],
+    };
+  },
+  code: (values) =>
+    `import { adaptiveModes, dvbMode, dvbModes, totalFade } from 'slantpath/link';
+import { lookAngles } from 'slantpath/pointing';
+
+const { elevationDeg, slantRangeKm } = lookAngles(${literal(values.station)}, ${literal(values.orbitalLongitudeDeg)});
+const fade = totalFade({
+  latitudeDeg: ${literal(values.station.latitudeDeg)},
+  stationHeightKm: ${literal(values.station.heightM / 1000)},
+  rainHeightKm: ${literal(values.rainHeightKm)},
+  rainRate001MmPerH: ${literal(values.rainRate001MmPerH)},
+  frequencyGHz: ${literal(values.frequencyGHz)},
+  elevationDeg: Math.max(5, elevationDeg),
+  tiltDeg: 45,
+  antennaDiameterM: ${literal(values.diameterM)},
+  wetRefractivityNUnits: ${literal(values.wetRefractivityNUnits)},
+  gasAttenuationDb: ${literal(values.gasAttenuationDb)},
+  cloudAttenuationDb: ${literal(values.cloudAttenuationDb)},
+});
+const year = adaptiveModes({
+  link: {
+    carrier: {
+      symbolRateMBd: ${literal(values.symbolRateMBd)},
+      mode: dvbMode('DVB-S2', 'QPSK 1/4'),
+      implementationLossDb: ${literal(values.implementationLossDb)},
+    },
+    downlink: {
+      eirpDbw: ${literal(values.eirpDbw)},
+      frequencyGHz: ${literal(values.frequencyGHz)},
+      slantRangeKm,
+      clearAttenuationDb: ${literal(values.gasAttenuationDb)},
+    },
+    receiver: {
+      diameterM: ${literal(values.diameterM)},
+      noiseFigureDb: ${literal(values.noiseFigureDb)},
+      pointingOffsetDeg: ${literal(values.pointingOffsetDeg)},
+    },
+  },
+  fade,
+  modes: ${
+    values.modes === 'both'
+      ? "[...dvbModes('DVB-S2'), ...dvbModes('DVB-S2X')]"
+      : `dvbModes('${values.modes === 's' ? 'DVB-S' : 'DVB-S2'}')`
+  },
+  switchingMarginDb: ${literal(values.switchingMarginDb)},
+});
+console.log(year.meanBitRateMbps, year.outagePercent);
+`,
+});
