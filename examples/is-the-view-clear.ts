@@ -3,7 +3,7 @@
 import { magneticField } from 'slantpath/magnetic';
 import { clearArc, horizonProfile, slotViews } from 'slantpath/survey';
 
-const station = { latitudeDeg: 46.6185, longitudeDeg: 10.3472, heightM: 1480 };
+const station = { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 };
 const { declinationDeg } = magneticField(station, 2026.44);
 const profile = horizonProfile({
   sightings: [

@@ -3,7 +3,7 @@
 import { lookAngles } from 'slantpath/pointing';
 import { shadowInstants } from 'slantpath/sun';
 
-const station = { latitudeDeg: 46.6185, longitudeDeg: 10.3472, heightM: 1480 };
+const station = { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 };
 const look = lookAngles(station, 16.4);
 if (look.kind === 'visible')
   for (const day of ['2026-03-20', '2026-06-21', '2026-12-21'])

@@ -3,7 +3,7 @@
 import { sunOutageCourse, sunOutages } from 'slantpath/sun';
 
 const reception = {
-  station: { latitudeDeg: 46.6185, longitudeDeg: 10.3472, heightM: 1480 },
+  station: { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 },
   orbitalLongitudeDeg: 16.4,
   diameterM: 0.9,
   frequencyGHz: 11.7,

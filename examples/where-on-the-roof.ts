@@ -19,7 +19,7 @@ const chimney = {
 };
 const places = [0, 2, 4].map((northM) => ({ eastM: 1.5, northM, upM: 0 }));
 clearPlaces({
-  station: { latitudeDeg: 46.6185, longitudeDeg: 10.3472, heightM: 1480 },
+  station: { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 },
   obstacles: [ridge, chimney],
   orbitalLongitudesDeg: [7.2, 16.4, 21.8],
   diameterM: 0.9,

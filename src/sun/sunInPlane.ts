@@ -52,7 +52,7 @@ const STEP_MS = 1200000;
 /**
  * Instants of a day at which the Sun stands in the vertical plane of a bearing, on either side.
  *
- * Then the shadow of a plumb line on level ground is that bearing: true north without a compass. The Sun is in
+ * Then the shadow of a plumb line is that bearing, on sloping ground too: true north without a compass. The Sun is in
  * the plane when E cos az - N sin az = 0 for its direction (E, N, U).
  *
  * Never look at the Sun; watch the shadow on the ground only.
