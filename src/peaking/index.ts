@@ -39,7 +39,8 @@ export {
   type PlanComparisonInput,
   type PlanResult,
 } from './comparePlans.js';
-export { type CoupledPeak, type CoupledSamples, fitCoupledPeak } from './coupledPeak.js';
+export type { CoupledPeak, CoupledSamples } from './coupledOutcome.js';
+export { fitCoupledPeak } from './coupledPeak.js';
 export { fitNull, type NullFit, type NullSamples } from './fitNull.js';
 export { fitPeak } from './fitPeak.js';
 export { type NextMove, nextMove } from './nextMove.js';

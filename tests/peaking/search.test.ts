@@ -141,6 +141,17 @@ describe('next move', () => {
     expect(few.last).toMatchObject({ kind: 'stop', reason: 'too-many' });
   });
 
+  test('two readings and the width point to the peak', () => {
+    // 12 / 3^2 dB per square turn: 0.75 - 6 / (4 / 1.5 * 1.5) = -0.75; then a flank on the other side of it.
+    let search = beginPeakSearch({ halfPowerBeamwidthTurns: 3 });
+    search = afterReading(search, -40);
+    search = afterReading({ ...search, placeTurns: 1.5 }, -46);
+    const move = nextMove(search);
+    if (move.kind !== 'turn-and-read') throw new Error(move.kind);
+    const offset = (move.toTurns + 0.75) / 3;
+    expect([-0.7, -0.55, -0.4].some((flank) => Math.abs(flank - offset) < 1e-9)).toBe(true);
+  });
+
   test('a reading at the peak that speaks against it sends the search on', () => {
     let search = beginPeakSearch({ halfPowerBeamwidthTurns: 3, scatterDb: 0.3 });
     for (const levelDbm of [-40, -43, -43]) {
