@@ -1,5 +1,12 @@
 import fc from 'fast-check';
-import { solarBrightness, sunNoise, sunOutageCourse, sunOutages } from 'slantpath/sun';
+import { lookAngles } from 'slantpath/pointing';
+import {
+  solarBrightness,
+  sunDirection,
+  sunNoise,
+  sunOutageCourse,
+  sunOutages,
+} from 'slantpath/sun';
 import { describe, expect, test } from 'vitest';
 import { type CsvRow, cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
@@ -172,6 +179,30 @@ describe('sun outages', () => {
       });
       const minutes = course.filter((moment) => moment.separationDeg < 1).length / 10;
       expect(Math.abs(minutes - cell(row, 'minutes_with_centre_within_1_deg'))).toBeLessThan(0.16);
+    }
+  });
+
+  test('an hour off the passage the separation is still that of Sun and slot', () => {
+    const { station, orbitalLongitudeDeg } = tarnfell;
+    const look = lookAngles(station, orbitalLongitudeDeg);
+    const course = sunOutageCourse({
+      ...tarnfell,
+      near: '2026-03-03T11:00Z',
+      halfSpanMin: 60,
+      stepS: 600,
+    });
+    expect(course.length).toBe(13);
+    const radians = Math.PI / 180;
+    for (const { instantUtc, separationDeg } of course) {
+      const sun = sunDirection(station, { instant: instantUtc });
+      if (sun.kind === 'overhead' || look.kind === 'overhead') throw new Error('overhead');
+      const cosine =
+        Math.sin(sun.elevationDeg * radians) * Math.sin(look.elevationDeg * radians) +
+        Math.cos(sun.elevationDeg * radians) *
+          Math.cos(look.elevationDeg * radians) *
+          Math.cos((sun.azimuthDeg - look.azimuthDeg) * radians);
+      // The instant is written to the millisecond: 4e-6 degree.
+      expect(Math.abs(Math.acos(cosine) / radians - separationDeg)).toBeLessThan(2e-5);
     }
   });
 

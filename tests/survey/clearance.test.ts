@@ -155,7 +155,7 @@ describe('obstruction', () => {
   test.each(['distanceM', 'topHeightM', 'centreHeightM', 'elevationDeg', 'diameterM'])(
     'refuses a bad %s',
     (parameter) => {
-      for (const bad of [Number.NaN, Number.POSITIVE_INFINITY, undefined, 1e9])
+      for (const bad of [Number.NaN, Number.POSITIVE_INFINITY, undefined, null, '5', 1e9])
         expect(() => obstructionClearance({ ...tree, [parameter]: bad } as never)).toThrow(
           expect.objectContaining({ name: 'DomainError', parameter }),
         );
