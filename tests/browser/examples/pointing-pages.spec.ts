@@ -75,7 +75,7 @@ test('several slots: answers as the library does, free and rigid', async ({ page
   );
   await fitsWindow(page);
   expect(await axe(page)).toEqual([]);
-  await example.getByLabel('Feeds').selectOption('On a rigid bar');
+  await example.getByLabel('Feeds', { exact: true }).selectOption('On a rigid bar');
   await field(example, 'Places on a rigid bar').fill('-150 0 95');
   const rigid = severalSlots({
     station: karhut,
@@ -107,7 +107,7 @@ test('turn of the feed: answers as the library does', async ({ page }) => {
   await expect(example.locator('.ex-says')).toContainText(`${longitudeText(-20)} turn the feed`);
   await fitsWindow(page);
   expect(await axe(page)).toEqual([]);
-  await example.getByLabel('Polarization').selectOption('Circular');
+  await example.getByLabel('Polarization', { exact: true }).selectOption('Circular');
   await expect(example.locator('.ex-says')).toContainText('any turn of the feed serves');
 });
 
