@@ -4,7 +4,7 @@ import starlight from '@astrojs/starlight';
 import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
-import starlightTypeDoc, { typeDocSidebarGroup } from 'starlight-typedoc';
+import starlightTypeDoc from 'starlight-typedoc';
 import rehypeSearchIgnore from './rehype-search-ignore.mjs';
 
 /** Absolute path of something in the repository, whatever the working directory is. */
@@ -69,6 +69,8 @@ export default defineConfig({
               output: 'api',
               typeDoc: {
                 entryFileName: 'overview',
+                // Types stand on the page of their module: a page for each would weigh more than all the rest.
+                membersWithOwnFile: ['Function', 'Class'],
                 disableSources: true,
                 skipErrorChecking: true,
                 parametersFormat: 'table',
@@ -77,8 +79,8 @@ export default defineConfig({
             }),
           ]
         : [],
-      // The groups of hand-written pages are made in src/routeData.ts.
-      sidebar: builds ? [typeDocSidebarGroup] : [],
+      // The sidebar is made in src/routeData.ts.
+      sidebar: [],
     }),
   ],
 });

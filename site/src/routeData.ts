@@ -23,9 +23,6 @@ function group(label: string, entries: Entry[], collapsed: boolean): Entry {
   return { type: 'group', label, entries, collapsed, badge: undefined };
 }
 
-const holdsCurrent = (entry: Entry): boolean =>
-  entry.type === 'link' ? entry.isCurrent : entry.entries.some(holdsCurrent);
-
 async function pagesOf(folder: string): Promise<Page[]> {
   const entries = await getCollection('docs', ({ id }) => id.startsWith(`${folder}/`));
   return entries
@@ -37,17 +34,26 @@ async function pagesOf(folder: string): Promise<Page[]> {
     .sort((a, b) => a.order - b.order || a.label.localeCompare(b.label));
 }
 
-/** API pages are many: only those of the module on show are listed, elsewhere a single link. */
-function apiEntries(made: Entry[], pathname: string): Entry[] {
+/** API pages are many: only the functions of the module on show are listed. */
+async function apiEntries(pathname: string): Promise<Entry[]> {
   const overview = link('API overview', '/api/overview/', pathname);
   if (!pathname.startsWith('/api/')) return [overview];
-  const modules = made.flatMap((entry) => (entry.type === 'group' ? entry.entries : []));
+  const pages = (await getCollection('docs', ({ id }) => id.startsWith('api/'))).map(
+    ({ id, data }) => ({ path: id.split('/'), id, title: data.title }),
+  );
+  const modules = pages.filter(({ path }) => path.length === 3 && path[2] === 'overview');
   return [
     overview,
-    ...modules.map((entry) => {
-      if (entry.type === 'link' || holdsCurrent(entry)) return entry;
-      return link(entry.label, slash(`api/${entry.label}/overview`), pathname);
-    }),
+    ...modules
+      .map(({ path: [, name = ''], id }) => {
+        const own = link(name, slash(id), pathname);
+        if (!pathname.startsWith(`/api/${name}/`)) return own;
+        const functions = pages
+          .filter(({ path }) => path[1] === name && path.length === 4)
+          .map((page) => link(page.title, slash(page.id), pathname));
+        return group(name, [link('Overview and types', slash(id), pathname), ...functions], false);
+      })
+      .sort((a, b) => a.label.localeCompare(b.label)),
   ];
 }
 
@@ -83,8 +89,10 @@ export const onRequest = defineRouteMiddleware(async ({ locals, url }) => {
   const hand = entries.flatMap(function flat(entry): Link[] {
     return entry.type === 'link' ? [entry] : entry.entries.flatMap(flat);
   });
-  entries.push(group('API', apiEntries(route.sidebar, pathname), false));
-  route.sidebar = entries;
+  // On API pages the hand-written ones are one link to each group, to keep hundreds of pages light.
+  const api = pathname.startsWith('/api/');
+  const brief = GROUPS.map(({ label, first }) => link(label, first, pathname));
+  route.sidebar = [...(api ? brief : entries), group('API', await apiEntries(pathname), false)];
   const here = hand.findIndex(({ isCurrent }) => isCurrent);
   route.pagination = {
     prev: here > 0 ? hand[here - 1] : undefined,

@@ -13,14 +13,15 @@ export const STAGES: Readonly<Record<number, string>> = {
   6: 'In class',
 };
 
-/** Folder of `docs/`, label, and whether its pages are split into stages. */
+/** Folder of `docs/`, label, whether its pages are split into stages, and the page to begin with. */
 export const GROUPS: readonly {
   readonly folder: string;
   readonly label: string;
   readonly staged?: boolean;
+  readonly first: string;
 }[] = [
-  { folder: 'start', label: 'Start here' },
-  { folder: 'examples', label: 'Worked examples', staged: true },
-  { folder: 'guides', label: 'Guides' },
-  { folder: 'reference', label: 'Reference' },
+  { folder: 'start', label: 'Start here', first: '/start/use-it-in-an-app/' },
+  { folder: 'examples', label: 'Worked examples', staged: true, first: '/start/learn/' },
+  { folder: 'guides', label: 'Guides', first: '/guides/browser/' },
+  { folder: 'reference', label: 'Reference', first: '/reference/conventions/' },
 ];
