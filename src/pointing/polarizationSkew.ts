@@ -61,7 +61,7 @@ export type PolarizationSkew =
     };
 
 /** A line has no head: its direction brought to [-90, 90). */
-export function lineDeg(angleDeg: number): number {
+function lineDeg(angleDeg: number): number {
   return wrapLongitudeDeg(2 * (angleDeg % 180)) / 2 + 0;
 }
 
