@@ -13,6 +13,12 @@ const STANDARDS = {
 } as const;
 const GROUPS = { public: 'general public', occupational: 'at work, trained' } as const;
 
+/** Whole decades that hold some values. */
+const decades = (values: readonly number[]) => ({
+  min: 10 ** Math.floor(Math.log10(Math.min(...values))),
+  max: 10 ** Math.ceil(Math.log10(Math.max(...values))),
+});
+
 export default defineExample({
   inputs: {
     diameterM: number({
@@ -64,6 +70,7 @@ export default defineExample({
     };
   },
   view: ({ safe, curve, limit }) => {
+    const densities = curve.map(({ powerDensityWPerM2 }) => powerDensityWPerM2);
     const says = {
       distance: () =>
         `Keep out of the beam: the limit is exceeded up to ${shown(safe.kind === 'distance' ? safe.distanceM : 0, 1)} m in front of the reflector.`,
@@ -102,8 +109,21 @@ export default defineExample({
       figures: [
         linePlot({
           title: 'Highest power density on the axis of the beam against distance',
-          x: { label: 'Distance', unit: 'm', scale: 'log', digits: 1 },
-          y: { label: 'Power density', unit: 'W/m²', scale: 'log', digits: 3 },
+          x: {
+            label: 'Distance',
+            unit: 'm',
+            scale: 'log',
+            digits: 1,
+            min: curve[0]?.distanceM ?? 1,
+            max: curve[curve.length - 1]?.distanceM ?? 100,
+          },
+          y: {
+            label: 'Power density',
+            unit: 'W/m²',
+            scale: 'log',
+            digits: 3,
+            ...decades([...densities, limit.powerDensityWPerM2]),
+          },
           series: [
             {
               label: 'power density',
