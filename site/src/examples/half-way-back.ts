@@ -2,7 +2,7 @@
 
 import { type Bracket, bracketPeak } from 'slantpath/peaking';
 import { defineExample, literal } from '../lib/example.js';
-import { number, optionalNumber } from '../lib/inputs.js';
+import { choice, number, optionalNumber } from '../lib/inputs.js';
 import { linePlot, type Point } from '../lib/plot.js';
 import { shown } from '../lib/text.js';
 
@@ -19,6 +19,12 @@ function says(bracket: Bracket): string {
       return 'Blind: the level did not drop by more than one step of the display, so the peak may be anywhere between. Go further out and repeat.';
   }
 }
+
+/** Where in its step the level was when the turning stopped. */
+const STOPS = {
+  anywhere: 'anywhere in the step',
+  'at-change': 'just as the display came down to it',
+} as const;
 
 /** The lobe through the three places, a parabola in dB, a little past both ends. */
 function lobe(peakAt: number, half: number, topDbm: number, dropDb: number): Point[] {
@@ -64,6 +70,8 @@ export default defineExample({
       max: 3,
       hint: 'Standard deviation of one reading.',
     }),
+    outStop: choice({ label: 'Stopped on the way out', options: STOPS, value: 'anywhere' }),
+    farStop: choice({ label: 'Stopped on the far side', options: STOPS, value: 'anywhere' }),
     backlashTurns: number({
       label: 'Turns lost on reversing',
       value: 0,
@@ -103,13 +111,20 @@ export default defineExample({
           unit: 'turns',
           note: 'step and flicker together',
         },
+        {
+          label: 'Loss that may be left',
+          value: bracket.lossUpper95Db === null ? 'no bound' : bracket.lossUpper95Db,
+          unit: bracket.lossUpper95Db === null ? '' : 'dB',
+          digits: 3,
+          note: '95 %, step and flicker together',
+        },
         { label: 'Drop from the peak', value: bracket.dropDb, unit: 'dB', digits: 1 },
         {
           label: 'Least useful drop',
           value: bracket.leastUsefulDropDb,
           unit: 'dB',
           digits: 1,
-          note: 'for a tenth of the way back',
+          note: 'for at most 0.1 dB of pointing loss',
         },
         ...(bracket.moveBackDeg === null
           ? []

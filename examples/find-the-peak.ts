@@ -8,8 +8,8 @@ import {
   simulatedReadings,
 } from 'slantpath/peaking';
 
-const peakTurns = 1.3;
-const beamwidthTurns = 2.4;
+const peakTurns = 1.7;
+const beamwidthTurns = 2.2;
 
 let search = beginPeakSearch({
   halfPowerBeamwidthTurns: beamwidthTurns,
