@@ -44,7 +44,7 @@ export type LookAngles =
  * @throws {@link DomainError} naming `latitudeDeg`, `longitudeDeg`, `heightM` or `orbitalLongitudeDeg`.
  *
  * Source: own derivation from the WGS 84 conversion (NGA.STND.0036); nominal orbit radius 42164.169 km.
- * Accuracy: 1e-10 degree and 1e-7 m for the nominal orbit. A spherical Earth would be up to 0.033
+ * Accuracy: 1e-11 degree and 0.01 mm for the nominal orbit. A spherical Earth would be up to 0.033
  * degree off in elevation.
  * @example
  * ```ts
