@@ -11,7 +11,7 @@ import {
 
 const drop = (name: string, lengthM: number): DistributionPart => ({
   kind: 'cable',
-  name: `to ${name}`,
+  name: `drop to ${name}`,
   cable: genericCable('series-6'),
   lengthM,
   to: { kind: 'outlet', name, lossDb: 1 },
@@ -25,7 +25,7 @@ const system = {
   },
   tree: {
     kind: 'cable',
-    name: 'long run',
+    name: 'run',
     cable: genericCable('series-11'),
     lengthM: 60,
     to: {

@@ -1,0 +1,222 @@
+/** Accept or not? Repeated readings, a limit, a rule; the guard band drawn. */
+
+import { type DecisionRule, decideConformity, decideRepeated } from 'slantpath/acceptance';
+import { defineExample, literal } from '../lib/example.js';
+import { choice, number, optionalNumber, rows } from '../lib/inputs.js';
+import { linePlot } from '../lib/plot.js';
+import { shown } from '../lib/text.js';
+
+interface Values {
+  readonly readings: readonly { readonly reading: number }[];
+  readonly instrumentStandardUncertainty: number;
+  readonly lowerLimit?: number | undefined;
+  readonly upperLimit?: number | undefined;
+  readonly rule: 'risk' | 'guard-band' | 'simple';
+  readonly riskPercent: number;
+  readonly guardBandRatio: number;
+}
+
+const ruleOf = ({ rule, riskPercent, guardBandRatio }: Values): DecisionRule =>
+  rule === 'simple'
+    ? { kind: 'simple' }
+    : rule === 'risk'
+      ? { kind: 'risk', riskPercent }
+      : { kind: 'guard-band', guardBandRatio };
+
+const questionOf = (values: Values) => ({
+  readings: values.readings.map(({ reading }) => reading),
+  instrumentStandardUncertainty: values.instrumentStandardUncertainty,
+  ...(values.lowerLimit === undefined ? {} : { lowerLimit: values.lowerLimit }),
+  ...(values.upperLimit === undefined ? {} : { upperLimit: values.upperLimit }),
+  rule: ruleOf(values),
+});
+
+const SAYS = {
+  accept: 'Accept: the mean stands inside the limit by more than the guard band.',
+  refuse:
+    'Refuse: the mean stands outside the limit by more than the guard band, on enough readings.',
+} as const;
+
+export default defineExample({
+  inputs: {
+    readings: rows({
+      label: 'Readings',
+      columns: { reading: { label: 'Reading', unit: 'dBµV', step: 0.1 } },
+      value: [{ reading: 47.9 }, { reading: 48.6 }, { reading: 48.4 }],
+      add: { reading: 48.2 },
+    }),
+    instrumentStandardUncertainty: number({
+      label: 'Standard uncertainty of the instrument',
+      unit: 'dB',
+      value: 0.6,
+      step: 0.1,
+      min: 0,
+      max: 5,
+      hint: 'Shared by all readings. A calibration of ±1 dB (rectangular) is 0.58 dB; ±1.2 dB with k = 2 is 0.6 dB.',
+    }),
+    lowerLimit: optionalNumber({
+      label: 'Lower limit',
+      unit: 'dBµV',
+      value: 47,
+      step: 1,
+      empty: 'none',
+    }),
+    upperLimit: optionalNumber({
+      label: 'Upper limit',
+      unit: 'dBµV',
+      value: 77,
+      step: 1,
+      empty: 'none',
+    }),
+    rule: choice({
+      label: 'Rule of decision',
+      options: {
+        risk: 'Guard band for a chosen risk',
+        'guard-band': 'Guard band as a share of U (k = 2)',
+        simple: 'Simple: the mean alone decides',
+      },
+      value: 'risk',
+    }),
+    riskPercent: number({
+      label: 'Largest risk at the limit',
+      unit: '%',
+      value: 5,
+      step: 1,
+      min: 0.1,
+      max: 50,
+      hint: 'For the first rule.',
+    }),
+    guardBandRatio: number({
+      label: 'Guard band over U',
+      value: 1,
+      step: 0.1,
+      min: 0,
+      max: 3,
+      hint: 'For the second rule.',
+    }),
+  },
+  compute: (values) => {
+    const question = questionOf(values);
+    const repeated = decideRepeated(question);
+    const { combined } = repeated;
+    const limits = {
+      ...(question.lowerLimit === undefined ? {} : { lowerLimit: question.lowerLimit }),
+      ...(question.upperLimit === undefined ? {} : { upperLimit: question.upperLimit }),
+    };
+    const rules: readonly (readonly [string, DecisionRule])[] = [
+      ['simple, the mean alone', { kind: 'simple' }],
+      ['guard band for 5 %', { kind: 'risk', riskPercent: 5 }],
+      ['guard band for 2.5 %', { kind: 'risk', riskPercent: 2.5 }],
+      ['guard band of U', { kind: 'guard-band', guardBandRatio: 1 }],
+    ];
+    const others = rules.map(([name, rule]) => ({
+      name,
+      decision: decideConformity({
+        reading: combined.mean,
+        standardUncertainty: combined.standardUncertainty || 1e-9,
+        ...(combined.degreesOfFreedom === null
+          ? {}
+          : { degreesOfFreedom: combined.degreesOfFreedom }),
+        ...limits,
+        rule,
+      }),
+    }));
+    return { repeated, others };
+  },
+  view: (
+    { repeated: { combined, decision, next }, others },
+    { readings, lowerLimit, upperLimit },
+  ) => {
+    const sigma = combined.standardUncertainty || 0.01;
+    const near = [lowerLimit, upperLimit].filter(
+      (limit): limit is number =>
+        limit !== undefined && Math.abs(limit - combined.mean) < 12 * sigma + 3,
+    );
+    const values = [
+      ...readings.map(({ reading }) => reading),
+      ...near.flatMap((limit) => [limit - decision.guardBand, limit + decision.guardBand]),
+      combined.mean - 3.5 * sigma,
+      combined.mean + 3.5 * sigma,
+    ];
+    const [from, to] = [Math.min(...values) - 0.3, Math.max(...values) + 0.3];
+    const density = Array.from({ length: 121 }, (_, i) => {
+      const x = from + ((to - from) * i) / 120;
+      return { x, y: Math.exp(-0.5 * ((x - combined.mean) / sigma) ** 2) };
+    });
+    const bands = near
+      .filter(() => decision.guardBand > 0)
+      .map((limit) => ({
+        axis: 'x' as const,
+        from: limit - decision.guardBand,
+        to: limit + decision.guardBand,
+        label: 'undecided',
+      }));
+    return {
+      says:
+        next === 'repeat'
+          ? decision.verdict === 'undecided'
+            ? 'Undecided: the mean stands in the guard band. Read again, or with a better instrument.'
+            : `Repeat before it is believed: ${combined.count === 1 ? 'one reading' : `${combined.count} readings`} below the limit, three are asked for a refusal.`
+          : SAYS[next],
+      outputs: [
+        {
+          label: 'Verdict',
+          value: decision.verdict.replace(/-/g, ' '),
+          note: `next: ${next}`,
+          main: true,
+        },
+        {
+          label: 'Probability that it conforms',
+          value: 100 * decision.conformityProbabilityRatio,
+          unit: '%',
+          digits: 1,
+          main: true,
+        },
+        { label: 'Mean', value: combined.mean, unit: 'dBµV' },
+        { label: 'Standard uncertainty', value: combined.standardUncertainty, unit: 'dB' },
+        { label: 'Guard band', value: decision.guardBand, unit: 'dB' },
+        {
+          label: '95 % interval',
+          value: `${shown(combined.interval.from)} to ${shown(combined.interval.to)}`,
+          unit: 'dBµV',
+          note: `t = ${shown(combined.coverageFactor)}`,
+        },
+      ],
+      figures: [
+        linePlot({
+          title: 'The mean with its uncertainty, the limit, and the guard band to both sides of it',
+          x: { label: 'Level', unit: 'dBµV' },
+          y: { label: 'Likelihood of the true level', min: 0, max: 1.25, digits: 3 },
+          series: [
+            { label: 'true level', points: density },
+            {
+              label: 'readings',
+              style: 'samples',
+              points: readings.map(({ reading }) => ({ x: reading, y: 0.05 })),
+            },
+          ],
+          bands,
+          rules: near.map((limit) => ({ axis: 'x' as const, at: limit, label: `limit ${limit}` })),
+          marks: [{ x: combined.mean, y: 1, label: `mean ${shown(combined.mean)}` }],
+        }),
+      ],
+      tables: [
+        {
+          caption: 'The same readings under other rules',
+          columns: ['Rule', 'Guard band / dB', 'Verdict'],
+          rows: others.map(({ name, decision: other }) => [
+            name,
+            shown(other.guardBand),
+            other.verdict.replace(/-/g, ' '),
+          ]),
+        },
+      ],
+    };
+  },
+  code: (values) =>
+    `import { decideRepeated } from 'slantpath/acceptance';
+
+const { decision, next } = decideRepeated(${literal(questionOf(values))});
+console.log(decision.verdict, next, decision.conformityProbabilityRatio);
+`,
+});
