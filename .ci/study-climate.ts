@@ -83,7 +83,7 @@ const done = (name: string): Layer => {
   const known = kept.get(name);
   if (known) return known;
   const plan = PLANS.find((each) => each.name === name) as LayerPlan;
-  const { layer } = builtLayer(plan, maps, done, false);
+  const { layer } = builtLayer(plan, maps, done, 0);
   kept.set(name, layer);
   return layer;
 };

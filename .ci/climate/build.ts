@@ -18,11 +18,12 @@ export interface BuiltLayer {
   readonly errors: ErrorTable | undefined;
 }
 
+/** Codes one layer and measures it at so many random places, 0 for none. */
 export function builtLayer(
   plan: LayerPlan,
   maps: Maps,
   done: (name: string) => Layer,
-  withErrors = true,
+  places = 30000,
 ): BuiltLayer {
   const land = landMask(maps('altitude'));
   const fine = plan.field(maps, done);
@@ -44,7 +45,7 @@ export function builtLayer(
   );
   const { transform, step, scale } = plan;
   const bare: Layer = { ...coded.field, transform, step, scale, landError95: 0 };
-  const errors = withErrors ? measured(plan.name, maps, bare, done) : undefined;
+  const errors = places > 0 ? measured(plan.name, maps, bare, done, places) : undefined;
   const landError95 = errors ? Number(errors.land.p95.toPrecision(2)) : 0;
   const layer = { ...bare, landError95 };
   return {
@@ -70,6 +71,7 @@ export function builtGrid(
   maps: Maps,
   source: string,
   onLayer: (built: BuiltLayer) => void = () => {},
+  places = 30000,
 ): ClimateGridFile {
   const done = new Map<string, Layer>();
   const layerOf = (name: string): Layer => {
@@ -78,7 +80,7 @@ export function builtGrid(
     return layer;
   };
   const layers = plans.map((plan) => {
-    const built = builtLayer(plan, maps, layerOf);
+    const built = builtLayer(plan, maps, layerOf, places);
     done.set(plan.name, built.layer);
     onLayer(built);
     return built.shipped;

@@ -100,7 +100,9 @@ function spreadOf(
     .filter(({ truth }) => Math.abs(truth) >= floor)
     .map(({ error, truth }) => (100 * error) / Math.abs(truth))
     .sort((a, b) => a - b);
-  const worst = rows.reduce((a, b) => (b.error > a.error ? b : a));
+  // A map may be without sea, or without land.
+  const none = { place: { latitudeDeg: 0, longitudeDeg: 0 }, truth: 0, error: 0 };
+  const worst = rows.reduce((a, b) => (b.error > a.error ? b : a), none);
   return {
     count: rows.length,
     p50: quantile(absolute, 0.5),
@@ -114,13 +116,13 @@ function spreadOf(
   };
 }
 
-/** Errors of a layer at 30,000 places. */
+/** Errors of a layer at random places. */
 export function measured(
   name: string,
   maps: Maps,
   layer: Layer,
   done: (name: string) => Layer,
-  count = 30000,
+  count: number,
 ): ErrorTable {
   const land = landMask(maps('altitude'));
   const floor = FLOORS[name] ?? FLOORS[name.replace(/\d+$/, '')] ?? 0;
