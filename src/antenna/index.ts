@@ -33,17 +33,15 @@ export {
   type Illumination,
   illuminatedAperture,
 } from './illumination.js';
-export {
-  type AntennaPattern,
-  type Bo1213Pattern,
-  crossPolarGain,
-  type PatternGain,
-  type PatternSegment,
-  patternGain,
-  patternSegments,
-} from './pattern.js';
+export { crossPolarGain, patternGain, patternSegments } from './pattern.js';
 export { type PatternPointingLoss, patternPointingLoss } from './patternLoss.js';
 export type { Region } from './patternShape.js';
+export type {
+  AntennaPattern,
+  Bo1213Pattern,
+  PatternGain,
+  PatternSegment,
+} from './patternTypes.js';
 export { pointingLoss, pointingOffset } from './pointing.js';
 export {
   type CrossPolarIsolation,

@@ -2,7 +2,8 @@
 
 import { inRange } from './guards.js';
 
-import { type AntennaPattern, patternGain, shapeOf } from './pattern.js';
+import { patternGain, shapeOf } from './pattern.js';
+import type { AntennaPattern } from './patternTypes.js';
 
 /** Outcome of {@link patternPointingLoss}. */
 export type PatternPointingLoss =

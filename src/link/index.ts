@@ -36,6 +36,7 @@ export {
 export { combineCarrierRatios, type Impairment } from './combine.js';
 export { type CombinedFades, combinedAvailability } from './combinedFades.js';
 export { type BudgetComparison, compareBudgets, type TermDifference } from './compare.js';
+export { type DrivenUplink, drivenUplink } from './drivenUplink.js';
 export { dvbMode, dvbModes, modeWithPilots } from './dvbModes.js';
 export {
   type FadeDistribution,
@@ -83,6 +84,12 @@ export {
   type TriedReflector,
 } from './smallestReflector.js';
 export {
+  eirpForFlux,
+  type SendingStation,
+  type StationEirp,
+  stationEirp,
+} from './stationEirp.js';
+export {
   cascadeNoise,
   type NoiseStage,
   noiseFigureToTemperature,
@@ -103,17 +110,7 @@ export {
   type TransponderState,
   transponderState,
 } from './transponder.js';
-export {
-  type DrivenUplink,
-  drivenUplink,
-  eirpForFlux,
-  type SendingStation,
-  type StationEirp,
-  stationEirp,
-  type Uplink,
-  type UplinkBudget,
-  uplinkBudget,
-} from './uplink.js';
+export { type Uplink, type UplinkBudget, uplinkBudget } from './uplink.js';
 export {
   type BudgetInWeather,
   type BudgetWithAvailability,

@@ -1,7 +1,8 @@
 /** Interference: other satellites beside the wanted one, the other polarization, the next channel. */
 
 import { checkedLossDb, inRange } from '../antenna/guards.js';
-import { type AntennaPattern, patternGain } from '../antenna/pattern.js';
+import { patternGain } from '../antenna/pattern.js';
+import type { AntennaPattern } from '../antenna/patternTypes.js';
 import { DomainError, object } from '../errors.js';
 import { combinedDb } from './combine.js';
 
