@@ -75,6 +75,16 @@ describe('climate of a place', () => {
     expect(low.waterAloft.map(({ exceededPercent }) => exceededPercent)).toEqual([5, 10, 20, 50]);
   });
 
+  test('a kilometre up takes what the scale height says', () => {
+    const clinic = { latitudeDeg: -0.4, longitudeDeg: 102 };
+    const low = climateAt({ ...clinic, heightM: 0 }).waterAloft;
+    const high = climateAt({ ...clinic, heightM: 1000 }).waterAloft;
+    low.forEach((water, index) => {
+      const part = (high[index]?.waterVapourContentKgPerM2 ?? 0) / water.waterVapourContentKgPerM2;
+      expect(part * Math.exp(1 / water.vapourScaleHeightKm)).toBeCloseTo(1, 2);
+    });
+  });
+
   test('water between two percentages lies between theirs; below the floor it is held', () => {
     const climate = climateAt(hut);
     const [five, ten] = climate.waterAloft;
