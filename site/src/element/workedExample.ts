@@ -172,7 +172,9 @@ class WorkedExample extends HTMLElement {
       slot.textContent = message;
       slot.hidden = false;
     }
-    this.querySelector('.ex-answer')?.setAttribute('data-stale', pageWords().stale);
+    this.querySelector('.ex-answer')?.setAttribute('data-stale', '');
+    const says = this.querySelector('.ex-says');
+    if (says) says.textContent = pageWords().stale;
     this.#say(message);
   }
 
