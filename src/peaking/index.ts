@@ -41,6 +41,7 @@ export {
 } from './comparePlans.js';
 export type { CoupledPeak, CoupledSamples } from './coupledOutcome.js';
 export { fitCoupledPeak } from './coupledPeak.js';
+export { crossPolarLevelDbm } from './crossPolarLevel.js';
 export { fitNull, type NullFit, type NullSamples } from './fitNull.js';
 export { fitPeak } from './fitPeak.js';
 export { type NextMove, nextMove } from './nextMove.js';

@@ -6,6 +6,7 @@ import {
   apertureLevelDb,
   apertureLobes,
   bracketNull,
+  crossPolarLevelDbm,
   fitNull,
   rotationFromIsolation,
   rotationIsolationDb,
@@ -255,6 +256,25 @@ describe('polarization', () => {
       10 * Math.log10((1 + Math.exp(-7.02169867)) / Math.exp(-7.02169867)),
       3,
     );
+  });
+
+  test('the level of a fitted null passes through what it was fitted to', () => {
+    const truth = { nullDeg: -4, depthDb: 26, topLevelDbm: -45 };
+    const rotationDeg = [-40, -22, -12, -6, -2, 5, 14, 30];
+    const fit = fitNull({
+      rotationDeg,
+      levelDbm: rotationDeg.map((deg) => crossPolarLevelDbm(truth, deg)),
+      scatterDb: 0.1,
+    });
+    if (fit.kind !== 'null') throw new Error(fit.kind);
+    expect(fit.nullDeg).toBeCloseTo(-4, 5);
+    expect(fit.depthDb).toBeCloseTo(26, 4);
+    expect(fit.topLevelDbm).toBeCloseTo(-45, 4);
+    expect(crossPolarLevelDbm(truth, 41)).toBeCloseTo(
+      10 * Math.log10(10 ** -4.5 * (0.5 * (1 - 10 ** -2.6) + 10 ** -2.6)),
+      9,
+    );
+    expect(() => crossPolarLevelDbm({ ...truth, depthDb: 0 }, 0)).toThrow(DomainError);
   });
 
   test('null beyond the readings, no null, too few', () => {

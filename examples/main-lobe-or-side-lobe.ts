@@ -1,0 +1,30 @@
+/** Seven readings about a peak; its width is set against the lobes of a 0.9 m reflector. */
+
+import { fitPeak, sideLobeTest } from 'slantpath/peaking';
+
+const fit = fitPeak({
+  positionDeg: [2.55, 2.7, 2.8, 2.95, 3.1, 3.2, 3.35],
+  levelDbm: [-62.6, -61.2, -60.5, -60.1, -60.6, -61.1, -63.2],
+});
+
+if (fit.kind === 'peak') {
+  const { halfPowerBeamwidthDeg, beamwidthUncertaintyDeg } = fit;
+  console.log(
+    `width ${halfPowerBeamwidthDeg.toFixed(2)} +- ${beamwidthUncertaintyDeg.toFixed(2)} deg`,
+  );
+  const test = sideLobeTest({
+    aperture: { diameterM: 0.9, frequencyGHz: 11.7 },
+    halfPowerBeamwidthDeg,
+    beamwidthUncertaintyDeg,
+  });
+  console.log(
+    `${test.kind}, probability of the main lobe ${test.mainProbability.toExponential(0)}`,
+  );
+  for (const one of test.hypotheses)
+    console.log(
+      `lobe ${one.order}: ${one.halfPowerBeamwidthDeg.toFixed(2)} deg wide, off by ${one.widthDeviations.toFixed(1)} sigma`,
+    );
+  console.log(
+    `turn ${test.decidingMoveDeg.toFixed(2)} deg to either side: on one it should rise by ${test.changeIfSideLobeDb.toFixed(0)} dB`,
+  );
+}
