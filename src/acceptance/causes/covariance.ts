@@ -65,11 +65,16 @@ export function planCovariance(readings: readonly PatternReading[]): Float64Arra
   return covariance;
 }
 
-/** Lower triangle L of the covariance (K = L L'), row by row, and the sum of the logarithms of its diagonal. */
+/** Lower triangle L of a covariance (K = L L'), worked out row by row as far as it is asked for. */
 export interface Whitening {
+  /** L, row by row; only the rows made so far count. */
   readonly triangle: Float64Array;
-  readonly logDiagonal: number;
-  readonly deviations: Float64Array;
+  /** Makes the rows up to and including `row`. */
+  readonly reach: (row: number) => void;
+  /** Sum of the logarithms of the diagonal of L; makes every row. */
+  readonly logDiagonal: () => number;
+  /** Standard deviation of a reading. */
+  readonly deviation: (row: number) => number;
 }
 
 /**
@@ -84,32 +89,41 @@ export function whitening(
 ): Whitening {
   const extra = EXTRA[scatter];
   const n = readings.length;
-  const triangle = plan.slice();
   const share = (reading: PatternReading): number =>
     reading.kind === 'level' ? extra.level : reading.kind === 'isolation' ? 0 : extra.ratio;
-  if (scatter !== 'plan')
-    readings.forEach((a, i) => {
-      if (!concerned[i]) return;
-      for (let j = 0; j <= i; j++) {
-        const b = readings[j] as PatternReading;
-        if (!concerned[j] || a.carrier !== b.carrier) continue;
-        const own = i === j && a.kind === 'level' ? extra.own ** 2 : 0;
-        triangle[i * n + j] = (triangle[i * n + j] as number) + share(a) * share(b) + own;
+  const covariance = (i: number, j: number): number => {
+    const planned = plan[i * n + j] as number;
+    const [a, b] = [readings[i] as PatternReading, readings[j] as PatternReading];
+    if (!concerned[i] || !concerned[j] || a.carrier !== b.carrier) return planned;
+    const own = i === j && a.kind === 'level' ? extra.own ** 2 : 0;
+    return planned + share(a) * share(b) + own;
+  };
+  const triangle = new Float64Array(n * n);
+  let made = 0;
+  const reach = (row: number): void => {
+    for (; made <= row; made++)
+      for (let j = 0; j <= made; j++) {
+        let sum = covariance(made, j);
+        for (let k = 0; k < j; k++)
+          sum -= (triangle[made * n + k] as number) * (triangle[j * n + k] as number);
+        triangle[made * n + j] =
+          made === j ? Math.sqrt(sum) : sum / (triangle[j * n + j] as number);
       }
-    });
-  const deviations = new Float64Array(n);
-  let logDiagonal = 0;
-  for (let i = 0; i < n; i++) {
-    deviations[i] = Math.sqrt(triangle[i * n + i] as number);
-    for (let j = 0; j <= i; j++) {
-      let sum = triangle[i * n + j] as number;
-      for (let k = 0; k < j; k++)
-        sum -= (triangle[i * n + k] as number) * (triangle[j * n + k] as number);
-      triangle[i * n + j] = i === j ? Math.sqrt(sum) : sum / (triangle[j * n + j] as number);
-    }
-    logDiagonal += Math.log(triangle[i * n + i] as number);
-  }
-  return { triangle, logDiagonal, deviations };
+  };
+  let logDiagonal: number | undefined;
+  return {
+    triangle,
+    reach,
+    logDiagonal: () => {
+      if (logDiagonal !== undefined) return logDiagonal;
+      reach(n - 1);
+      let sum = 0;
+      for (let i = 0; i < n; i++) sum += Math.log(triangle[i * n + i] as number);
+      logDiagonal = sum;
+      return sum;
+    },
+    deviation: (row) => Math.sqrt(covariance(row, row)),
+  };
 }
 
 /**
@@ -117,7 +131,7 @@ export function whitening(
  * `z` is room for the whitened difference.
  */
 export function whitenedSquare(
-  { triangle }: Whitening,
+  { triangle, reach }: Whitening,
   values: Float64Array,
   means: readonly Float64Array[],
   h: number,
@@ -127,6 +141,7 @@ export function whitenedSquare(
   const n = values.length;
   let square = 0;
   for (let i = 0; i < n; i++) {
+    reach(i);
     let sum = (values[i] as number) - ((means[i] as Float64Array)[h] as number);
     const row = i * n;
     for (let k = 0; k < i; k++) sum -= (triangle[row + k] as number) * (z[k] as number);

@@ -36,7 +36,7 @@ export function evidenceFor(
     if (slot >= 0 && result.kind === 'number') {
       const z = (at: number): number => {
         const whiten = pattern.whiteningFor(at);
-        const deviation = whiten.deviations[slot] as number;
+        const deviation = whiten.deviation(slot);
         return (result.value - (column.mean[at] as number)) / deviation;
       };
       deviationRatio = z(h);

@@ -67,18 +67,25 @@ export function logLikelihoods(
   const { values } = pattern;
   const means = pattern.readingIndex.map((index) => (columns[index] as PredictedColumn).mean);
   const room = new Float64Array(n);
-  const plainDiagonal = pattern.whiteningFor(0).logDiagonal;
+  const plainDiagonal = pattern.whiteningFor(0).logDiagonal();
   let highest = Number.NEGATIVE_INFINITY;
   for (const log of logs) if (log > highest) highest = log;
   let best = Number.NEGATIVE_INFINITY;
   const weigh = (h: number): void => {
     const whiten = pattern.whiteningFor(h);
-    const start = (logs[h] as number) - whiten.logDiagonal;
-    // Beyond this square the hypothesis is negligible, so the rest need not be added up.
+    // Extra scatter only makes the diagonal larger, so the plan's stands for it until the square is known.
+    const atMost = (logs[h] as number) - plainDiagonal;
     const enough =
-      FREEDOM * (Math.exp((2 * Math.max(0, start - best + NEGLIGIBLE)) / (FREEDOM + n)) - 1);
+      FREEDOM * (Math.exp((2 * Math.max(0, atMost - best + NEGLIGIBLE)) / (FREEDOM + n)) - 1);
     const square = whitenedSquare(whiten, values, means, h, room, enough);
-    const total = start - 0.5 * (FREEDOM + n) * Math.log1p(square / FREEDOM);
+    if (square > enough) {
+      logs[h] = Number.NEGATIVE_INFINITY;
+      return;
+    }
+    const total =
+      (logs[h] as number) -
+      whiten.logDiagonal() -
+      0.5 * (FREEDOM + n) * Math.log1p(square / FREEDOM);
     if (total > best) best = total;
     logs[h] = total;
   };

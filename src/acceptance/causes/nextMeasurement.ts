@@ -10,6 +10,22 @@ import type { NextMeasurement } from './result.js';
 /** A measurement that takes away less than this share of the mistakes is not worth the climb. */
 const WORTHWHILE = 0.2;
 
+/** What a measurement costs in time or climbing, as the separation that it must bring on top. */
+const TROUBLE: Readonly<Partial<Record<CauseMeasurement['kind'], number>>> = {
+  'mast-lean': 0.02,
+  level: 0.03,
+  'carrier-to-noise': 0.03,
+  reception: 0.03,
+  isolation: 0.05,
+  'supply-voltage': 0.05,
+  spectrum: 0.05,
+  'cable-check': 0.05,
+  'connector-check': 0.08,
+  'polarization-null': 0.1,
+  search: 0.1,
+  'repeat-later': 0.25,
+};
+
 /** All that can be measured, the least trouble first. */
 function possible(context: CauseContext): readonly CauseMeasurement[] {
   const list: CauseMeasurement[] = [
@@ -86,6 +102,7 @@ export function nextMeasurement(
   if (first.length === 0 || second.length === 0) return null;
   const between = [pair[0].cause, pair[1].cause] as const;
   let best: NextMeasurement | null = null;
+  let bestWorth = Number.NEGATIVE_INFINITY;
   for (const measurement of possible(context)) {
     if (made.has(measurementKey(measurement))) continue;
     const column = predictions(measurement);
@@ -106,9 +123,11 @@ export function nextMeasurement(
       );
     } else overlap = overlapOfChances(a.mean, b.mean);
     const separationRatio = Math.max(0, 1 - overlap);
-    // A harder measurement must be clearly better than an easier one before it in the list.
-    if (separationRatio > (best?.separationRatio ?? WORTHWHILE) + (best ? 0.03 : 0))
+    const worth = separationRatio - (TROUBLE[measurement.kind] ?? 0);
+    if (separationRatio > WORTHWHILE && worth > bestWorth) {
       best = { measurement, between, predicted: [a.mean, b.mean], separationRatio };
+      bestWorth = worth;
+    }
   }
   return best;
 }

@@ -73,13 +73,15 @@ export function simulate(options: {
   readonly causes: readonly FaultCause[];
   readonly mostAsked: number;
 }): readonly SimulatedJob[] {
-  const random = randomStream(options.seed);
+  const sceneRandom = randomStream(options.seed);
   const scenes = Array.from({ length: options.sceneCount }, (_, i) => {
-    const scene = drawScene(random, [3, 2, 3, 1][i % 4] ?? 3);
+    const scene = drawScene(sceneRandom, [3, 2, 3, 1][i % 4] ?? 3);
     return { scene, rank: causeRanker({ installation: scene.installation }) };
   });
   const jobs: SimulatedJob[] = [];
-  while (jobs.length < options.count) {
+  // Each job has a stream of its own, so that what is asked in one does not change the next.
+  for (let number = 1; jobs.length < options.count; number++) {
+    const random = randomStream(options.seed * 1_000_003 + number);
     const { scene, rank } = scenes[jobs.length % scenes.length] as (typeof scenes)[0];
     const cause = options.causes[
       Math.floor(jobs.length / scenes.length) % options.causes.length

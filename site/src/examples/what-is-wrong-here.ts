@@ -1,0 +1,341 @@
+/** What is wrong here? Readings of a hut, causes ranked, evidence, and the next measurement; cases for a class. */
+
+import {
+  type CauseMeasurement,
+  type CauseObservation,
+  causeRanker,
+  type FaultCause,
+} from 'slantpath/acceptance';
+import { bars } from '../lib/bars.js';
+import { defineExample, literal } from '../lib/example.js';
+import { choice, optionalNumber, text, toggle } from '../lib/inputs.js';
+import { faultCases, readingsOf, tarnfell } from '../lib/tarnfellChain.js';
+import { shown } from '../lib/text.js';
+
+/** Prepared once; a ranking then takes a few milliseconds. */
+const rank = causeRanker({ installation: tarnfell });
+
+const CAUSES: Readonly<Record<FaultCause, string>> = {
+  nothing: 'nothing is wrong',
+  mispointed: 'the antenna is mispointed',
+  'mast-leaning': 'the mast leans',
+  'polarization-rotated': 'a feed is rotated',
+  'wrong-slot': 'the antenna looks at another satellite',
+  'side-lobe': 'the antenna is on a side lobe',
+  obstructed: 'something stands in the view',
+  'bad-connector': 'a connector is wet or badly made',
+  'wrong-cable': 'a cable is too long or of another type',
+  'part-failed': 'a part has failed or is missing',
+  'supply-low': 'the supply of the unit is too low',
+  'unit-out-of-tolerance': 'an outdoor unit is out of tolerance',
+  overloaded: 'a part is overloaded',
+  interference: 'another signal interferes',
+  rain: 'rain',
+  'sun-outage': 'the Sun stands behind the satellite',
+};
+
+const MEASURES: Readonly<Record<CauseMeasurement['kind'], string>> = {
+  level: 'read the level',
+  'carrier-to-noise': 'read the carrier-to-noise ratio',
+  isolation: 'read the cross-polar isolation',
+  reception: 'see what is received',
+  'polarization-null': 'turn the feed to the null of the other polarization',
+  search: 'swing the antenna and look for more level',
+  'supply-voltage': 'measure the voltage at the unit under load',
+  'mast-lean': 'hold a level to the mast',
+  'repeat-later': 'read again in an hour',
+  'rain-seen': 'see whether it rains along the path',
+  spectrum: 'look for a carrier that is not in the plan',
+  'sun-near': 'look up whether the Sun stands near the slot now',
+  'obstacle-seen': 'look along the line of sight',
+  'connector-check': 'open the connectors and look',
+  'cable-check': 'read the print on the cable and step off its length',
+};
+
+/** A measurement in words. */
+function asked(measurement: CauseMeasurement): string {
+  const places = Object.entries(measurement)
+    .filter(([name]) => name !== 'kind')
+    .map(([, value]) => value as string);
+  return places.length > 0
+    ? `${MEASURES[measurement.kind]} (${places.join(', ')})`
+    : MEASURES[measurement.kind];
+}
+
+/** What was observed, in words. */
+function seen(observation: CauseObservation): string {
+  const where =
+    'carrier' in observation ? `${observation.carrier}, ${observation.testPoint}: ` : '';
+  switch (observation.kind) {
+    case 'level':
+      return `${where}level ${shown(observation.levelDbuv, 1)} dBµV`;
+    case 'carrier-to-noise':
+      return `${where}C/N ${shown(observation.carrierToNoiseDb, 1)} dB`;
+    case 'isolation':
+      return `${where}isolation ${shown(observation.isolationDb, 1)} dB`;
+    case 'reception':
+      return `${where}${observation.received === 'wanted' ? 'received' : observation.received === 'other' ? 'another service' : 'nothing received'}`;
+    case 'mast-lean':
+      return `mast leans ${shown(observation.leanDeg, 1)}°`;
+    case 'search':
+      return `${shown(observation.riseDb, 1)} dB more found by swinging`;
+    case 'polarization-null':
+      return `null at a turn of ${shown(observation.turnDeg, 1)}°`;
+    case 'supply-voltage':
+      return `${shown(observation.voltageV, 1)} V at the unit`;
+    case 'repeat-later':
+      return `${shown(observation.changeDb, 1)} dB more an hour later`;
+    default:
+      return `${MEASURES[observation.kind]}: ${observation.seen ? 'yes' : 'no'}`;
+  }
+}
+
+const LOOK = { unknown: 'not looked', yes: 'yes', no: 'no' } as const;
+type Look = keyof typeof LOOK;
+const slots = { '7.2 E': '7.2° E', '16.4 E': '16.4° E', '21.8 E': '21.8° E' } as const;
+const segments = {
+  head: 'from the switch to the head',
+  hall: 'from the head to the hall',
+  attic: 'from the head to the attic',
+  'lead of 7.2 E': 'lead of the unit for 7.2° E',
+  'lead of 16.4 E': 'lead of the unit for 16.4° E',
+  'lead of 21.8 E': 'lead of the unit for 21.8° E',
+} as const;
+const look = (label: string, value: Look = 'unknown') => choice({ label, options: LOOK, value });
+
+interface Checks {
+  readonly slot: string;
+  readonly rain: Look;
+  readonly sun: Look;
+  readonly obstacle: Look;
+  readonly leanDeg?: number | undefined;
+  readonly riseDb?: number | undefined;
+  readonly turnDeg?: number | undefined;
+  readonly voltageV?: number | undefined;
+  readonly changeDb?: number | undefined;
+  readonly segment: string;
+  readonly connector: Look;
+  readonly cable: Look;
+}
+
+/** The looks and measurements that were made. */
+function checksOf(c: Checks): readonly CauseObservation[] {
+  const list: (CauseObservation | false)[] = [
+    c.rain !== 'unknown' && { kind: 'rain-seen', seen: c.rain === 'yes' },
+    c.sun !== 'unknown' && { kind: 'sun-near', slot: c.slot, seen: c.sun === 'yes' },
+    c.obstacle !== 'unknown' && { kind: 'obstacle-seen', slot: c.slot, seen: c.obstacle === 'yes' },
+    c.leanDeg !== undefined && { kind: 'mast-lean', leanDeg: c.leanDeg },
+    c.riseDb !== undefined && { kind: 'search', slot: c.slot, riseDb: c.riseDb },
+    c.turnDeg !== undefined && { kind: 'polarization-null', slot: c.slot, turnDeg: c.turnDeg },
+    c.voltageV !== undefined && { kind: 'supply-voltage', testPoint: 'hall', voltageV: c.voltageV },
+    c.changeDb !== undefined && { kind: 'repeat-later', changeDb: c.changeDb },
+    c.connector !== 'unknown' && {
+      kind: 'connector-check',
+      segment: c.segment,
+      seen: c.connector === 'yes',
+    },
+    c.cable !== 'unknown' && { kind: 'cable-check', segment: c.segment, seen: c.cable === 'yes' },
+  ];
+  return list.filter((entry): entry is CauseObservation => entry !== false);
+}
+
+/** Nothing looked at yet: put before the readings of a new case. */
+const UNCHECKED = {
+  sun: 'unknown',
+  obstacle: 'unknown',
+  leanDeg: undefined,
+  riseDb: undefined,
+  turnDeg: undefined,
+  voltageV: undefined,
+  changeDb: undefined,
+  connector: 'unknown',
+  cable: 'unknown',
+} as const;
+
+export default defineExample({
+  inputs: {
+    readings: text({
+      label: 'Readings: carrier, place, level in dBµV, C/N in dB',
+      hint: 'Carriers 7.2 V to 21.8 H; places head, hall, attic. Write nothing or other in place of the ratio where the wanted service is not received.',
+      lines: 12,
+      value:
+        '7.2 V hall 51.9 9.6\n16.4 V hall 55.7 10.7\n16.4 H hall 50.2 8.1\n21.8 H hall 53.4 8.4',
+    }),
+    hide: toggle({ label: 'Hide the answer (for a class)', value: false }),
+    rain: look('It rains along the path', 'no'),
+    leanDeg: optionalNumber({
+      label: 'Lean of the mast',
+      unit: '°',
+      step: 0.1,
+      min: 0,
+      max: 10,
+      empty: 'not measured',
+    }),
+    slot: choice({ label: 'Slot of the next four', options: slots, value: '16.4 E' }),
+    sun: look('The Sun stands near it'),
+    obstacle: look('Something stands in the view', 'no'),
+    riseDb: optionalNumber({
+      label: 'More level found by swinging',
+      unit: 'dB',
+      step: 0.5,
+      min: 0,
+      max: 30,
+      empty: 'not tried',
+    }),
+    turnDeg: optionalNumber({
+      label: 'Turn of the feed to the null',
+      unit: '°',
+      step: 1,
+      min: -90,
+      max: 90,
+      empty: 'not tried',
+      hint: 'Clockwise positive, from behind the antenna.',
+    }),
+    voltageV: optionalNumber({
+      label: 'Voltage at the unit, asked for the higher one from the hall',
+      unit: 'V',
+      step: 0.5,
+      min: 0,
+      max: 24,
+      empty: 'not measured',
+    }),
+    changeDb: optionalNumber({
+      label: 'C/N an hour later less now',
+      unit: 'dB',
+      step: 0.5,
+      min: -20,
+      max: 20,
+      empty: 'not read',
+    }),
+    segment: choice({ label: 'Segment of the next two', options: segments, value: 'head' }),
+    connector: look('A connector of it is bad'),
+    cable: look('Its cable is not as planned'),
+  },
+  fieldOf: (parameter) => (/^(line|observations)\b/.test(parameter) ? 'readings' : undefined),
+  actions: faultCases.map(({ label, readings, rain }) => ({
+    label,
+    change: () => ({ ...UNCHECKED, readings, rain }),
+  })),
+  compute: (values) => {
+    const observations = [...readingsOf(values.readings), ...checksOf(values)];
+    return { observations, ...rank(observations) };
+  },
+  view: (result, { hide }) => {
+    const { observations, ranking, kind, reason, next, undecidedBetween } = result;
+    const [first, second] = ranking;
+    const levels = observations.flatMap((o) => {
+      if (o.kind !== 'level') return [];
+      const entry = first?.evidence.find(
+        ({ observation: e }) =>
+          e.kind === 'level' && e.carrier === o.carrier && e.testPoint === o.testPoint,
+      );
+      return [{ ...o, planned: entry?.withoutFault ?? o.levelDbuv }];
+    });
+    const plan = {
+      caption: 'Levels read and planned',
+      columns: ['Carrier', 'Place', 'Read / dBµV', 'Planned / dBµV', 'Difference / dB'],
+      rows: levels.map(({ carrier, testPoint, levelDbuv, planned }) => [
+        carrier,
+        testPoint,
+        shown(levelDbuv, 1),
+        shown(planned, 1),
+        shown(levelDbuv - planned, 1),
+      ]),
+    };
+    if (hide)
+      return {
+        says: 'What is wrong here? Compare the slots, the bands and the places, and write down a cause before you show the answer.',
+        outputs: [{ label: 'Readings', value: levels.length, digits: 0 }],
+        tables: [plan],
+      };
+    const top = ranking.filter(({ probabilityRatio }) => probabilityRatio > 0.005).slice(0, 6);
+    const evidence = (first?.evidence ?? []).slice(0, 10);
+    const says =
+      kind === 'cause'
+        ? `Most likely ${CAUSES[first?.cause ?? 'nothing']}${first?.location ? ` (${first.location})` : ''}.`
+        : kind === 'nothing-wrong'
+          ? 'Nothing is wrong: the readings are as planned.'
+          : reason === 'no-cause-fits'
+            ? 'Cannot tell: no single cause explains these readings. Look for a slip in a reading, or for two faults.'
+            : `Cannot tell yet: ${undecidedBetween.map((cause) => CAUSES[cause]).join(', or ')}.`;
+    return {
+      says,
+      outputs: [
+        { label: 'First', value: CAUSES[first?.cause ?? 'nothing'], main: true },
+        {
+          label: 'Probability',
+          value: 100 * (first?.probabilityRatio ?? 0),
+          unit: '%',
+          digits: 0,
+          note: 'among the causes considered, for one fault',
+          main: true,
+        },
+        {
+          label: 'Next measurement',
+          value: next ? asked(next.measurement) : 'none separates the first two',
+          ...(next && second
+            ? {
+                note: `tells ${first?.cause.replace(/-/g, ' ')} from ${second.cause.replace(/-/g, ' ')}`,
+              }
+            : {}),
+        },
+      ],
+      figures: [
+        bars(
+          'Causes by probability',
+          top.map(({ cause, probabilityRatio, location }) => ({
+            label: cause.replace(/-/g, ' '),
+            share: probabilityRatio,
+            words: location ?? '',
+          })),
+        ),
+      ],
+      tables: [
+        {
+          caption: `Evidence on the first cause, ${first?.cause.replace(/-/g, ' ')}, strongest first`,
+          columns: ['Seen', 'By this cause', 'If all were well', 'Speaks'],
+          rows: evidence.map((entry) => [
+            seen(entry.observation),
+            predictedText(entry.observation, entry.predicted),
+            predictedText(entry.observation, entry.withoutFault),
+            entry.speaks,
+          ]),
+        },
+        plan,
+      ],
+      notes: [
+        'Before anyone climbs: a ladder held, a line on, no power line within reach, and not in a thunderstorm. Never look along the antenna at the Sun; use its shadow.',
+      ],
+    };
+  },
+  code: (_, { observations }) =>
+    `import { rankCauses } from 'slantpath/acceptance';
+
+const installation = ${literal(tarnfell)} as const;
+const observations = [
+${observations.map((observation) => `  ${literal(observation)},`).join('\n')}
+] as const;
+const { kind, ranking, next } = rankCauses({ installation, observations });
+console.log(kind, ranking[0]?.cause, ranking[0]?.probabilityRatio, next?.measurement);
+`,
+});
+
+/** A prediction in the unit of what was seen, or as a chance. */
+function predictedText({ kind }: CauseObservation, value: number): string {
+  switch (kind) {
+    case 'level':
+      return `${shown(value, 1)} dBµV`;
+    case 'mast-lean':
+    case 'polarization-null':
+      return `${shown(value, 1)}°`;
+    case 'supply-voltage':
+      return `${shown(value, 1)} V`;
+    case 'carrier-to-noise':
+    case 'isolation':
+    case 'search':
+    case 'repeat-later':
+      return `${shown(value, 1)} dB`;
+    default:
+      return `${shown(100 * value, 0)} %`;
+  }
+}
