@@ -3,6 +3,7 @@
 import { chiSquareExceedance } from '../numeric/chiSquare.js';
 import { linearLeastSquares } from '../numeric/leastSquares.js';
 import { studentCoverageFactor } from '../numeric/student.js';
+import { higherOrders } from './higherOrders.js';
 import { fitLobe, type LobeDesign, type LobeEstimate } from './lobeFit.js';
 import type { Contradictory } from './peakOutcome.js';
 
@@ -15,27 +16,11 @@ const SHAPE_TOO_UNLIKELY = 2e-3;
 /** Ratio of a width to the given one outside which the lobe is not taken for the main one. */
 const WIDTH_RATIOS = { least: 0.75, most: 1.4 } as const;
 
-/** The residuals of the fit, refitted with a third and fourth order. */
-function higherOrders(design: LobeDesign, fit: LobeEstimate, outliers: readonly number[]) {
-  const { places } = design;
-  if (fit.degreesOfFreedom < 3 || design.floorDb !== undefined) return undefined;
-  const columns = [
-    places.map(() => 1),
-    [...places],
-    places.map((u) => u ** 2),
-    places.map((u) => u ** 3),
-    places.map((u) => u ** 4),
-    ...(design.times === undefined ? [] : [[...design.times]]),
-  ];
-  const weights = places.map((_, i) => (outliers.includes(i) ? 0 : 1));
-  return linearLeastSquares(columns, fit.residuals, weights);
-}
-
 /**
  * Probability that readings of a true parabola gain as much from a third and fourth order as these.
  *
  * With two extra quantities the tail of F has the closed form (1 + 2 F / nu)^(-nu / 2); with a stated
- * scatter that of chi-square is exp(-x / 2). A known width counts as a third.
+ * scatter that of chi-square is exp(-x / 2). Not told where a noise floor or a drift was fitted too.
  */
 export function shapeProbability(
   design: LobeDesign,
@@ -43,17 +28,12 @@ export function shapeProbability(
   outliers: readonly number[],
   statedDb: number | undefined,
 ): number | null {
-  const wider = higherOrders(design, fit, outliers);
-  if (wider === undefined || wider.degreesOfFreedom < 1) return null;
-  const parabola =
-    design.bend === undefined
-      ? fit
-      : fitLobe({ ...design, bend: undefined }, weightsOf(design, outliers));
-  if (parabola === undefined) return null;
-  const gain = Math.max(0, parabola.sumOfSquares - wider.sumOfSquares);
-  if (statedDb !== undefined) return Math.exp(-gain / (2 * statedDb * statedDb));
-  if (wider.sumOfSquares <= 1e-24) return 1;
-  return (1 + gain / wider.sumOfSquares) ** (-wider.degreesOfFreedom / 2);
+  const spare = fit.degreesOfFreedom - (design.bend === undefined ? 2 : 3);
+  if (spare < 1 || design.floorDb !== undefined || design.times !== undefined) return null;
+  const orders = higherOrders(design.places, fit.residuals, weightsOf(design, outliers));
+  if (orders === undefined) return null;
+  if (statedDb !== undefined) return Math.exp(-orders.gain / (2 * statedDb * statedDb));
+  return orders.left <= 1e-24 ? 1 : (1 + orders.gain / orders.left) ** (-spare / 2);
 }
 
 function weightsOf(design: LobeDesign, outliers: readonly number[]): number[] {
@@ -83,7 +63,9 @@ export function contradiction(
 
 /** Whether the fit of fourth order has a minimum between two maxima, all within the samples. */
 function valley(design: LobeDesign, fit: LobeEstimate, outliers: readonly number[]): boolean {
-  const wider = higherOrders(design, fit, outliers);
+  const { places } = design;
+  const columns = [0, 1, 2, 3, 4].map((power) => places.map((u) => u ** power));
+  const wider = linearLeastSquares(columns, fit.residuals, weightsOf(design, outliers));
   if (wider === undefined) return false;
   const [, e1 = 0, e2 = 0, e3 = 0, e4 = 0] = wider.coefficients;
   const slope = (u: number) => fit.b + e1 + u * (2 * (fit.c + e2) + u * (3 * e3 + u * 4 * e4));

@@ -62,7 +62,8 @@ export interface PeakFound {
   readonly outliers: readonly number[];
   /**
    * Probability that readings of a true parabola depart from it as much as these (third and fourth
-   * order); small means that the shape is not one. `null` with too few readings to tell.
+   * order); small means that the shape is not one. `null` with too few readings to tell, or where a
+   * noise floor or a drift was taken into account.
    */
   readonly shapeProbability: number | null;
 }
