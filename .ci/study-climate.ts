@@ -24,9 +24,9 @@ const TRIALS: Readonly<Record<string, readonly (readonly [number, number, number
   rainSeason: [
     [361, 0.03, 1],
     [361, 0.05, 1],
-    [361, 0.05, 1.5],
     [361, 0.07, 1],
     [241, 0.05, 1],
+    [241, 0.06, 1],
     [181, 0.03, 1],
     [121, 0.03, 1],
   ],
@@ -34,6 +34,7 @@ const TRIALS: Readonly<Record<string, readonly (readonly [number, number, number
     [121, 0.01, 1],
     [121, 0.02, 1],
     [121, 0.03, 1],
+    [121, 0.04, 1],
     [121, 0.05, 1],
     [61, 0.02, 1],
   ],
@@ -45,6 +46,7 @@ const TRIALS: Readonly<Record<string, readonly (readonly [number, number, number
   wetRefractivity: [
     [241, 1, 1],
     [241, 2, 1],
+    [241, 2.5, 1],
     [121, 1, 1],
   ],
   altitude: [
@@ -67,7 +69,8 @@ const TRIALS: Readonly<Record<string, readonly (readonly [number, number, number
   vapourColumn5: [
     [161, 0.02, 1],
     [161, 0.04, 1],
-    [81, 0.04, 1],
+    [161, 0.05, 1],
+    [81, 0.05, 1],
   ],
   vapourDensity5: [
     [161, 0.05, 1],

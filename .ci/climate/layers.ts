@@ -108,14 +108,14 @@ export const PLANS: readonly LayerPlan[] = [
       return { ...rate, values: rate.values.map((value) => Math.log1p(value / 5)) };
     },
   },
-  plain('isothermHeight', 'zero-degree-isotherm-height', 121, 0.03),
+  plain('isothermHeight', 'zero-degree-isotherm-height', 121, 0.04),
   plain('meanTemperature', 'temperature-annual', 241, 1),
   {
     name: 'rainSeason',
     rows: 241,
     transform: 'linear',
     scale: 1,
-    step: 0.05,
+    step: 0.06,
     seaSteps: 1,
     companion: '',
     field: (maps) => {
@@ -125,7 +125,7 @@ export const PLANS: readonly LayerPlan[] = [
       );
     },
   },
-  plain('wetRefractivity', 'nwet-median', 241, 2),
+  plain('wetRefractivity', 'nwet-median', 241, 2.5),
   {
     ...plain('altitude', 'altitude', 181, 0.1),
     transform: 'logarithm-of-one-plus',
@@ -148,7 +148,7 @@ export const PLANS: readonly LayerPlan[] = [
         0.1,
         before('vapourScaleHeight'),
       ),
-      vapour('vapourColumn', 'total-water-vapour', percent, 161, 0.04, before('vapourColumn')),
+      vapour('vapourColumn', 'total-water-vapour', percent, 161, 0.05, before('vapourColumn')),
       vapour(
         'vapourDensity',
         'surface-water-vapour-density',

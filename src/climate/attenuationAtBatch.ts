@@ -75,7 +75,7 @@ function atRow<T>(row: number, run: () => T): T {
  *   latitudeDeg: [46.4, -0.4], longitudeDeg: [9.6, 102], heightM: [1900, 35],
  *   frequencyGHz: 12, elevationDeg: [36, 80], tiltDeg: 0, antennaDiameterM: 0.9, exceededPercent: 0.1,
  * });
- * [...attenuationDb].map((value) => value.toFixed(1)); // => ['1.2', '7.4']
+ * [...attenuationDb].map((value) => value.toFixed(1)); // => ['1.3', '7.4']
  * ```
  */
 export function attenuationAtBatch(

@@ -19,7 +19,7 @@ import type { Climate, WaterAloft } from './climateAt.js';
  * ```ts
  * import { climateAt, waterAloftAt } from 'slantpath/climate';
  * const climate = climateAt({ latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 });
- * waterAloftAt(climate, 15).waterVapourContentKgPerM2.toFixed(1); // => '13.2'
+ * waterAloftAt(climate, 15).waterVapourContentKgPerM2.toFixed(1); // => '13.3'
  * ```
  */
 export function waterAloftAt(climate: Climate, exceededPercent: number): WaterAloft {

@@ -26,9 +26,9 @@ const QUANTITIES: readonly (readonly [
 ])[] = [
   ['rain rate at 0.01 %', 'mm/h', 'rain_rate_001_mm_h', 1.2, (c) => c.rainRate001MmPerH],
   ['probability of rain', '%', 'rain_probability_percent', 2, (c) => c.rainProbabilityPercent],
-  ['isotherm height', 'km', 'isotherm_height_km', 0.03, (c) => c.isothermHeightKm],
+  ['isotherm height', 'km', 'isotherm_height_km', 0.041, (c) => c.isothermHeightKm],
   ['mean temperature', 'K', 'mean_temperature_k', 1, (c) => c.meanTemperatureK],
-  ['wet refractivity', 'N-units', 'wet_refractivity', 2, (c) => c.wetRefractivityNUnits],
+  ['wet refractivity', 'N-units', 'wet_refractivity', 2.5, (c) => c.wetRefractivityNUnits],
   ['ground altitude', 'km', 'ground_altitude_km', 0.8, (c) => c.groundAltitudeKm],
   ...[5, 10, 20, 50].flatMap((percent, index) => {
     const at = water(index);
@@ -44,7 +44,7 @@ const QUANTITIES: readonly (readonly [
         `vapour content at ${percent} %`,
         'kg/m2',
         `vapour_content_kg_m2_${percent}`,
-        0.041,
+        0.051,
         (c: Climate) => at(c).waterVapourContentKgPerM2,
       ],
       [
@@ -91,7 +91,7 @@ for (const [file, column, quantity, unit, limit, relative, got] of [
     'rain_height_km',
     'rain height',
     'km',
-    0.03,
+    0.041,
     false,
     (c: Climate) => c.rainHeightKm,
   ],
