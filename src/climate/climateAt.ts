@@ -7,7 +7,7 @@ import type { Layers } from './gridFile.js';
 import { layerValue, vapourValue } from './layerValue.js';
 import { seasonalRainPercent } from './rainSeason.js';
 import { type LocalRain, localRainFigures, type RainSource } from './rainSource.js';
-import { type RainUncertainty, rainUncertainty } from './rainUncertainty.js';
+import { type RainUncertainty, uncertaintyOf } from './rainUncertainty.js';
 
 /** Water in the air above a place, exceeded for one percentage of an average year. */
 export interface WaterAloft {
@@ -115,7 +115,7 @@ export function climateFrom(grid: ClimateGrid, station: Station, local: LocalRai
     rainRate001MmPerH,
     rainProbabilityPercent,
     rainSource,
-    rainUncertainty: rainUncertainty({
+    rainUncertainty: uncertaintyOf({
       source: rainSource,
       rainRate001MmPerH,
       rainProbabilityPercent,

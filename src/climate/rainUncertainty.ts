@@ -50,7 +50,7 @@ function rateForPercent(rainProbabilityPercent: number): number {
  *
  * @param gridErrorMmPerH  Error of the grid that 95 % of places on land do not exceed.
  */
-export function rainUncertainty(rain: {
+export function uncertaintyOf(rain: {
   readonly source: RainSource;
   readonly rainRate001MmPerH: number;
   readonly rainProbabilityPercent: number;
