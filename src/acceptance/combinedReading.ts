@@ -60,7 +60,7 @@ export function combinedReading(repeated: RepeatedReadings): CombinedReading {
     'instrumentStandardUncertainty',
     repeated.instrumentStandardUncertainty ?? 0,
     0,
-    Number.MAX_VALUE,
+    1e100,
   );
   const coverageRatio = inRange(
     'coverageRatio',

@@ -1,6 +1,6 @@
 /** Global risks of a decision rule over a whole production or round of visits (JCGM 106:2012, section 9). */
 
-import { DomainError, finite, object, positive } from '../errors.js';
+import { DomainError, inRange, object, positive } from '../errors.js';
 import { normalProbability } from '../numeric/normal.js';
 
 /** What is known of the quantity before a reading, the instrument, and the intervals; all in one unit. */
@@ -49,11 +49,18 @@ export interface GlobalRisks {
  */
 export function globalRisks(question: GlobalRiskQuestion): GlobalRisks {
   object('question', question);
-  const mean = finite('processMean', question.processMean);
-  const spread = positive('processStandardDeviation', question.processStandardDeviation);
-  const uncertainty = positive(
+  const mean = inRange('processMean', question.processMean, -1e100, 1e100);
+  const spread = inRange(
+    'processStandardDeviation',
+    positive('processStandardDeviation', question.processStandardDeviation),
+    1e-100,
+    1e100,
+  );
+  const uncertainty = inRange(
     'instrumentStandardUncertainty',
-    question.instrumentStandardUncertainty,
+    positive('instrumentStandardUncertainty', question.instrumentStandardUncertainty),
+    1e-100,
+    1e100,
   );
   const tolerance = checkedInterval('tolerance', question.tolerance);
   const acceptance = checkedInterval('acceptance', question.acceptance ?? tolerance);
@@ -121,8 +128,8 @@ function checkedInterval(
   interval: { readonly from: number; readonly to: number },
 ): { readonly from: number; readonly to: number } {
   object(parameter, interval);
-  const from = finite(`${parameter}.from`, interval.from);
-  const to = finite(`${parameter}.to`, interval.to);
+  const from = inRange(`${parameter}.from`, interval.from, -1e100, 1e100);
+  const to = inRange(`${parameter}.to`, interval.to, -1e100, 1e100);
   if (from >= to)
     throw new DomainError({
       code: 'inconsistent',

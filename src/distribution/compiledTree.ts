@@ -3,12 +3,8 @@
 import { DomainError, inRange, object, oneOf } from '../errors.js';
 import { byFrequency } from './byFrequency.js';
 import { checkedCable, checkedTemperatureC, runLossDb } from './cable.js';
-import type {
-  AmplifierPart,
-  DecibelsByFrequency,
-  DistributionPart,
-  DistributionSystem,
-} from './tree.js';
+import { checkedNeed, checkPart } from './partGuards.js';
+import type { DecibelsByFrequency, DistributionPart, DistributionSystem } from './tree.js';
 
 /** One passage through a part: from its input to one of its ports. */
 export interface Stage {
@@ -62,6 +58,8 @@ export function childrenOf(part: DistributionPart): readonly (DistributionPart |
 export function compiledTree(system: DistributionSystem): readonly Stage[] {
   object('system', system);
   const temperatureC = checkedTemperatureC(system.temperatureC);
+  object('source', system.source);
+  if (system.source.supply !== undefined) checkedNeed('source.supply', system.source.supply);
   const stages: Stage[] = [];
   const counts = new Map<string, number>();
   const names = new Set<string>();
@@ -88,6 +86,7 @@ export function compiledTree(system: DistributionSystem): readonly Stage[] {
     const index = stages.length;
     stages.push({ part, name, path, parent, port, gainDb: gainOf(part, path, temperatureC) });
     checkPorts(part, path);
+    checkPart(part, path);
     childrenOf(part).forEach((child, childPort) => {
       if (child !== null)
         visit(child, `${path}.${portPath(part, childPort)}`, index, childPort, depth + 1);
@@ -147,16 +146,6 @@ function checkPorts(part: DistributionPart, path: string): void {
     });
 }
 
-function checkAmplifier(part: AmplifierPart, path: string): void {
-  inRange(`${path}.noiseFigureDb`, part.noiseFigureDb, 0, 60);
-  if (part.maximumOutputDbuv !== undefined)
-    inRange(`${path}.maximumOutputDbuv`, part.maximumOutputDbuv, 40, 160, 'is it given in dBm?');
-  if (part.automaticGain === undefined) return;
-  const { outputLevelDbuv, rangeDb } = object(`${path}.automaticGain`, part.automaticGain);
-  inRange(`${path}.automaticGain.outputLevelDbuv`, outputLevelDbuv, 0, 160);
-  inRange(`${path}.automaticGain.rangeDb`, rangeDb, 0, 60);
-}
-
 /** Gain of a part from its input to each port. */
 function gainOf(
   part: DistributionPart,
@@ -174,7 +163,6 @@ function gainOf(
       return (frequencyMHz) => -runLossDb(cable, lengthM, frequencyMHz, temperatureC);
     }
     case 'amplifier':
-      checkAmplifier(part, path);
       return byFrequency(`${path}.gainDb`, part.gainDb, { minimum: -20, maximum: 80 });
     case 'tap': {
       const through = loss('throughLossDb', part.throughLossDb);
@@ -182,8 +170,6 @@ function gainOf(
       return (frequencyMHz, port) => (port === 0 ? through : tap)(frequencyMHz);
     }
     case 'switch':
-      if (part.noiseFigureDb !== undefined)
-        inRange(`${path}.noiseFigureDb`, part.noiseFigureDb, 0, 60);
       return loss('lossDb', part.lossDb, { minimum: -40, maximum: 200 });
     case 'splitter': {
       checkPorts(part, path);
@@ -193,8 +179,6 @@ function gainOf(
     case 'outlet':
       return loss('lossDb', part.lossDb ?? 0);
     case 'receiver':
-      if (part.noiseFigureDb !== undefined)
-        inRange(`${path}.noiseFigureDb`, part.noiseFigureDb, 0, 60);
       return () => 0;
     default:
       return loss('lossDb', part.lossDb);

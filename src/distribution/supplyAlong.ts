@@ -3,6 +3,7 @@
 import { DomainError, inRange, object } from '../errors.js';
 import { checkedCable } from './cable.js';
 import { compiledTree, type Stage } from './compiledTree.js';
+import { checkedNeed } from './partGuards.js';
 import type { DistributionSystem, SupplyNeed } from './tree.js';
 
 /** Where the supply is fed in. */
@@ -51,14 +52,6 @@ function needOf(stage: Stage): SupplyNeed | undefined {
   const { part, path } = stage;
   if (part.kind !== 'switch' && part.kind !== 'amplifier') return undefined;
   return part.supply === undefined ? undefined : checkedNeed(`${path}.supply`, part.supply);
-}
-
-function checkedNeed(parameter: string, need: SupplyNeed): SupplyNeed {
-  object(parameter, need);
-  return {
-    currentA: inRange(`${parameter}.currentA`, need.currentA, 0, 20, 'is it given in mA?'),
-    minimumVoltageV: inRange(`${parameter}.minimumVoltageV`, need.minimumVoltageV, 0, 60),
-  };
 }
 
 /** Whether direct current passes a part from one of its ports towards the source. */

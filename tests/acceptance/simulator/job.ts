@@ -7,7 +7,7 @@ import type {
   CauseTestPoint,
 } from 'slantpath/acceptance';
 import type { RandomStream } from '../../../src/numeric/random.js';
-import type { DrawnFault, Effect } from './faults.js';
+import type { DrawnFault, Effect } from './fault.js';
 import { between, type Scene } from './scene.js';
 
 const NONE: Effect = {

@@ -7,7 +7,8 @@ import {
   type FaultCause,
 } from 'slantpath/acceptance';
 import { type RandomStream, randomStream } from '../../../src/numeric/random.js';
-import { type DrawnFault, drawFault } from './faults.js';
+import type { DrawnFault } from './fault.js';
+import { drawFault } from './faults.js';
 import { drawNuisances, openVisit, type Visit } from './job.js';
 import { drawScene, type Scene } from './scene.js';
 
