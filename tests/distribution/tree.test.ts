@@ -94,6 +94,27 @@ describe('amplifier load', () => {
     expect(at(91)).toBeCloseTo(41, 12);
   });
 
+  test('many carriers: as a count of the products that fall into the middle channel', () => {
+    const count = 40;
+    const middle = 20;
+    let triple = 0;
+    let double = 0;
+    for (let a = 0; a < count; a++)
+      for (let b = a; b < count; b++) {
+        const c = a + b - middle;
+        if (c < 0 || c >= count || a === middle || b === middle) continue;
+        if (a === b) double++;
+        else triple++;
+      }
+    // A triple beat carries twice the voltage of a product of two carriers: 6 dB.
+    const expected = 41 - 10 * Math.log10(4 * triple + double);
+    const [load] = amplifierLoads(system(91), {
+      frequenciesMHz: [950, 2150],
+      carrierCount: count,
+    });
+    expect(Math.abs((load?.thirdOrderRatioDb ?? 0) - expected)).toBeLessThan(0.3);
+  });
+
   test('at the allowed level the ratio is the required one', () => {
     const load = { frequenciesMHz: [950, 1550, 2150], carrierCount: 40, requiredRatioDb: 22 };
     const [first] = amplifierLoads(system(70), load);
