@@ -112,7 +112,7 @@ describe('amplifier load', () => {
       frequenciesMHz: [950, 2150],
       carrierCount: count,
     });
-    expect(Math.abs((load?.thirdOrderRatioDb ?? 0) - expected)).toBeLessThan(0.3);
+    expect(Math.abs((load?.thirdOrderRatioDb ?? 0) - expected)).toBeLessThan(0.4);
   });
 
   test('at the allowed level the ratio is the required one', () => {
