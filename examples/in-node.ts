@@ -3,7 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { parseJob, planJob } from 'slantpath/job';
 
-const file = new URL('./job/tarnfell-upper-hut.json', import.meta.url);
+const file = new URL('./job/tarnfell-lower-hut.json', import.meta.url);
 const plan = planJob(parseJob(readFileSync(file, 'utf8')));
 
 for (const { slot, azimuthDeg, elevationDeg } of plan.directions)
