@@ -53,6 +53,7 @@ const module = `/** The shipped climate grid; made by .ci/build-climate.ts, neve
 
 import type { ClimateGridFile } from './gridFile.js';
 
+/** The grid: layers of the climate with their coding, provenance and errors. */
 // biome-ignore format: generated
 export const CLIMATE_GRID: ClimateGridFile = ${json};
 `;

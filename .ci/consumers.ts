@@ -79,27 +79,22 @@ if (Math.abs(look.elevationDeg - 36.237) > 0.001) throw new Error('look angle ' 
     ['NodeNext', 'NodeNext'],
     ['Node16', 'Node16'],
     ['ESNext', 'Bundler'],
-  ] as const)
-    run(
-      'node',
-      [
-        join(root, 'node_modules/typescript/bin/tsc'),
-        '--noEmit',
-        '--strict',
-        '--target',
-        'ES2022',
-        '--lib',
-        'ES2022',
-        '--types',
-        '',
-        '--module',
-        module,
-        '--moduleResolution',
-        moduleResolution,
-        'use.ts',
-      ],
-      typed,
+  ] as const) {
+    const compilerOptions = {
+      module,
+      moduleResolution,
+      noEmit: true,
+      strict: true,
+      target: 'ES2022',
+      lib: ['ES2022'],
+      types: [],
+    };
+    writeFileSync(
+      join(typed, 'tsconfig.json'),
+      JSON.stringify({ compilerOptions, files: ['use.ts'] }),
     );
+    run('node', [join(root, 'node_modules/typescript/bin/tsc')], typed);
+  }
   console.log(
     `consumers: ${entries.length} entries in ESM, CommonJS and TypeScript (3 resolutions)`,
   );

@@ -6,7 +6,7 @@
 
 import type jsep from 'jsep';
 import { acosDeg, asinDeg, atan2Deg, cosDeg, sinDeg, tanDeg } from '../../numeric/angle.js';
-import { formulaTree, refuseFormula } from './parse.js';
+import { type FormulaNode, formulaTree, refuseFormula } from './parse.js';
 
 /** Values of the variables of a formula by name. */
 export type FormulaValues = Readonly<Record<string, number>>;
@@ -55,7 +55,7 @@ export const FORMULA_FUNCTIONS: readonly string[] = [...FUNCTIONS.keys()];
 const refuse = refuseFormula;
 
 /** Compiles a tree; variables are read from a row at call time. */
-export function compileTree(node: jsep.Expression, variables: readonly string[]): CompiledFormula {
+export function compileTree(node: FormulaNode, variables: readonly string[]): CompiledFormula {
   switch (node.type) {
     case 'Literal': {
       const { value } = node as jsep.Literal;

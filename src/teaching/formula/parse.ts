@@ -3,8 +3,11 @@
 import jsep from 'jsep';
 import { DomainError } from '../../errors.js';
 
-/** A node of a formula's tree. */
-export type FormulaNode = jsep.Expression;
+/** A node of a formula's tree; the parser's own types stay out of the public ones. */
+export interface FormulaNode {
+  /** Kind of the node: `Literal`, `BinaryExpression` and so on. */
+  readonly type: string;
+}
 
 /** Longest formula that is read, in characters. */
 const LONGEST = 400;
