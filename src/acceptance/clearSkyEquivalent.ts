@@ -68,7 +68,7 @@ const SCALING_SCATTER = 0.15;
 /** Scatter of the fade for a given rate at one gauge, as a share of the fade (practice). */
 const RATE_SCATTER = 0.35;
 
-/** phi of the frequency scaling of P.618. */
+/** phi of the frequency scaling of P.618-14, section 2.2.1.3.2; the same as in `frequencyScaledRain`. */
 function phi(frequencyGHz: number): number {
   const square = frequencyGHz * frequencyGHz;
   return square / (1 + 1e-4 * square);

@@ -41,7 +41,7 @@ const MHZ_SLIP = 'is the frequency in GHz, not MHz?';
  * @throws {@link DomainError} naming `standard`, `group` or `frequencyGHz`.
  *
  * Source: ICNIRP Guidelines, Health Phys. 118 (2020), tables 5 and 6; 47 CFR 1.1310 table 1.
- * Accuracy: as printed.
+ * Accuracy: as printed; the whole-body limits are from memory.
  * @example
  * ```ts
  * import { exposureLimit } from 'slantpath/antenna';
