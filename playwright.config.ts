@@ -9,6 +9,7 @@ export default defineConfig({
   outputDir: 'test-results',
   fullyParallel: true,
   workers: 1,
+  retries: process.env['CI'] ? 1 : 0,
   forbidOnly: true,
   timeout: 90_000,
   expect: { timeout: 15_000 },
