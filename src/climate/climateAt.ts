@@ -2,7 +2,7 @@
 
 import { checkedStation, type Station } from '../earth/station.js';
 import { object } from '../errors.js';
-import { rainHeight } from '../propagation/p839.js';
+import { rainHeight } from '../propagation/p839-4.js';
 import type { Layers } from './gridFile.js';
 import { layerValue, vapourValue } from './layerValue.js';
 import { seasonalRainPercent } from './rainSeason.js';

@@ -1,7 +1,7 @@
 /** Which figure for rain is used: the better the source, the earlier it is taken. */
 
 import { DomainError, inRange, object, oneOf } from '../errors.js';
-import { type MonthlyNormals, rainRate } from '../propagation/p837.js';
+import { type MonthlyNormals, rainRate } from '../propagation/p837-7.js';
 import { type RainZone, rainZoneRate } from './rainZone.js';
 
 /** Where a rain rate comes from, best first. */

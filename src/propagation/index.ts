@@ -9,7 +9,7 @@ export {
   medianWetRefractivity,
   type WetRefractivity,
   wetRefractivity,
-} from './p453.js';
+} from './p453-14.js';
 export {
   type CrossPolarDiscrimination,
   type CrossPolarDiscriminationInput,
@@ -95,7 +95,7 @@ export {
   type SpecificGasAttenuationInput,
   specificGasAttenuation,
 } from './p676-13-specific.js';
-export { type YearToYear, yearToYear } from './p678.js';
+export { type YearToYear, yearToYear } from './p678-3.js';
 export { type BeamSpreadingLoss, beamSpreadingLoss } from './p834-9.js';
 export {
   type AtmosphereAtHeight,
@@ -108,7 +108,7 @@ export {
   type WaterVapourInput,
   type WaterVapourMaps,
   waterVapour,
-} from './p836.js';
+} from './p836-6.js';
 export {
   type MonthlyNormals,
   type RainMonth,
@@ -116,14 +116,14 @@ export {
   type RainRate,
   rainProbability,
   rainRate,
-} from './p837.js';
+} from './p837-7.js';
 export {
   type SpecificRainAttenuation,
   type SpecificRainAttenuationInput,
   specificRainAttenuation,
 } from './p838-3.js';
 export type { RainCoefficients } from './p838-3-coefficients.js';
-export { type RainHeight, rainHeight } from './p839.js';
+export { type RainHeight, rainHeight } from './p839-4.js';
 export {
   type CloudAttenuation,
   cloudAttenuation,
@@ -136,7 +136,7 @@ export {
   type CloudLognormal,
   cloudLiquid,
   cloudLiquidLognormal,
-} from './p840-liquid.js';
+} from './p840-9-liquid.js';
 export {
   annualPercent,
   type WorstMonth,
@@ -144,6 +144,6 @@ export {
   worstMonthPercent,
 } from './p841-6.js';
 export { type GlobalMap, type MapPlace, mapValue, mapValueBicubic } from './p1144.js';
-export { meanTemperature } from './p1510.js';
-export { groundAltitude } from './p1511.js';
+export { meanTemperature } from './p1510-1.js';
+export { groundAltitude } from './p1511-1.js';
 export { type FadeDuration, type FadeDurationInput, fadeDuration } from './p1623-1.js';
