@@ -8,10 +8,12 @@ import { LINK_PLANS } from './link.js';
 import { MOUNT_PLANS } from './mount.js';
 import { POINTING_PLANS } from './pointing.js';
 import { RAIN_PLANS } from './rain.js';
+import { SKY_PLANS } from './sky.js';
 
 /** The plans. */
 export const SOLUTION_PLANS: readonly SolutionPlan[] = [
   ...POINTING_PLANS,
+  ...SKY_PLANS,
   ...MOUNT_PLANS,
   ...ANTENNA_PLANS,
   ...RAIN_PLANS,

@@ -15,7 +15,8 @@ import type {
   SolutionValues,
 } from '../solution/plan.js';
 
-const SKY_GIVENS: readonly SolutionGiven[] = [
+/** Station and slot. */
+export const SKY_GIVENS: readonly SolutionGiven[] = [
   {
     name: 'latitudeDeg',
     symbol: 'lat',
@@ -42,7 +43,8 @@ const SKY_GIVENS: readonly SolutionGiven[] = [
   },
 ];
 
-const SKY_CONSTANTS: readonly SolutionConstant[] = [
+/** The ellipsoid and the orbit. */
+export const SKY_CONSTANTS: readonly SolutionConstant[] = [
   {
     symbol: 'a',
     tex: 'a',
@@ -70,7 +72,7 @@ const SKY_CONSTANTS: readonly SolutionConstant[] = [
 ];
 
 /** The line of sight, step by step; both look angles begin with it. */
-const LINE_STEPS: readonly PlanStep[] = (
+export const LINE_STEPS: readonly PlanStep[] = (
   [
     ['N', 'N', 'radius of curvature across the meridian', 'a / sqrt(1 - e2 * sin(lat)^2)', 2],
     ['out', 'u', 'way out from the axis', 'r * cos(sat - lon) - N * cos(lat)', 1],
@@ -91,7 +93,7 @@ const LINE_STEPS: readonly PlanStep[] = (
 }));
 
 /** The library's values of the line of sight and of both angles, at sea level. */
-function skyValues(inputs: Readonly<Record<string, number>>): SolutionValues | string {
+export function skyValues(inputs: Readonly<Record<string, number>>): SolutionValues | string {
   const { latitudeDeg, longitudeDeg, orbitalLongitudeDeg } = inputs as Readonly<
     Record<'latitudeDeg' | 'longitudeDeg' | 'orbitalLongitudeDeg', number>
   >;
