@@ -38,12 +38,36 @@ export function fillTable(root: Element, name: string, input: AnyRows, line: str
   if (body) body.innerHTML = renderRows(pageWords(), name, input, line);
 }
 
+/** The boxes of an input with several options; none for any other input. */
+function boxesOf(root: Element, field: string): HTMLInputElement[] {
+  return [...root.querySelectorAll<HTMLInputElement>(`[data-several="${field}"] input`)];
+}
+
+/** Ticks the boxes that a state names and opens their groups. */
+function tickBoxes(root: Element, field: string, line: string): void {
+  const ticked = line.split('*');
+  for (const box of boxesOf(root, field)) {
+    box.checked = ticked.includes(box.value);
+    const group = box.closest('details');
+    if (box.checked && group) group.open = true;
+  }
+}
+
+/** Shows the fields that belong to what is chosen, hides the others. */
+export function showFitting(root: Element, raw: Raw): void {
+  for (const field of root.querySelectorAll<HTMLElement>('[data-only-for]')) {
+    const chosen = raw[field.dataset['onlyFor'] ?? ''] ?? '';
+    field.hidden = !(field.dataset['values'] ?? '').split(' ').includes(chosen);
+  }
+}
+
 /** Writes a state into the form. */
 export function fillForm(root: Element, inputs: Inputs, raw: Raw): void {
   const tables = tablesOf(inputs);
   for (const [field, value] of Object.entries(raw)) {
     const table = tables.get(field);
     const control = controlOf(root, field);
+    tickBoxes(root, field, value);
     if (table) fillTable(root, field, table, value);
     else if (isBox(control)) control.checked = value === 'yes';
     else if (control) control.value = value;
@@ -56,6 +80,15 @@ export function readForm(root: Element, inputs: Inputs, fields: readonly string[
   return Object.fromEntries(
     fields.map((field) => {
       if (tables.has(field)) return [field, joinRows(cellsOf(root, field))];
+      const boxes = boxesOf(root, field);
+      if (boxes.length > 0)
+        return [
+          field,
+          boxes
+            .filter((box) => box.checked)
+            .map((box) => box.value)
+            .join('*'),
+        ];
       const control = controlOf(root, field);
       return [field, isBox(control) ? (control.checked ? 'yes' : 'no') : (control?.value ?? '')];
     }),

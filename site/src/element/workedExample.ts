@@ -17,7 +17,7 @@ import {
   rawOfValues,
   readValues,
 } from '../lib/state.js';
-import { controlOf, fillForm, pageWords, readForm } from './form.js';
+import { controlOf, fillForm, pageWords, readForm, showFitting } from './form.js';
 import { listenToPlaces, showPresets } from './places.js';
 import { type Copies, listenToShare } from './share.js';
 import { listenToSteppers } from './steppers.js';
@@ -51,7 +51,10 @@ class WorkedExample extends HTMLElement {
       () => this.#copies,
       (text) => this.#say(text),
     );
-    this.addEventListener('input', changed);
+    this.addEventListener('input', (event) => {
+      this.#chooseSet(event);
+      changed();
+    });
     this.querySelector('form')?.addEventListener('submit', (event) => event.preventDefault());
     this.querySelector('[data-reset]')?.addEventListener('click', () => this.#reset());
     this.addEventListener('click', (event) => this.#act(event));
@@ -82,6 +85,30 @@ class WorkedExample extends HTMLElement {
     this.#changed();
   }
 
+  /** A set of inputs was chosen from the list above the form. */
+  #chooseSet(event: Event): void {
+    const select = event.target;
+    if (!(select instanceof HTMLSelectElement) || select.dataset['sets'] === undefined) return;
+    const set = this.#example?.presets?.sets[Number(select.value || -1)];
+    if (set)
+      fillForm(this, this.#inputs, {
+        ...this.#defaults,
+        ...rawOfValues(this.#inputs, set.values),
+      });
+  }
+
+  /** The list says which of its sets stands in the form. */
+  #showSet(): void {
+    const select = this.querySelector<HTMLSelectElement>('[data-sets]');
+    const sets = this.#example?.presets?.sets ?? [];
+    const index = sets.findIndex(({ values }) =>
+      Object.entries(rawOfValues(this.#inputs, values)).every(
+        ([field, value]) => this.#raw[field] === value,
+      ),
+    );
+    if (select) select.value = index < 0 ? '' : String(index);
+  }
+
   #changed(): void {
     this.#raw = readForm(this, this.#inputs, Object.keys(this.#defaults));
     this.#update();
@@ -102,12 +129,15 @@ class WorkedExample extends HTMLElement {
     const example = this.#example;
     if (!example) return;
     showPresets(this, this.#raw);
+    showFitting(this, this.#raw);
+    this.#showSet();
     this.#clearErrors();
     try {
       const values = readValues(this.#inputs, this.#raw);
       this.#values = values;
       const result = example.compute(values);
       this.#show(example.view(result, values));
+      this.dispatchEvent(new CustomEvent('answer', { detail: result }));
       this.#working = example.working?.(values, result) ?? [];
       void this.#showWorking();
       this.#copies = {

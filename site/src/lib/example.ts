@@ -61,6 +61,17 @@ export interface Action<I extends Inputs> {
   readonly change: (values: Values<I>) => Partial<Values<I>>;
 }
 
+/** Sets of inputs to begin from, offered as a list above the form. */
+export interface Presets<I extends Inputs> {
+  readonly label: string;
+  /** What the list says while the inputs are none of its sets. */
+  readonly own: string;
+  readonly sets: readonly {
+    readonly label: string;
+    readonly values: Partial<Values<I>>;
+  }[];
+}
+
 /** A worked example. */
 export interface Example<I extends Inputs = Inputs, R = unknown> {
   readonly inputs: I;
@@ -74,6 +85,8 @@ export interface Example<I extends Inputs = Inputs, R = unknown> {
   readonly working?: (values: Values<I>, result: R) => readonly Working[];
   /** Buttons under the inputs. */
   readonly actions?: readonly Action<I>[];
+  /** Sets of inputs to choose from. */
+  readonly presets?: Presets<I>;
   /** The field to blame for an error whose `parameter` is not a field's name. */
   readonly fieldOf?: (parameter: string) => string | undefined;
 }

@@ -16,6 +16,8 @@ export interface NumberInput {
   readonly max?: number;
   /** One line under the field: sign, zero, where the value is found. */
   readonly hint?: string;
+  /** Shown, and read, only while the choice of this name has one of these values; its default counts otherwise. */
+  readonly onlyFor?: { readonly choice: string; readonly values: readonly string[] };
 }
 
 /** A number that may be left empty; the value is then `undefined`. */
@@ -40,6 +42,16 @@ export interface ToggleInput {
   readonly kind: 'toggle';
   readonly label: string;
   readonly value: boolean;
+  readonly hint?: string;
+}
+
+/** Any of some options, in named groups; ticked boxes. */
+export interface SeveralInput {
+  readonly kind: 'several';
+  readonly label: string;
+  /** Options by name under the title of their group. */
+  readonly groups: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  readonly value: readonly string[];
   readonly hint?: string;
 }
 
@@ -107,6 +119,7 @@ export type Input =
   | NumberInput
   | OptionalNumberInput
   | ChoiceInput
+  | SeveralInput
   | ToggleInput
   | TextInput
   | PlaceInput
@@ -120,15 +133,17 @@ export type Value<I extends Input> = I extends { readonly kind: 'number' }
     ? number | undefined
     : I extends ChoiceInput<infer T>
       ? T
-      : I extends { readonly kind: 'toggle' }
-        ? boolean
-        : I extends { readonly kind: 'text' }
-          ? string
-          : I extends { readonly kind: 'place' }
-            ? Place
-            : I extends RowsInput<infer C>
-              ? readonly Row<C>[]
-              : never;
+      : I extends { readonly kind: 'several' }
+        ? readonly string[]
+        : I extends { readonly kind: 'toggle' }
+          ? boolean
+          : I extends { readonly kind: 'text' }
+            ? string
+            : I extends { readonly kind: 'place' }
+              ? Place
+              : I extends RowsInput<infer C>
+                ? readonly Row<C>[]
+                : never;
 export type Values<I extends Inputs> = { readonly [K in keyof I]: Value<I[K]> };
 
 type Without<T> = Omit<T, 'kind'>;
@@ -147,6 +162,8 @@ export const choice = <T extends string>(of: {
   readonly value: NoInfer<T>;
   readonly hint?: string;
 }): ChoiceInput<T> => ({ kind: 'choice', ...of });
+/** Any of some options. */
+export const several = (of: Without<SeveralInput>): SeveralInput => ({ kind: 'several', ...of });
 /** Yes or no. */
 export const toggle = (of: Without<ToggleInput>): ToggleInput => ({ kind: 'toggle', ...of });
 /** Free text. */

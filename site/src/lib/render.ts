@@ -1,9 +1,9 @@
 /** HTML of an example's form and answer, the same when the site is built and in the browser. */
 
-import type { Figure, Output, Table, View } from './example.js';
-import type { AnyRows, Column, Input, Inputs, PlaceInput } from './inputs.js';
+import type { Figure, Output, Presets, Table, View } from './example.js';
+import type { AnyRows, Column, Input, Inputs, PlaceInput, SeveralInput } from './inputs.js';
 import { PRESETS } from './places.js';
-import { fieldsOf, type Raw, splitRows } from './state.js';
+import { applies, fieldsOf, type Raw, splitRows } from './state.js';
 import { escapeHtml, shown, withUnit } from './text.js';
 import type { Words } from './words.js';
 
@@ -130,13 +130,46 @@ function rowsField(words: Words, id: string, name: string, input: AnyRows, raw: 
   return `<fieldset class="ex-rows" data-rows="${name}"><legend>${escapeHtml(input.label)}</legend>${hintOf(id, input.hint)}<div class="ex-scroll"><table><thead><tr>${heads}<td></td></tr></thead><tbody>${renderRows(words, name, input, raw)}</tbody></table></div><p class="ex-tools"><button type="button" data-add>${words.addRow}</button></p>${errorSlot(id)}</fieldset>`;
 }
 
+function severalField(id: string, name: string, input: SeveralInput, line: string): string {
+  const ticked = line.split('*');
+  const groups = Object.entries(input.groups).map(([title, options]) => {
+    const boxes = Object.entries(options)
+      .map(
+        ([value, word]) =>
+          `<label><input${attributes({ type: 'checkbox', value, checked: ticked.includes(value) })}> ${escapeHtml(word)}</label>`,
+      )
+      .join('');
+    return `<details><summary>${escapeHtml(title)}</summary>${boxes}</details>`;
+  });
+  return `<fieldset class="ex-rows ex-several" data-several="${name}"><legend>${escapeHtml(input.label)}</legend>${hintOf(id, input.hint)}${groups.join('')}${errorSlot(id)}</fieldset>`;
+}
+
+/** The list of sets of inputs. */
+function presetField(example: string, presets: Presets<Inputs>): string {
+  const options = presets.sets
+    .map(({ label }, index) => `<option value="${index}">${escapeHtml(label)}</option>`)
+    .join('');
+  const id = `${example}-presets`;
+  return `<div class="ex-field"><label for="${id}">${escapeHtml(presets.label)}</label><select id="${id}" data-sets><option value="">${escapeHtml(presets.own)}</option>${options}</select></div>`;
+}
+
 function renderInput(words: Words, example: string, name: string, input: Input, raw: Raw): string {
   const id = `${example}-${name}`;
   const line = raw[name] ?? '';
   switch (input.kind) {
     case 'number':
-    case 'optional-number':
-      return numberField(words, id, name, input, line);
+    case 'optional-number': {
+      const html = numberField(words, id, name, input, line);
+      if (!input.onlyFor) return html;
+      const only = attributes({
+        'data-only-for': input.onlyFor.choice,
+        'data-values': input.onlyFor.values.join(' '),
+        hidden: !applies(input, raw),
+      });
+      return html.replace('<div class="ex-field"', `<div class="ex-field"${only}`);
+    }
+    case 'several':
+      return severalField(id, name, input, line);
     case 'place':
       return placeFields(words, example, name, input, raw);
     case 'rows':
@@ -176,6 +209,7 @@ export function renderForm(
   inputs: Inputs,
   raw: Raw,
   actions: readonly { readonly label: string }[] = [],
+  presets?: Presets<Inputs>,
 ): string {
   const fields = Object.entries(inputs).map(([name, input]) =>
     renderInput(words, example, name, input, raw),
@@ -185,7 +219,9 @@ export function renderForm(
       `<button type="button" data-action="${index}">${escapeHtml(label)}</button>`,
   );
   return (
-    fields.join('') + (buttons.length > 0 ? `<p class="ex-tools">${buttons.join('')}</p>` : '')
+    (presets ? presetField(example, presets) : '') +
+    fields.join('') +
+    (buttons.length > 0 ? `<p class="ex-tools">${buttons.join('')}</p>` : '')
   );
 }
 

@@ -50,6 +50,7 @@ export function splitRows(line: string): string[][] {
 /** The text in an input's field for a value; a place has three fields and is handled by {@link rawOfValues}. */
 function rawOf(input: Exclude<Input, { kind: 'place' }>, value: unknown): string {
   if (input.kind === 'toggle') return value ? 'yes' : 'no';
+  if (input.kind === 'several') return (value as readonly string[]).join('*');
   if (input.kind === 'rows')
     return joinRows(
       (value as readonly Readonly<Record<string, unknown>>[]).map((row) =>
@@ -123,6 +124,21 @@ function readOption(field: string, line: string, options: Readonly<Record<string
   return names.includes(line) ? line : refuse(field, line, `one of ${names.join(', ')}`);
 }
 
+function readSeveral(
+  field: string,
+  line: string,
+  groups: Readonly<Record<string, Readonly<Record<string, string>>>>,
+): readonly string[] {
+  const options = Object.assign({}, ...Object.values(groups)) as Readonly<Record<string, string>>;
+  return line === '' ? [] : line.split('*').map((name) => readOption(field, name, options));
+}
+
+/** Whether an input is shown and read for what its choice says. */
+export function applies(input: Input, raw: Raw): boolean {
+  if (!('onlyFor' in input) || !input.onlyFor) return true;
+  return input.onlyFor.values.includes(raw[input.onlyFor.choice] ?? '');
+}
+
 function readCell(field: string, column: Column, line: string): string | number {
   if ('options' in column) return readOption(field, line, column.options);
   return 'text' in column ? line : readNumber(field, line);
@@ -151,7 +167,14 @@ export function readValues<I extends Inputs>(inputs: I, raw: Raw): Values<I> {
   const values: Record<string, unknown> = {};
   for (const [name, input] of Object.entries(inputs)) {
     const line = raw[name] ?? '';
+    if (!applies(input, raw)) {
+      values[name] = input.value;
+      continue;
+    }
     switch (input.kind) {
+      case 'several':
+        values[name] = readSeveral(name, line, input.groups);
+        break;
       case 'number':
         values[name] = readNumber(name, line);
         break;
