@@ -1,0 +1,316 @@
+/** Does your formula hold? A typed formula against the exact function over a region. */
+
+import {
+  compileFormula,
+  FORMULA_SUBJECTS,
+  type FormulaValues,
+  type FormulaVerdict,
+  formulaSubject,
+  RULES_OF_THUMB,
+  tryFormula,
+} from 'slantpath/teaching';
+import { brief, errorMap } from '../lib/errorMap.js';
+import { defineExample, type Figure, literal } from '../lib/example.js';
+import { choice, type OptionalNumberInput, optionalNumber, text } from '../lib/inputs.js';
+import { linePlot } from '../lib/plot.js';
+import { withUnit } from '../lib/text.js';
+
+/** Variables of all subjects: label and unit. */
+const VARIABLES = {
+  latitudeDeg: ['Latitude', '°'],
+  longitudeDifferenceDeg: ['Longitude difference', '°'],
+  elevationDeg: ['Elevation', '°'],
+  offsetDeg: ['Pointing error', '°'],
+  surfaceErrorMm: ['Surface error', 'mm'],
+  diameterM: ['Diameter', 'm'],
+  frequencyGHz: ['Frequency', 'GHz'],
+  slantRangeKm: ['Slant range', 'km'],
+  noiseFigureDb: ['Noise figure', 'dB'],
+  rainRate001MmPerH: ['Rain rate', 'mm/h'],
+} as const;
+type Variable = keyof typeof VARIABLES;
+type End = `${Variable}${'From' | 'To'}`;
+
+const of = (name: string) => VARIABLES[name as Variable];
+const axis = (name: string) => `${of(name)[0].toLowerCase()} / ${of(name)[1]}`;
+
+/** Two fields for each variable, shown for the subjects that have it. */
+const ENDS = Object.fromEntries(
+  Object.entries(VARIABLES).flatMap(([name, [label, unit]]) =>
+    (['From', 'To'] as const).map((end): [End, OptionalNumberInput] => [
+      `${name as Variable}${end}`,
+      optionalNumber({
+        label: `${label} ${end.toLowerCase()}`,
+        unit,
+        step: 1,
+        empty: 'usual',
+        onlyFor: {
+          choice: 'subject',
+          values: FORMULA_SUBJECTS.filter(({ variables }) =>
+            variables.some((variable) => variable.name === name),
+          ).map((subject) => subject.name),
+        },
+      }),
+    ]),
+  ),
+) as Record<End, OptionalNumberInput>;
+
+const words = (name: string) => name.replaceAll('-', ' ');
+const SUBJECTS = Object.fromEntries(
+  FORMULA_SUBJECTS.map(({ name }) => [name, words(name)]),
+) as Record<string, string>;
+const unitOf = (unit: string) => (unit === 'deg' ? '°' : unit);
+const percent = (ratio: number) => {
+  const value = 100 * ratio;
+  return `${value > 99 && value < 100 ? Math.floor(value * 10) / 10 : brief(value)} %`;
+};
+const place = (values: FormulaValues) =>
+  Object.entries(values)
+    .map(([name, value]) => `${of(name)[0].toLowerCase()} ${withUnit(brief(value), of(name)[1])}`)
+    .join(', ');
+
+interface Tried {
+  readonly formula: string;
+  readonly verdict: FormulaVerdict;
+  /** Ends of the region by variable. */
+  readonly region: Readonly<Record<string, readonly [number, number]>>;
+}
+
+function says({ verdict }: Tried): string {
+  const { kind, worst, tolerance, withinToleranceRatio, brokenPlaces, firstBroken, places } =
+    verdict;
+  const unit = unitOf(verdict.unit);
+  const limit = withUnit(brief(tolerance), unit);
+  if (places + brokenPlaces === 0)
+    return 'There is nothing to compare: in this region the satellite is below the horizon everywhere.';
+  const off = worst
+    ? `At worst it is off by ${withUnit(brief(worst.error), unit)}, at ${place(worst.values)}.`
+    : '';
+  const broken = firstBroken
+    ? ` At ${percent(brokenPlaces / (places + brokenPlaces))} of the places it has no value, for instance at ${place(firstBroken)}.`
+    : '';
+  switch (kind) {
+    case 'holds':
+      return `It holds: within ${limit} everywhere in this region. ${off}`;
+    case 'holds-in-part':
+      return `It holds in part: ${percent(withinToleranceRatio)} of the places are within ${limit}. ${off}${broken}`;
+    case 'fails':
+      return `It fails: only ${percent(withinToleranceRatio)} of the places are within ${limit}. ${off}${broken}`;
+  }
+}
+
+/** The error over two sides. */
+function mapOf({ verdict, region }: Tried, map: NonNullable<FormulaVerdict['map']>): Figure {
+  const { exact, variables } = formulaSubject(verdict.subject);
+  const held = (xValue: number, yValue: number): FormulaValues =>
+    Object.fromEntries(
+      variables.map(({ name }) => [
+        name,
+        name === map.x ? xValue : name === map.y ? yValue : (region[name]?.[0] ?? 0),
+      ]),
+    );
+  const rest = variables.filter(
+    ({ name }) =>
+      name !== map.x && name !== map.y && (region[name]?.[1] ?? 0) > (region[name]?.[0] ?? 0),
+  );
+  const over = rest.map(({ name }) => of(name)[0].toLowerCase()).join(' and ');
+  const { worst } = verdict;
+  const unit = unitOf(verdict.unit);
+  return errorMap({
+    title: `Error of the formula by ${of(map.x)[0].toLowerCase()} and ${of(map.y)[0].toLowerCase()}${over ? `, the largest over all values of ${over}` : ''}; the ring is the worst place`,
+    x: { label: axis(map.x), values: map.xValues },
+    y: { label: axis(map.y), values: map.yValues },
+    errors: map.errors.map((row, j) =>
+      row.map((error, i) => {
+        if (error !== null) return error;
+        const answer = exact(held(map.xValues[i] ?? 0, map.yValues[j] ?? 0));
+        return answer === null ? 'none' : 'broken';
+      }),
+    ),
+    unit,
+    tolerance: verdict.tolerance,
+    ...(worst
+      ? {
+          worst: {
+            x: worst.values[map.x] ?? 0,
+            y: worst.values[map.y] ?? 0,
+            label: withUnit(brief(worst.error), unit),
+          },
+        }
+      : {}),
+  });
+}
+
+/** Formula and exact answer over the one side that varies. */
+function curves({ formula, verdict, region }: Tried): Figure[] {
+  const { exact, variables } = formulaSubject(verdict.subject);
+  const side = variables.find(({ name }) => (region[name]?.[1] ?? 0) > (region[name]?.[0] ?? 0));
+  if (!side) return [];
+  const [from, to] = region[side.name] ?? [0, 1];
+  const own = compileFormula(
+    formula,
+    variables.flatMap(({ name, symbol }) => [name, symbol]),
+  );
+  const points = Array.from({ length: 61 }, (_, step) => from + ((to - from) * step) / 60);
+  const row = (value: number): FormulaValues =>
+    Object.fromEntries(
+      variables.flatMap(({ name, symbol }) => {
+        const here = name === side.name ? value : (region[name]?.[0] ?? 0);
+        return [
+          [name, here],
+          [symbol, here],
+        ];
+      }),
+    );
+  const right = points.map((x) => ({ x, y: exact(row(x)) ?? Number.NaN }));
+  const typed = points.map((x) => ({ x, y: own(row(x)) }));
+  const ends = right.map(({ y }) => y).filter(Number.isFinite);
+  const span = Math.max(...ends) - Math.min(...ends) || 1;
+  const shown = typed.filter(
+    ({ y }) => y > Math.min(...ends) - 0.5 * span && y < Math.max(...ends) + 0.5 * span,
+  );
+  return [
+    linePlot({
+      title: `The formula and the exact answer by ${of(side.name)[0].toLowerCase()}`,
+      x: { label: of(side.name)[0].toLowerCase(), unit: of(side.name)[1] },
+      y: { label: words(verdict.subject), unit: unitOf(verdict.unit) },
+      series: [
+        { label: 'exact', points: right },
+        { label: 'the formula', points: shown },
+      ],
+    }),
+  ];
+}
+
+export default defineExample({
+  inputs: {
+    subject: choice({
+      label: 'What the formula gives',
+      options: SUBJECTS,
+      value: 'azimuth',
+      hint: 'Its variables and their short names are listed under the answer.',
+    }),
+    formula: text({
+      label: 'The formula',
+      lines: 3,
+      value: '180 - atan(tan(dlon) / sin(lat))',
+      hint: 'Angles in degrees; + - * / ^ and brackets; sin cos tan asin acos atan atan2 sqrt abs log ln exp min max mod round.',
+    }),
+    tolerance: optionalNumber({
+      label: 'Tolerance',
+      step: 0.1,
+      min: 0,
+      empty: 'usual',
+      hint: 'In the unit of the answer.',
+    }),
+    ...ENDS,
+  },
+  presets: {
+    label: 'Rules of thumb in use',
+    own: 'A formula of my own',
+    sets: RULES_OF_THUMB.map(({ name, subject, formula }) => ({
+      label: `${words(subject)}: ${words(name)}`,
+      values: { subject, formula },
+    })),
+  },
+  compute: ({ subject, formula, tolerance, ...ends }): Tried => {
+    const region = Object.fromEntries(
+      formulaSubject(subject).variables.map(({ name, from, to }) => [
+        name,
+        [ends[`${name as Variable}From`] ?? from, ends[`${name as Variable}To`] ?? to] as const,
+      ]),
+    );
+    const trial = { subject, formula, region };
+    const verdict = tryFormula(tolerance === undefined ? trial : { ...trial, tolerance });
+    return { formula, region, verdict };
+  },
+  view: (tried, { subject, formula }) => {
+    const { verdict, region } = tried;
+    const { meaning, variables } = formulaSubject(subject);
+    const unit = unitOf(verdict.unit);
+    const rule = RULES_OF_THUMB.find(
+      (each) => each.subject === subject && each.formula === formula.trim(),
+    );
+    const { worst } = verdict;
+    return {
+      says: says(tried),
+      outputs: [
+        {
+          label: 'Largest error',
+          value: worst ? brief(worst.error) : 'none found',
+          unit: worst ? unit : '',
+          main: true,
+        },
+        {
+          label: 'Within tolerance',
+          value: percent(verdict.withinToleranceRatio),
+          note: `of ${verdict.places + verdict.brokenPlaces} places, within ${withUnit(brief(verdict.tolerance), unit)}`,
+          main: true,
+        },
+        ...(worst
+          ? [
+              { label: 'Worst place', value: place(worst.values) },
+              {
+                label: 'There the formula says',
+                value: brief(worst.formula),
+                unit,
+                note: `exact: ${withUnit(brief(worst.exact), unit)}`,
+              },
+            ]
+          : []),
+        { label: 'Root mean square error', value: brief(verdict.rootMeanSquare), unit },
+        ...(verdict.brokenPlaces > 0
+          ? [{ label: 'Places without a value', value: verdict.brokenPlaces, digits: 0 }]
+          : []),
+      ],
+      notes: rule ? [`${rule.told} (Common practice of the trade.)`] : [],
+      figures: verdict.map ? [mapOf(tried, verdict.map)] : curves(tried),
+      tables: [
+        ...(verdict.areas.length > 0
+          ? [
+              {
+                caption: 'By area',
+                columns: ['Area', 'within', `largest error / ${unit}`],
+                rows: verdict.areas.map((area) => [
+                  area.area,
+                  percent(area.withinToleranceRatio),
+                  area.places > 0 ? brief(area.largestError) : 'no value',
+                ]),
+              },
+            ]
+          : []),
+        {
+          caption: `Compared with: ${meaning}`,
+          columns: ['Variable', 'what it is', 'from', 'to'],
+          rows: variables.map((variable) => [
+            variable.symbol,
+            variable.meaning,
+            brief(region[variable.name]?.[0] ?? 0),
+            brief(region[variable.name]?.[1] ?? 0),
+          ]),
+        },
+      ],
+    };
+  },
+  fieldOf: (parameter) => {
+    const side = /^region\.(\w+)(?:\[([01])\])?$/.exec(parameter);
+    return side ? `${side[1]}${side[2] === '1' ? 'To' : 'From'}` : undefined;
+  },
+  code: ({ subject, formula, tolerance, ...ends }) => {
+    const region = formulaSubject(subject).variables.flatMap(({ name, from, to }) => {
+      const [low, high] = [ends[`${name as Variable}From`], ends[`${name as Variable}To`]];
+      return low === undefined && high === undefined ? [] : [[name, [low ?? from, high ?? to]]];
+    });
+    const trial = {
+      subject,
+      formula: formula.trim().replace(/\s+/g, ' '),
+      ...(region.length > 0 ? { region: Object.fromEntries(region) } : {}),
+      ...(tolerance === undefined ? {} : { tolerance }),
+    };
+    return `import { tryFormula } from 'slantpath/teaching';
+
+const verdict = tryFormula(${literal(trial)});
+console.log(verdict.kind, verdict.worst, verdict.areas);
+`;
+  },
+});
