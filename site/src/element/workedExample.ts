@@ -25,7 +25,9 @@ import { listenToTables } from './tables.js';
 
 const modules = import.meta.glob<{ default: Example }>('../examples/**/*.ts');
 
-class WorkedExample extends HTMLElement {
+export class WorkedExample extends HTMLElement {
+  /** The present result, for elements that go on with it; they are told by the event `answer`. */
+  result: unknown;
   #example: Example | undefined;
   #inputs: Inputs = {};
   #defaults: Raw = {};
@@ -136,8 +138,8 @@ class WorkedExample extends HTMLElement {
       const values = readValues(this.#inputs, this.#raw);
       this.#values = values;
       const result = example.compute(values);
+      this.result = result;
       this.#show(example.view(result, values));
-      this.dispatchEvent(new CustomEvent('answer', { detail: result }));
       this.#working = example.working?.(values, result) ?? [];
       void this.#showWorking();
       this.#copies = {
@@ -148,8 +150,10 @@ class WorkedExample extends HTMLElement {
     } catch (error) {
       if (!(error instanceof DomainError)) throw error;
       this.#copies = undefined;
+      this.result = undefined;
       this.#showError(error);
     }
+    this.dispatchEvent(new Event('answer'));
   }
 
   #show(view: View): void {

@@ -196,6 +196,7 @@ export default defineExample({
       value: '180 - atan(tan(dlon) / sin(lat))',
       hint: 'Angles in degrees; + - * / ^ and brackets; sin cos tan asin acos atan atan2 sqrt abs log ln exp min max mod round.',
     }),
+    ...ENDS,
     tolerance: optionalNumber({
       label: 'Tolerance',
       step: 0.1,
@@ -203,7 +204,6 @@ export default defineExample({
       empty: 'usual',
       hint: 'In the unit of the answer.',
     }),
-    ...ENDS,
   },
   presets: {
     label: 'Rules of thumb in use',

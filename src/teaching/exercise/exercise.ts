@@ -57,6 +57,11 @@ function told({ meaning, unit }: SolutionGiven, value: number): string {
   return `${meaning}: ${value}${unit === '' ? '' : ` ${unit}`}`;
 }
 
+/** How far to round, in words. */
+function toDecimals(count: number): string {
+  return count === 0 ? 'a whole number' : `${count} ${count === 1 ? 'decimal' : 'decimals'}`;
+}
+
 function hintsOf(
   plan: SolutionPlan,
   solution: WorkedSolution & { readonly kind: 'solved' },
@@ -120,7 +125,7 @@ export function exercise(input: ExerciseInput): Exercise {
         .map((each) => told(each, inputs[each.name] as number))
         .join(
           '; ',
-        )}. Answer in ${step.unit === '' ? 'a plain number' : step.unit} to ${step.decimals} decimals.`,
+        )}. Answer in ${step.unit === '' ? 'a plain number' : step.unit} to ${toDecimals(step.decimals)}.`,
       unit: step.unit,
       decimals: step.decimals,
       answer: solution.answer.value,

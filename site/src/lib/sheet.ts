@@ -1,0 +1,86 @@
+/** HTML of a worksheet whose answers are checked on the spot, and what is said of an answer. */
+
+import type { AnswerCheck, Exercise, Worksheet } from 'slantpath/teaching';
+import { escapeHtml, shown, withUnit } from './text.js';
+import { printed } from './working.js';
+
+const unitOf = (unit: string) => (unit === 'deg' ? '°' : unit);
+const decimals = (count: number) => `${count} ${count === 1 ? 'decimal' : 'decimals'}`;
+
+/** What is asked for: `Answer in ° to 2 decimals`. */
+export function asked({ unit, decimals: count }: Exercise): string {
+  const to = count === 0 ? 'to a whole number' : `to ${decimals(count)}`;
+  return `Answer ${unit === '' ? '' : `in ${unitOf(unit)} `}${to}`;
+}
+
+/** One exercise with its field; hints and verdict are filled in later. */
+function question(exercise: Exercise, index: number): string {
+  const id = `exercise-${index + 1}`;
+  const givens = exercise.solution.givens
+    .map(
+      ({ symbol, meaning, value, unit }) =>
+        `<li><i>${escapeHtml(symbol)}</i> = ${escapeHtml(withUnit(String(value).replace('-', '−'), unitOf(unit)))}, ${escapeHtml(meaning)}</li>`,
+    )
+    .join('');
+  return `<li data-exercise="${index}"><h4>${escapeHtml(exercise.solution.title)}</h4><ul>${givens}</ul><form class="ex-field" autocomplete="off"><label for="${id}">${escapeHtml(asked(exercise))}<span class="sr-only">, exercise ${index + 1}</span></label><div class="sheet-answer"><input id="${id}" type="text" autocomplete="off" spellcheck="false" aria-describedby="${id}-verdict"><button>Check</button></div></form><p class="sheet-verdict" id="${id}-verdict" role="status"></p><ol class="sheet-hints" hidden></ol><p class="ex-tools"><button type="button" data-hint>${hintLabel(exercise, 0)}</button></p></li>`;
+}
+
+/** What the button of the hints says after some of them. */
+export function hintLabel({ hints }: Exercise, seen: number): string {
+  return seen < hints.length ? `Hint ${seen + 1} of ${hints.length}` : 'No more hints';
+}
+
+/** A hint as it is printed. */
+export function hintHtml(hint: string): string {
+  return `<li>${escapeHtml(printed(hint))}</li>`;
+}
+
+/** All exercises of a sheet. */
+export function renderSheet(sheet: Worksheet): string {
+  return sheet.exercises.map(question).join('');
+}
+
+/** A verdict: a sign, a sentence, and the slips that would explain the answer. */
+export interface Verdict {
+  readonly kind: AnswerCheck['kind'];
+  readonly says: string;
+  readonly slips: readonly string[];
+}
+
+/** What is said of an answer; the exact value is not given away. */
+export function verdictOn(check: AnswerCheck, exercise: Exercise): Verdict {
+  const of = (says: string, slips: readonly string[] = []): Verdict => ({
+    kind: check.kind,
+    says,
+    slips,
+  });
+  switch (check.kind) {
+    case 'right':
+      return of('✓ Right.');
+    case 'badly-rounded':
+      return of(
+        `≈ Nearly: rounded too early or too far, off by ${shown(Math.abs(check.error), exercise.decimals + 1)}. Keep all digits until the end and give ${decimals(check.decimals)}.`,
+      );
+    case 'other-unit':
+      return of(
+        `≈ Right, but in ${check.unit}; asked for was ${check.askedUnit === '' ? 'a plain number' : unitOf(check.askedUnit)}.`,
+      );
+    case 'wrong': {
+      const slips = check.slips.map(({ explanation }) => explanation);
+      if (slips.length === 0) return of('✗ Not right, and no usual slip gives this. Take a hint.');
+      return of(
+        slips.length === 1 ? '✗ Not right. The likely slip:' : '✗ Not right. One of these slips:',
+        slips,
+      );
+    }
+    case 'unreadable':
+      return of('? This is not a number.');
+    case 'no-answer':
+      return of(`? There is no answer: ${check.reason}.`);
+  }
+}
+
+/** A verdict as HTML. */
+export function verdictHtml({ says, slips }: Verdict): string {
+  return [says, ...slips].map(escapeHtml).join('<br>');
+}
