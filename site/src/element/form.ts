@@ -43,14 +43,10 @@ function boxesOf(root: Element, field: string): HTMLInputElement[] {
   return [...root.querySelectorAll<HTMLInputElement>(`[data-several="${field}"] input`)];
 }
 
-/** Ticks the boxes that a state names and opens their groups. */
+/** Ticks the boxes that a state names. */
 function tickBoxes(root: Element, field: string, line: string): void {
   const ticked = line.split('*');
-  for (const box of boxesOf(root, field)) {
-    box.checked = ticked.includes(box.value);
-    const group = box.closest('details');
-    if (box.checked && group) group.open = true;
-  }
+  for (const box of boxesOf(root, field)) box.checked = ticked.includes(box.value);
 }
 
 /** Shows the fields that belong to what is chosen, hides the others. */
