@@ -43,6 +43,7 @@ export default defineConfig({
       head: [
         { tag: 'link', attrs: { rel: 'manifest', href: '/manifest.webmanifest' } },
         { tag: 'meta', attrs: { name: 'theme-color', content: '#14495c' } },
+        { tag: 'script', attrs: { src: '/reach.js', defer: true } },
         ...(builds ? [{ tag: 'script', attrs: { src: '/offline.js', defer: true } }] : []),
       ],
       markdown: { processedDirs: [root('docs')] },
