@@ -1,3 +1,4 @@
+import { lookAngles } from 'slantpath/pointing';
 import { SOLUTION_PLANS, workedSolution } from 'slantpath/teaching';
 import { describe, expect, test } from 'vitest';
 import { randomStream } from '../../src/numeric/random.js';
@@ -51,6 +52,19 @@ describe.each(SOLUTION_PLANS.map((plan) => [plan.name, plan] as const))('%s', (_
       }
     }
   });
+});
+
+test('a given that may be left out has its value, one that must be there is asked for', () => {
+  const inputs = { latitudeDeg: 46, longitudeDeg: 10, orbitalLongitudeDeg: 16.5 };
+  expect(workedSolution('elevation', inputs)).toEqual(
+    workedSolution('elevation', { ...inputs, heightM: 0 }),
+  );
+  const high = workedSolution('elevation', { ...inputs, heightM: 1900 });
+  const look = lookAngles({ latitudeDeg: 46, longitudeDeg: 10, heightM: 1900 }, 16.5);
+  expect(high.kind === 'solved' && high.answer.value).toBe(look.elevationDeg);
+  expect(() => workedSolution('elevation', { latitudeDeg: 46, longitudeDeg: 10 })).toThrow(
+    expect.objectContaining({ parameter: 'orbitalLongitudeDeg' }),
+  );
 });
 
 test('the main computations have a worked solution', () => {

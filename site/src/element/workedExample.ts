@@ -172,17 +172,15 @@ export class WorkedExample extends HTMLElement {
   async #showWorking(): Promise<void> {
     const details = this.querySelector<HTMLDetailsElement>('.ex-working');
     const home = details?.querySelector('div');
+    if (details) details.hidden = this.#working.length === 0;
     if (!details?.open || !home) return;
     const working = this.#working;
-    const [{ workedSolution }, { renderWorkings }] = await Promise.all([
+    const [{ workedSolution }, { renderWorkings, solutionsOf }] = await Promise.all([
       import('slantpath/teaching'),
       import('../lib/working.js'),
     ]);
     if (working !== this.#working) return;
-    home.innerHTML = renderWorkings(
-      pageWords(),
-      working.map(({ plan, givens }) => workedSolution(plan, givens)),
-    );
+    home.innerHTML = renderWorkings(pageWords(), solutionsOf(workedSolution, working));
   }
 
   /** Tells assistive software the answer; nothing is said before the reader has changed something. */

@@ -213,6 +213,22 @@ export default defineExample({
       ],
     };
   },
+  working: ({ rule, riskPercent, lowerLimit }, { repeated: { combined } }) =>
+    rule === 'risk' &&
+    riskPercent === 5 &&
+    lowerLimit !== undefined &&
+    combined.degreesOfFreedom === null &&
+    combined.standardUncertainty > 0
+      ? [
+          {
+            plan: 'acceptance-limit',
+            givens: {
+              limitDbuv: lowerLimit,
+              expandedUncertaintyDb: 2 * combined.standardUncertainty,
+            },
+          },
+        ]
+      : [],
   code: (values) =>
     `import { decideRepeated } from 'slantpath/acceptance';
 

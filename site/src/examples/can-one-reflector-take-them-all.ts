@@ -4,6 +4,7 @@ import { type FeedsInput, severalSlots } from 'slantpath/pointing';
 import { defineExample, literal } from '../lib/example.js';
 import { feedsBehind } from '../lib/feedsBehind.js';
 import { choice, number, place, rows, text } from '../lib/inputs.js';
+import { towards } from '../lib/plans.js';
 import { reflectorSide } from '../lib/reflectorSide.js';
 import { longitudeText, shown, typed } from '../lib/text.js';
 
@@ -189,6 +190,10 @@ export default defineExample({
       ),
     };
   },
+  working: ({ station, slots }) =>
+    slots.flatMap(({ orbitalLongitudeDeg }) =>
+      towards(['azimuth', 'elevation'], station, orbitalLongitudeDeg),
+    ),
   code: ({
     station,
     slots,

@@ -6,6 +6,7 @@ import { slotSeparation } from 'slantpath/pointing';
 import { defineExample, literal } from '../lib/example.js';
 import { choice, number, place, rows } from '../lib/inputs.js';
 import { diameter, frequency, sight, slot } from '../lib/linkInputs.js';
+import { reflector } from '../lib/plans.js';
 import { linePlot, type Point } from '../lib/plot.js';
 import { longitudeText, shown } from '../lib/text.js';
 
@@ -169,6 +170,13 @@ export default defineExample({
     if (at) return `neighbours[${at[1]}].longitudeDeg`;
     return parameter === 'toLongitudeDeg' ? 'neighbours[0].longitudeDeg' : undefined;
   },
+  working: ({ diameterM, frequencyGHz, efficiencyRatio }) => [
+    ...reflector(diameterM, frequencyGHz).slice(0, 1),
+    {
+      plan: 'antenna-gain',
+      givens: { diameterM, frequencyGHz, efficiencyPercent: 100 * efficiencyRatio },
+    },
+  ],
   code: (values) =>
     `import { antennaGain } from 'slantpath/antenna';
 import { adjacentSatellites } from 'slantpath/link';

@@ -14,6 +14,7 @@ import {
   symbolRate,
   termWords,
 } from '../lib/linkInputs.js';
+import { reflector, towards } from '../lib/plans.js';
 import { longitudeText, shown } from '../lib/text.js';
 import { waterfall } from '../lib/waterfall.js';
 
@@ -163,6 +164,26 @@ export default defineExample({
       ],
     };
   },
+  working: (
+    { station, orbitalLongitudeDeg, frequencyGHz, diameterM, noiseFigureDb, feedLossDb },
+    { hidden, slantRangeKm, budget: { antennaNoise, systemNoise } },
+  ) =>
+    hidden
+      ? []
+      : [
+          ...towards(['slant-range'], station, orbitalLongitudeDeg),
+          { plan: 'free-space-loss', givens: { frequencyGHz, slantRangeKm } },
+          ...reflector(diameterM, frequencyGHz).slice(1),
+          { plan: 'noise-temperature', givens: { noiseFigureDb } },
+          {
+            plan: 'system-noise',
+            givens: {
+              antennaNoiseK: antennaNoise.antennaNoiseK,
+              feedLossDb,
+              receiverNoiseK: systemNoise.receiverContributionK,
+            },
+          },
+        ],
   code: (values, { slantRangeKm }) =>
     `import { dvbMode, linkBudget } from 'slantpath/link';
 

@@ -4,6 +4,7 @@ import { lookAngles, polarizationSkew } from 'slantpath/pointing';
 import { arcOver } from '../lib/arc.js';
 import { defineExample, literal } from '../lib/example.js';
 import { number, place } from '../lib/inputs.js';
+import { towards } from '../lib/plans.js';
 import { sky } from '../lib/sky.js';
 import { longitudeText, shown } from '../lib/text.js';
 
@@ -61,6 +62,8 @@ export default defineExample({
       ],
     };
   },
+  working: ({ station, orbitalLongitudeDeg }) =>
+    towards(['azimuth', 'elevation', 'skew'], station, orbitalLongitudeDeg),
   code: ({ station, orbitalLongitudeDeg }) =>
     `import { lookAngles, polarizationSkew } from 'slantpath/pointing';
 

@@ -3,6 +3,7 @@
 import { exposureLimit, powerDensity, safeDistance } from 'slantpath/antenna';
 import { defineExample, literal } from '../lib/example.js';
 import { choice, number, optionalNumber } from '../lib/inputs.js';
+import { reflector } from '../lib/plans.js';
 import { linePlot } from '../lib/plot.js';
 import { shown } from '../lib/text.js';
 
@@ -144,6 +145,10 @@ export default defineExample({
       notes: safe.cautions,
     };
   },
+  working: ({ diameterM, frequencyGHz, antennaGainDbi }) => [
+    ...(antennaGainDbi === undefined ? reflector(diameterM, frequencyGHz).slice(1) : []),
+    { plan: 'far-field', givens: { diameterM, frequencyGHz } },
+  ],
   code: ({ standard, group, antennaGainDbi, ...rest }) =>
     `import { safeDistance } from 'slantpath/antenna';
 

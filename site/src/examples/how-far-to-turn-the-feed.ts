@@ -4,6 +4,7 @@ import { type PolarizationSkew, polarizationSkew, visibleArc } from 'slantpath/p
 import { defineExample, literal } from '../lib/example.js';
 import { feedFace } from '../lib/feedFace.js';
 import { choice, number, type Place, place } from '../lib/inputs.js';
+import { towards } from '../lib/plans.js';
 import { linePlot, type Point } from '../lib/plot.js';
 import { longitudeText, shown } from '../lib/text.js';
 
@@ -131,6 +132,13 @@ export default defineExample({
       ],
     };
   },
+  working: ({ station, orbitalLongitudeDeg, polarization, tiltDeg }) =>
+    polarization === 'linear'
+      ? towards(['skew'], station, orbitalLongitudeDeg).map(({ plan, givens }) => ({
+          plan,
+          givens: { ...givens, tiltDeg },
+        }))
+      : [],
   code: ({ station, orbitalLongitudeDeg, polarization, tiltDeg }) =>
     `import { polarizationSkew } from 'slantpath/pointing';
 

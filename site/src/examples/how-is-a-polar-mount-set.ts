@@ -122,6 +122,9 @@ export default defineExample({
       ],
     };
   },
+  working: ({ station: { latitudeDeg } }) => [
+    { plan: 'polar-declination', givens: { latitudeDeg } },
+  ],
   code: ({ station, minimumElevationDeg, fit, orbitalLongitudesDeg }) =>
     `import { polarMount } from 'slantpath/pointing';
 

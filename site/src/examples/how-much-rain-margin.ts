@@ -5,6 +5,7 @@ import { lookAngles } from 'slantpath/pointing';
 import { fadeDuration, totalExceedance, worstMonthPercent } from 'slantpath/propagation';
 import { defineExample, literal, type Output, type Table } from '../lib/example.js';
 import { number, optionalNumber, place } from '../lib/inputs.js';
+import { towards } from '../lib/plans.js';
 import { linePlot } from '../lib/plot.js';
 import { longitudeText, shown } from '../lib/text.js';
 
@@ -301,6 +302,27 @@ export default defineExample({
       ],
     };
   },
+  working: (values, result) =>
+    result.kind === 'visible'
+      ? [
+          ...towards(['elevation'], values.station, values.orbitalLongitudeDeg),
+          ...(values.frequencyGHz === 12 && values.tiltDeg === 45 && result.elevationDeg >= 5
+            ? [
+                {
+                  plan: 'rain-attenuation',
+                  givens: {
+                    rainRate001MmPerH: result.climate.rainRate001MmPerH,
+                    rainHeightKm: result.climate.rainHeightKm,
+                    stationHeightKm: result.climate.stationHeightKm,
+                    elevationDeg: result.elevationDeg,
+                    exceededPercent: values.exceededPercent,
+                  },
+                },
+              ]
+            : []),
+          { plan: 'sky-noise', givens: { attenuationDb: result.needed.attenuationDb } },
+        ]
+      : [],
   code: ({ station, orbitalLongitudeDeg, rainRate001MmPerH, ...values }) =>
     `import { attenuationAt, climateAt } from 'slantpath/climate';
 import { lookAngles } from 'slantpath/pointing';

@@ -1,10 +1,12 @@
 /** Is the view clear? A sighted horizon against the arc of slots. */
 
 import { magneticField } from 'slantpath/magnetic';
+import { lookAngles } from 'slantpath/pointing';
 import { clearArc, horizonAt, horizonProfile, type SlotView, slotViews } from 'slantpath/survey';
 import { arcOver } from '../lib/arc.js';
 import { defineExample, literal } from '../lib/example.js';
 import { choice, number, place, rows } from '../lib/inputs.js';
+import { towards } from '../lib/plans.js';
 import { sky } from '../lib/sky.js';
 import { longitudeText, shown } from '../lib/text.js';
 
@@ -199,6 +201,16 @@ export default defineExample({
     parameter
       .replace(/(?:azimuthDeg|magneticBearingDeg)$/, 'bearingDeg')
       .replace(/^orbitalLongitudeDeg$/, 'orbitalLongitudesDeg'),
+  working: ({ station, orbitalLongitudesDeg }, { declinationDeg }) =>
+    orbitalLongitudesDeg.slice(0, 1).flatMap(({ slotDeg }) => {
+      const look = lookAngles(station, slotDeg);
+      return [
+        ...towards(['azimuth', 'elevation'], station, slotDeg),
+        ...(look.kind === 'visible'
+          ? [{ plan: 'magnetic-bearing', givens: { azimuthDeg: look.azimuthDeg, declinationDeg } }]
+          : []),
+      ];
+    }),
   code: ({
     station,
     sightings,

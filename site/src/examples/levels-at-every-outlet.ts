@@ -314,6 +314,7 @@ export default defineExample({
       ],
     };
   },
+  working: ({ levelDbuv }) => [{ plan: 'level-in-dbm', givens: { levelDbuv } }],
   code: ({ band, levelDbuv }, { system }) =>
     `import { outletLevels } from 'slantpath/distribution';
 

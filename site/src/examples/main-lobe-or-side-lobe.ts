@@ -178,6 +178,9 @@ export default defineExample({
       ],
     };
   },
+  working: ({ diameterM, frequencyGHz }) => [
+    { plan: 'beamwidth', givens: { diameterM, frequencyGHz } },
+  ],
   code: ({ diameterM, frequencyGHz, edgeTaperDb, ...found }) =>
     `import { sideLobeTest } from 'slantpath/peaking';
 

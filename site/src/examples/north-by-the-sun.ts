@@ -4,6 +4,7 @@ import { lookAngles } from 'slantpath/pointing';
 import { type ShadowInstant, shadowInstants } from 'slantpath/sun';
 import { defineExample, literal } from '../lib/example.js';
 import { number, place, text } from '../lib/inputs.js';
+import { towards } from '../lib/plans.js';
 import { compass, sky } from '../lib/sky.js';
 import { longitudeText, shown } from '../lib/text.js';
 
@@ -147,6 +148,7 @@ export default defineExample({
       ],
     };
   },
+  working: ({ station, orbitalLongitudeDeg }) => towards(['azimuth'], station, orbitalLongitudeDeg),
   code: ({ station, orbitalLongitudeDeg, day }) =>
     `import { lookAngles } from 'slantpath/pointing';
 import { shadowInstants } from 'slantpath/sun';

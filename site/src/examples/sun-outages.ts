@@ -4,6 +4,7 @@ import { type SunOutages, sunOutageCourse, sunOutages } from 'slantpath/sun';
 import { calendarStrip } from '../lib/calendarStrip.js';
 import { defineExample, literal } from '../lib/example.js';
 import { choice, number, place } from '../lib/inputs.js';
+import { towards } from '../lib/plans.js';
 import { linePlot } from '../lib/plot.js';
 import { longitudeText, shown } from '../lib/text.js';
 
@@ -158,6 +159,10 @@ export default defineExample({
     };
   },
   fieldOf: (parameter) => (parameter === 'from' || parameter === 'to' ? 'year' : parameter),
+  working: ({ station, orbitalLongitudeDeg, diameterM, frequencyGHz }) => [
+    ...towards(['azimuth', 'elevation'], station, orbitalLongitudeDeg),
+    { plan: 'beamwidth', givens: { diameterM, frequencyGHz } },
+  ],
   code: ({ year, ...reception }) =>
     `import { sunOutages } from 'slantpath/sun';
 

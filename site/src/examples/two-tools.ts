@@ -9,6 +9,7 @@ import { apparentElevation, lookAngles, sphericalLookAngles } from 'slantpath/po
 import { annualPercent, rainAttenuation } from 'slantpath/propagation';
 import { defineExample, literal, type Table } from '../lib/example.js';
 import { number, type Place, place, text } from '../lib/inputs.js';
+import { towards } from '../lib/plans.js';
 import { shown } from '../lib/text.js';
 
 interface Asked {
@@ -176,6 +177,14 @@ export default defineExample({
         table('Half-power beamwidth of a 0.9 m reflector', '°', 2, beam),
       ],
     };
+  },
+  working: ({ station, orbitalLongitudeDeg, frequencyGHz }, { slantRangeKm }) => {
+    const { latitudeDeg, longitudeDeg } = station;
+    return [
+      ...towards(['elevation'], station, orbitalLongitudeDeg),
+      { plan: 'spherical-elevation', givens: { latitudeDeg, longitudeDeg, orbitalLongitudeDeg } },
+      { plan: 'free-space-loss', givens: { frequencyGHz, slantRangeKm } },
+    ];
   },
   code: ({ station, orbitalLongitudeDeg }) =>
     `import { lookAngles, sphericalLookAngles } from 'slantpath/pointing';

@@ -105,6 +105,7 @@ export default defineExample({
           ]
         : [],
   }),
+  working: (_, { latitudeDeg }) => [{ plan: 'geocentric-latitude', givens: { latitudeDeg } }],
   code: ({ text: typed }) =>
     `import { coordinatesToText, textToCoordinates } from 'slantpath/earth';
 

@@ -4,6 +4,7 @@ import { allowedMastLean, lookAngles, mastLeanCircle, mastLeanError } from 'slan
 import { defineExample, literal } from '../lib/example.js';
 import { number, place } from '../lib/inputs.js';
 import { leaningMast } from '../lib/mast.js';
+import { towards } from '../lib/plans.js';
 import { linePlot } from '../lib/plot.js';
 import { longitudeText, shown } from '../lib/text.js';
 
@@ -156,6 +157,8 @@ export default defineExample({
       ],
     };
   },
+  working: ({ station, orbitalLongitudeDeg }) =>
+    towards(['azimuth', 'elevation'], station, orbitalLongitudeDeg),
   code: ({ station, orbitalLongitudeDeg, leanDeg, leanAzimuthDeg, halfPowerWidthDeg, lossDb }) =>
     `import { allowedMastLean, lookAngles, mastLeanError } from 'slantpath/pointing';
 

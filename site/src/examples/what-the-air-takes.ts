@@ -214,6 +214,7 @@ export default defineExample({
       ],
     };
   },
+  working: (_, { here: { attenuationDb } }) => [{ plan: 'sky-noise', givens: { attenuationDb } }],
   code: (air) => `import {
   approximateGasAttenuation,
   cloudAttenuation,

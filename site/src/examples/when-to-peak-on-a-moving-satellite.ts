@@ -3,6 +3,7 @@
 import { dailyFigure, fixedAntennaLoss } from 'slantpath/pointing';
 import { defineExample, literal } from '../lib/example.js';
 import { number, place } from '../lib/inputs.js';
+import { towards } from '../lib/plans.js';
 import { linePlot } from '../lib/plot.js';
 import { shown } from '../lib/text.js';
 
@@ -114,6 +115,8 @@ export default defineExample({
       ],
     };
   },
+  working: ({ station, orbitalLongitudeDeg }) =>
+    towards(['azimuth', 'elevation'], station, orbitalLongitudeDeg),
   code: ({ halfPowerWidthDeg, ...orbit }) =>
     `import { dailyFigure, fixedAntennaLoss } from 'slantpath/pointing';
 

@@ -4,6 +4,7 @@ import { type LookAngles, lookAngles } from 'slantpath/pointing';
 import { arcOver } from '../lib/arc.js';
 import { defineExample, literal } from '../lib/example.js';
 import { number, place } from '../lib/inputs.js';
+import { towards } from '../lib/plans.js';
 import { compass, sky } from '../lib/sky.js';
 import { compassWords, longitudeText, shown } from '../lib/text.js';
 
@@ -64,11 +65,8 @@ export default defineExample({
       ],
     };
   },
-  working: ({ station: { latitudeDeg, longitudeDeg }, orbitalLongitudeDeg }) =>
-    ['azimuth', 'elevation', 'slant-range'].map((plan) => ({
-      plan,
-      givens: { latitudeDeg, longitudeDeg, orbitalLongitudeDeg },
-    })),
+  working: ({ station, orbitalLongitudeDeg }) =>
+    towards(['azimuth', 'elevation', 'slant-range'], station, orbitalLongitudeDeg),
   code: ({ station, orbitalLongitudeDeg }) =>
     `import { lookAngles } from 'slantpath/pointing';
 

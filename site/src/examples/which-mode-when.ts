@@ -13,6 +13,7 @@ import {
   slot,
   symbolRate,
 } from '../lib/linkInputs.js';
+import { reflector } from '../lib/plans.js';
 import { linePlot, type Point } from '../lib/plot.js';
 import { longitudeText, shown } from '../lib/text.js';
 
@@ -183,6 +184,15 @@ export default defineExample({
         },
       ],
     };
+  },
+  working: ({ station, orbitalLongitudeDeg, frequencyGHz, diameterM, noiseFigureDb }) => {
+    const { hidden, slantRangeKm } = sight(station, orbitalLongitudeDeg);
+    if (hidden) return [];
+    return [
+      { plan: 'free-space-loss', givens: { frequencyGHz, slantRangeKm } },
+      ...reflector(diameterM, frequencyGHz),
+      { plan: 'noise-temperature', givens: { noiseFigureDb } },
+    ];
   },
   code: (values) =>
     `import { adaptiveModes, dvbMode, dvbModes, totalFade } from 'slantpath/link';

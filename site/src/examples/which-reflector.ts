@@ -18,6 +18,7 @@ import {
   slot,
   symbolRate,
 } from '../lib/linkInputs.js';
+import { reflector } from '../lib/plans.js';
 import { linePlot } from '../lib/plot.js';
 import { longitudeText, shown } from '../lib/text.js';
 
@@ -224,6 +225,15 @@ export default defineExample({
             ]
           : [],
     };
+  },
+  working: ({ station, orbitalLongitudeDeg, frequencyGHz, noiseFigureDb }, { choice }) => {
+    const { hidden, slantRangeKm } = sight(station, orbitalLongitudeDeg);
+    if (hidden) return [];
+    return [
+      { plan: 'free-space-loss', givens: { frequencyGHz, slantRangeKm } },
+      ...(choice.kind === 'found' ? reflector(choice.diameterM, frequencyGHz) : []),
+      { plan: 'noise-temperature', givens: { noiseFigureDb } },
+    ];
   },
   code: (values, { elevationDeg }) =>
     `import { dvbMode, smallestReflector, totalFade } from 'slantpath/link';

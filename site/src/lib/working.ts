@@ -1,6 +1,8 @@
 /** The working of an answer, line by line: HTML of a worked solution of the library. */
 
-import type { WorkedSolution } from 'slantpath/teaching';
+import { DomainError } from 'slantpath';
+import type { WorkedSolution, workedSolution } from 'slantpath/teaching';
+import type { Working } from './example.js';
 import { escapeHtml, shown, withUnit } from './text.js';
 import type { Words } from './words.js';
 
@@ -15,6 +17,21 @@ export function printed(formula: string): string {
     .replaceAll('-', '−')
     .replaceAll('sqrt', '√')
     .replaceAll('^2', '²');
+}
+
+/** Solutions of plans; a plan that the inputs lie outside of is left out. */
+export function solutionsOf(
+  solve: typeof workedSolution,
+  workings: readonly Working[],
+): readonly WorkedSolution[] {
+  return workings.flatMap(({ plan, givens }) => {
+    try {
+      return [solve(plan, givens)];
+    } catch (error) {
+      if (error instanceof DomainError) return [];
+      throw error;
+    }
+  });
 }
 
 const value = (quantity: { readonly value: number; readonly unit: string }) =>

@@ -113,9 +113,10 @@ function apart(plan: SolutionPlan, a: number, b: number): number {
  * ```
  */
 export function checkAnswer(question: Question, answer: number | string): AnswerCheck {
-  const { plan: name, inputs } = object('question', question);
+  const { plan: name, inputs: asked } = object('question', question);
   const plan = solutionPlan(name);
-  const values = plan.compute(checkedInputs(plan, inputs));
+  const inputs = checkedInputs(plan, asked);
+  const values = plan.compute(inputs);
   if (typeof values === 'string') return { kind: 'no-answer', reason: values };
   const step = plan.steps[plan.steps.length - 1] as PlanStep;
   const exact = values[step.symbol] as number;

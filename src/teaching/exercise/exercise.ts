@@ -110,7 +110,7 @@ export function exercise(input: ExerciseInput): Exercise {
   const step = plan.steps[plan.steps.length - 1] as PlanStep;
   for (let tries = 0; tries < MOST_DRAWS; tries++) {
     const inputs = Object.fromEntries(
-      plan.givens.map((each) => [each.name, draw(each, level, stream)]),
+      plan.givens.map((each) => [each.name, each.otherwise ?? draw(each, level, stream)]),
     );
     const solution = workedSolution(plan.name, inputs);
     if (solution.kind !== 'solved') continue;

@@ -15,8 +15,8 @@ import type {
   SolutionValues,
 } from '../solution/plan.js';
 
-/** Station and slot. */
-export const SKY_GIVENS: readonly SolutionGiven[] = [
+/** Station and slot over a round Earth. */
+export const GROUND_GIVENS: readonly SolutionGiven[] = [
   {
     name: 'latitudeDeg',
     symbol: 'lat',
@@ -40,6 +40,20 @@ export const SKY_GIVENS: readonly SolutionGiven[] = [
     meaning: 'longitude of the slot, east positive',
     unit: 'deg',
     draw: { from: -30, to: 50, step: 0.5 },
+  },
+];
+
+/** Station with its height, and slot. */
+export const SKY_GIVENS: readonly SolutionGiven[] = [
+  ...GROUND_GIVENS,
+  {
+    name: 'heightM',
+    symbol: 'h',
+    tex: 'h',
+    meaning: 'height of the station above the ellipsoid',
+    unit: 'm',
+    draw: { from: 0, to: 2500, step: 100 },
+    otherwise: 0,
   },
 ];
 
@@ -75,8 +89,8 @@ export const SKY_CONSTANTS: readonly SolutionConstant[] = [
 export const LINE_STEPS: readonly PlanStep[] = (
   [
     ['N', 'N', 'radius of curvature across the meridian', 'a / sqrt(1 - e2 * sin(lat)^2)', 2],
-    ['out', 'u', 'way out from the axis', 'r * cos(sat - lon) - N * cos(lat)', 1],
-    ['axis', 'w', 'way along the axis', '-N * (1 - e2) * sin(lat)', 1],
+    ['out', 'u', 'way out from the axis', 'r * cos(sat - lon) - (N + h / 1000) * cos(lat)', 1],
+    ['axis', 'w', 'way along the axis', '-(N * (1 - e2) + h / 1000) * sin(lat)', 1],
     ['east', 'E', 'line of sight, east', 'r * sin(sat - lon)', 1],
     ['north', 'M', 'line of sight, north', 'cos(lat) * axis - sin(lat) * out', 1],
     ['up', 'U', 'line of sight, up', 'cos(lat) * out + sin(lat) * axis', 1],
@@ -92,14 +106,14 @@ export const LINE_STEPS: readonly PlanStep[] = (
   source: 'derivation from the WGS 84 conversion',
 }));
 
-/** The library's values of the line of sight and of both angles, at sea level. */
+/** The library's values of the line of sight and of both angles. */
 export function skyValues(inputs: Readonly<Record<string, number>>): SolutionValues | string {
-  const { latitudeDeg, longitudeDeg, orbitalLongitudeDeg } = inputs as Readonly<
-    Record<'latitudeDeg' | 'longitudeDeg' | 'orbitalLongitudeDeg', number>
+  const { latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg } = inputs as Readonly<
+    Record<'latitudeDeg' | 'longitudeDeg' | 'heightM' | 'orbitalLongitudeDeg', number>
   >;
-  const look = lookAngles({ latitudeDeg, longitudeDeg, heightM: 0 }, orbitalLongitudeDeg);
+  const look = lookAngles({ latitudeDeg, longitudeDeg, heightM }, orbitalLongitudeDeg);
   if (look.kind !== 'visible') return look.kind;
-  const line = lineOfSight(latitudeDeg, longitudeDeg, 0, orbitalLongitudeDeg);
+  const line = lineOfSight(latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg);
   return {
     N: line.normalKm,
     out: line.outKm,

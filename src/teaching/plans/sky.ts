@@ -5,26 +5,41 @@ import { polarizationSkew, polarMount, sphericalLookAngles } from '../../pointin
 import { obstructionClearance } from '../../survey/index.js';
 import type { SolutionConstant, SolutionPlan } from '../solution/plan.js';
 import { constant, given, input, step } from './parts.js';
-import { LINE_STEPS, SKY_CONSTANTS, SKY_GIVENS, skyValues } from './pointing.js';
+import { GROUND_GIVENS, LINE_STEPS, SKY_CONSTANTS, SKY_GIVENS, skyValues } from './pointing.js';
 
 const SKEW: SolutionPlan = {
   name: 'skew',
-  title: 'By how much is the feed turned (linear polarization, no tilt of the satellite)?',
+  title: 'By how much is the feed turned (linear polarization)?',
   part: 'pointing',
   functionName: 'polarizationSkew',
-  givens: SKY_GIVENS,
+  givens: [
+    ...SKY_GIVENS,
+    {
+      ...given('tiltDeg', 'tilt', 't', 'tilt of the satellite', 'deg', [-30, 30, 1]),
+      otherwise: 0,
+    },
+  ],
   constants: SKY_CONSTANTS,
   steps: [
     ...LINE_STEPS,
     step('d', 'd', 'slant range', 'sqrt(flat^2 + up^2)', 'km', 1, 'length of the line of sight'),
     step(
-      'skew',
-      '\\gamma',
-      'skew, clockwise positive as seen from behind, -90 up to 90',
+      'turn',
+      '\\gamma_g',
+      'turn of the Earth’s axis from the vertical, clockwise positive as seen from behind',
       'mod(atan2(-east * cos(lat), d * sin(lat) - up * (north * cos(lat) + up * sin(lat)) / d) + 90, 180) - 90',
       'deg',
       2,
       'Earth’s axis and local vertical projected across the line of sight',
+    ),
+    step(
+      'skew',
+      '\\gamma',
+      'skew, -90 up to 90',
+      'mod(turn + tilt + 90, 180) - 90',
+      'deg',
+      2,
+      'sum; a line has no head',
     ),
   ],
   compute: (inputs) => {
@@ -34,11 +49,14 @@ const SKEW: SolutionPlan = {
       station: {
         latitudeDeg: input(inputs, 'latitudeDeg'),
         longitudeDeg: input(inputs, 'longitudeDeg'),
-        heightM: 0,
+        heightM: input(inputs, 'heightM'),
       },
       orbitalLongitudeDeg: input(inputs, 'orbitalLongitudeDeg'),
+      polarization: { kind: 'linear', tiltDeg: input(inputs, 'tiltDeg') },
     });
-    return skew.kind === 'visible' ? { ...sky, skew: skew.skewDeg } : skew.kind;
+    return skew.kind === 'visible'
+      ? { ...sky, turn: skew.geometryDeg, skew: skew.skewDeg }
+      : skew.kind;
   },
   periodDeg: 180,
 };
@@ -60,7 +78,7 @@ const SPHERICAL_ELEVATION: SolutionPlan = {
   title: 'At what elevation does the satellite stand over a round Earth?',
   part: 'pointing',
   functionName: 'sphericalLookAngles',
-  givens: SKY_GIVENS,
+  givens: GROUND_GIVENS,
   constants: ROUND,
   steps: [
     step(

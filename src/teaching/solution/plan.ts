@@ -20,6 +20,8 @@ export interface SolutionGiven {
   readonly unit: string;
   /** Round values that exercises draw from: `from`, `from + step` … `to`. */
   readonly draw: { readonly from: number; readonly to: number; readonly step: number };
+  /** Value where the input leaves it out, and in exercises; none for a given that must be there. */
+  readonly otherwise?: number;
   /** Steps of each level of difficulty from 1; the draw's own step for all levels by default. */
   readonly levelSteps?: readonly number[];
 }

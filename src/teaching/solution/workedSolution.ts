@@ -63,7 +63,7 @@ export function put(value: number): string {
   return String(Number(value.toPrecision(10)));
 }
 
-/** Checks that every given is there as a finite number. */
+/** Checks that every given is there as a finite number; one that may be left out gets its value. */
 export function checkedInputs(
   plan: SolutionPlan,
   inputs: Readonly<Record<string, number>>,
@@ -77,8 +77,10 @@ export function checkedInputs(
         received: inputs[key],
         allowed: `one of ${plan.givens.map(({ name }) => name).join(', ')}`,
       });
-  for (const { name } of plan.givens) finite(name, inputs[name] as number);
-  return inputs;
+  const filled: Record<string, number> = { ...inputs };
+  for (const { name, otherwise } of plan.givens)
+    filled[name] = finite(name, (inputs[name] ?? otherwise) as number);
+  return filled;
 }
 
 /**
@@ -103,13 +105,14 @@ export function workedSolution(
   inputs: Readonly<Record<string, number>>,
 ): WorkedSolution {
   const plan = solutionPlan(name);
-  const values = plan.compute(checkedInputs(plan, inputs));
+  const checked = checkedInputs(plan, inputs);
+  const values = plan.compute(checked);
   if (typeof values === 'string')
     return { kind: 'no-answer', name: plan.name, title: plan.title, reason: values };
-  const start = startValues(plan, inputs);
+  const start = startValues(plan, checked);
   const steps = solutionSteps(plan, { ...start, ...values });
   const last = steps[steps.length - 1] as SolutionStep;
-  const early = evaluateRounded(plan, inputs)[last.symbol] as number;
+  const early = evaluateRounded(plan, checked)[last.symbol] as number;
   const difference = early - last.value;
   return {
     kind: 'solved',
