@@ -9,6 +9,13 @@ import { serve } from '../../site/scripts/serve.js';
 test.use({ serviceWorkers: 'allow' });
 test.setTimeout(180_000);
 
+/** Where a server listens: on a port that was free. */
+function originOf(server: Awaited<ReturnType<typeof serve>>): string {
+  const address = server.address();
+  if (address === null || typeof address === 'string') throw new Error('not listening');
+  return `http://localhost:${address.port}`;
+}
+
 async function stop(server: Awaited<ReturnType<typeof serve>>): Promise<void> {
   await new Promise((done) => {
     server.close(done);
@@ -27,8 +34,8 @@ async function keep(page: Page, origin: string): Promise<void> {
 }
 
 test('works with the server stopped', async ({ page }) => {
-  const origin = 'http://localhost:4327';
-  const server = await serve('site/dist', 4327);
+  const server = await serve('site/dist', 0);
+  const origin = originOf(server);
   await keep(page, origin);
   await stop(server);
   await expect
@@ -62,8 +69,8 @@ test('works with the server stopped', async ({ page }) => {
 test('says when a newer version is there, and shows it when asked', async ({ page }) => {
   const folder = join(tmpdir(), `slantpath-site-${process.pid}`);
   cpSync('site/dist', folder, { recursive: true });
-  const origin = 'http://localhost:4328';
-  const server = await serve(folder, 4328);
+  const server = await serve(folder, 0);
+  const origin = originOf(server);
   await keep(page, origin);
   const glossary = join(folder, 'reference/glossary/index.html');
   writeFileSync(glossary, readFileSync(glossary, 'utf8').replaceAll('Glossary', 'Word list'));
