@@ -22,7 +22,7 @@ function question(exercise: Exercise, index: number): string {
         `<li><i>${escapeHtml(symbol)}</i> = ${escapeHtml(withUnit(String(value).replace('-', '−'), unitOf(unit)))}, ${escapeHtml(meaning)}</li>`,
     )
     .join('');
-  return `<li data-exercise="${index}"><h4>${escapeHtml(exercise.solution.title)}</h4><ul>${givens}</ul><form class="ex-field" autocomplete="off"><label for="${id}">${escapeHtml(asked(exercise))}<span class="sr-only">, exercise ${index + 1}</span></label><div class="sheet-answer"><input id="${id}" type="text" autocomplete="off" spellcheck="false" aria-describedby="${id}-verdict"><button>Check</button></div></form><p class="sheet-verdict" id="${id}-verdict" role="status"></p><ol class="sheet-hints" hidden></ol><p class="ex-tools"><button type="button" data-hint>${hintLabel(exercise, 0)}</button></p></li>`;
+  return `<li data-exercise="${index}"><h3>${escapeHtml(exercise.solution.title)}</h3><ul>${givens}</ul><form class="ex-field" autocomplete="off"><label for="${id}">${escapeHtml(asked(exercise))}<span class="sr-only">, exercise ${index + 1}</span></label><div class="sheet-answer"><input id="${id}" type="text" autocomplete="off" spellcheck="false" aria-describedby="${id}-verdict"><button>Check</button></div></form><p class="sheet-verdict" id="${id}-verdict" role="status"></p><ol class="sheet-hints" hidden></ol><p class="ex-tools"><button type="button" data-hint>${hintLabel(exercise, 0)}</button></p></li>`;
 }
 
 /** What the button of the hints says after some of them. */

@@ -48,7 +48,7 @@ export function renderWorkings(words: Words, solutions: readonly WorkedSolution[
   let shownSteps = 0;
   return solutions
     .map((solution) => {
-      const title = `<h4>${escapeHtml(solution.title)}</h4>`;
+      const title = `<h3>${escapeHtml(solution.title)}</h3>`;
       if (solution.kind === 'no-answer')
         return `${title}<p>${words.noAnswer}: ${escapeHtml(solution.reason)}.</p>`;
       const known = [...solution.givens, ...solution.constants]
