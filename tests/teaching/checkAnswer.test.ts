@@ -112,6 +112,22 @@ describe('right answers', () => {
     expect(check).toMatchObject({ kind: 'other-unit', unit: 'rad', askedUnit: 'deg' });
   });
 
+  test('a number that lies near a conversion is none', () => {
+    // 1.58 dB are a power ratio of 1.44: 1.44 is that, 1 is not.
+    const question = {
+      plan: 'rain-attenuation',
+      inputs: {
+        rainRate001MmPerH: 32,
+        rainHeightKm: 3.9,
+        stationHeightKm: 0.2,
+        elevationDeg: 16,
+        exceededPercent: 0.35,
+      },
+    };
+    expect(checkAnswer(question, '1.44').kind).toBe('other-unit');
+    expect(checkAnswer(question, '1').kind).toBe('wrong');
+  });
+
   test.each(['', 'forty', '1.2.3', '--3', 'NaN', 'Infinity', '1e999'])(
     '%j is unreadable',
     (text) => {

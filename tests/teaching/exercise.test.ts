@@ -40,6 +40,13 @@ describe('exercise', () => {
       exercise({ plan: 'azimuth', seed: 6 }).text,
     );
   });
+  test.each(SOLUTION_PLANS.map((plan) => [plan.name, plan] as const))(
+    '%s tells every given and constant that its formulas need',
+    (plan, { constants }) => {
+      const { text, solution } = exercise({ plan, seed: 3 });
+      for (const { meaning } of [...solution.givens, ...constants]) expect(text).toContain(meaning);
+    },
+  );
   test.each([
     [{ plan: 'nothing', seed: 1 }, 'name'],
     [{ plan: 'azimuth', seed: Number.NaN }, 'seed'],

@@ -16,10 +16,11 @@ export function asked({ unit, decimals: count }: Exercise): string {
 /** One exercise with its field; hints and verdict are filled in later. */
 function question(exercise: Exercise, index: number): string {
   const id = `exercise-${index + 1}`;
-  const givens = exercise.solution.givens
+  const { givens: given, constants } = exercise.solution;
+  const givens = [...given, ...constants]
     .map(
       ({ symbol, meaning, value, unit }) =>
-        `<li><i>${escapeHtml(symbol)}</i> = ${escapeHtml(withUnit(String(value).replace('-', '−'), unitOf(unit)))}, ${escapeHtml(meaning)}</li>`,
+        `<li><i>${escapeHtml(symbol)}</i> = ${escapeHtml(withUnit(String(Number(value.toPrecision(10))).replace('-', '−'), unitOf(unit)))}, ${escapeHtml(meaning)}</li>`,
     )
     .join('');
   return `<li data-exercise="${index}"><h3>${escapeHtml(exercise.solution.title)}</h3><ul>${givens}</ul><form class="ex-field" autocomplete="off"><label for="${id}">${escapeHtml(asked(exercise))}<span class="sr-only">, exercise ${index + 1}</span></label><div class="sheet-answer"><input id="${id}" type="text" autocomplete="off" spellcheck="false" aria-describedby="${id}-verdict"><button>Check</button></div></form><p class="sheet-verdict" id="${id}-verdict" role="status"></p><ol class="sheet-hints" hidden></ol><p class="ex-tools"><button type="button" data-hint>${hintLabel(exercise, 0)}</button></p></li>`;
@@ -30,9 +31,12 @@ export function hintLabel({ hints }: Exercise, seen: number): string {
   return seen < hints.length ? `Hint ${seen + 1} of ${hints.length}` : 'No more hints';
 }
 
-/** A hint as it is printed. */
+/** A hint as it is printed: words as they are, a formula with the signs of print. */
 export function hintHtml(hint: string): string {
-  return `<li>${escapeHtml(printed(hint))}</li>`;
+  const start = Math.max(0, hint.lastIndexOf(': '));
+  const formula = hint.slice(start);
+  const text = formula.includes(' = ') ? hint.slice(0, start) + printed(formula) : hint;
+  return `<li>${escapeHtml(text)}</li>`;
 }
 
 /** All exercises of a sheet. */

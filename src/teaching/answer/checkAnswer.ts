@@ -136,7 +136,11 @@ export function checkAnswer(question: Question, answer: number | string): Answer
     return { kind: 'badly-rounded', exact, error: given.value - exact, decimals: step.decimals };
   for (const { unit, convert } of otherUnits(step.unit)) {
     const converted = convert(exact);
-    const tolerance = Math.max(0.5 * 10 ** -given.decimals, 2e-3 * Math.abs(converted));
+    // Few decimals widen it, but a number that merely lies nearby is no conversion.
+    const tolerance = Math.min(
+      Math.max(0.5 * 10 ** -given.decimals, 2e-3 * Math.abs(converted)),
+      2e-2 * Math.abs(converted),
+    );
     if (Math.abs(given.value - converted) <= tolerance)
       return { kind: 'other-unit', exact, unit, askedUnit: step.unit };
   }

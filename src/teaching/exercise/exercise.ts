@@ -6,7 +6,7 @@ import type { Question } from '../answer/checkAnswer.js';
 import { solutionPlan } from '../plans/index.js';
 import { roundedTo } from '../solution/evaluate.js';
 import type { PlanStep, SolutionGiven, SolutionPlan } from '../solution/plan.js';
-import { type WorkedSolution, workedSolution } from '../solution/workedSolution.js';
+import { put, type WorkedSolution, workedSolution } from '../solution/workedSolution.js';
 
 /** What {@link exercise} is asked. */
 export interface ExerciseInput {
@@ -23,7 +23,7 @@ export interface Exercise extends Question {
   /** The seed and level that give it again. */
   readonly seed: number;
   readonly level: 1 | 2 | 3;
-  /** The question in plain words with its givens. */
+  /** The question in plain words with its givens and constants. */
   readonly text: string;
   /** What is asked for: unit and decimals. */
   readonly unit: string;
@@ -55,6 +55,15 @@ function draw(
 /** A given in words: `latitude 46 deg`. */
 function told({ meaning, unit }: SolutionGiven, value: number): string {
   return `${meaning}: ${value}${unit === '' ? '' : ` ${unit}`}`;
+}
+
+/** The constants of a plan in words, so that everyone computes with the same. */
+function takenFrom({ constants }: SolutionPlan): string {
+  if (constants.length === 0) return '';
+  const list = constants.map(({ meaning, value, unit }) =>
+    `${meaning}: ${put(value)} ${unit}`.trim(),
+  );
+  return ` Take ${list.join('; ')}.`;
 }
 
 /** How far to round, in words. */
@@ -125,7 +134,7 @@ export function exercise(input: ExerciseInput): Exercise {
         .map((each) => told(each, inputs[each.name] as number))
         .join(
           '; ',
-        )}. Answer in ${step.unit === '' ? 'a plain number' : step.unit} to ${toDecimals(step.decimals)}.`,
+        )}.${takenFrom(plan)} Answer in ${step.unit === '' ? 'a plain number' : step.unit} to ${toDecimals(step.decimals)}.`,
       unit: step.unit,
       decimals: step.decimals,
       answer: solution.answer.value,
