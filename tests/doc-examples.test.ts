@@ -31,6 +31,7 @@ for (const file of files) {
         snippetChecks(code),
         'an example without `// => value` checks nothing',
       ).toBeGreaterThan(0);
+      expect(code, 'the type of a function can never fail').not.toMatch(/typeof \w+; \/\/ =>/);
       await runSnippet(code);
     });
   });

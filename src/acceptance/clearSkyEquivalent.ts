@@ -2,7 +2,7 @@
 
 import { DomainError, inRange, object, oneOf, positive } from '../errors.js';
 import { sinDeg } from '../numeric/angle.js';
-import { specificRainAttenuation } from '../propagation/index.js';
+import { frequencyScaledRain, specificRainAttenuation } from '../propagation/index.js';
 
 /** How the fade is known. */
 export type FadeEvidence =
@@ -68,17 +68,10 @@ const SCALING_SCATTER = 0.15;
 /** Scatter of the fade for a given rate at one gauge, as a share of the fade (practice). */
 const RATE_SCATTER = 0.35;
 
-/** phi of the frequency scaling of P.618-14, section 2.2.1.3.2; the same as in `frequencyScaledRain`. */
-function phi(frequencyGHz: number): number {
-  const square = frequencyGHz * frequencyGHz;
-  return square / (1 + 1e-4 * square);
-}
-
-/** Fade at one frequency from that at another, on the same path. */
-function scaledFadeDb(fadeDb: number, fromGHz: number, toGHz: number): number {
-  const ratio = phi(toGHz) / phi(fromGHz);
-  const h = 1.12e-3 * Math.sqrt(ratio) * (phi(fromGHz) * fadeDb) ** 0.55;
-  return fadeDb * ratio ** (1 - h);
+/** Fade at one frequency over that at another on the same path (P.618-14); at no fade its limit for small ones. */
+function fadeRatio(fadeDb: number, fromGHz: number, toGHz: number): number {
+  const attenuationDb = Math.max(fadeDb, 1e-9);
+  return frequencyScaledRain({ attenuationDb, fromGHz, toGHz }).attenuationDb / attenuationDb;
 }
 
 function fadeOf(reading: RainyReading): {
@@ -94,8 +87,8 @@ function fadeOf(reading: RainyReading): {
     const own = positive('evidence.fadeStandardUncertaintyDb', evidence.fadeStandardUncertaintyDb);
     const fromGHz = inRange('evidence.frequencyGHz', evidence.frequencyGHz, 7, 55, 'is it in MHz?');
     const path = pathRatio(elevationDeg);
-    const scaled = scaledFadeDb(fadeDb, fromGHz, reading.frequencyGHz) * path;
-    const slope = fadeDb > 0 ? scaled / fadeDb : (phi(reading.frequencyGHz) / phi(fromGHz)) * path;
+    const slope = fadeRatio(fadeDb, fromGHz, reading.frequencyGHz) * path;
+    const scaled = slope * fadeDb;
     const same = fromGHz === reading.frequencyGHz && elevationDeg === reading.elevationDeg;
     return {
       fadeDb: scaled,

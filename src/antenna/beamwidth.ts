@@ -1,8 +1,8 @@
 /** Half-power beamwidth of a reflector. */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { object } from '../errors.js';
-import { checkedDiameterM, checkedFrequencyGHz, inRange } from './guards.js';
+import { inRange, object } from '../errors.js';
+import { checkedDiameterM, checkedFrequencyGHz } from './guards.js';
 
 /** A reflector for {@link halfPowerBeamwidth}. */
 export interface BeamwidthInput {

@@ -1,11 +1,11 @@
 /** How far an antenna points beside the satellite over time, and the loss that is exceeded for a share of it. */
 
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { gaussianLobeLossDb, gaussianLobeOffsetDeg } from '../numeric/gaussianLobe.js';
 import { gaussLegendre } from '../numeric/gaussLegendre.js';
 import { normalProbability } from '../numeric/normal.js';
 import { bracketedRoot } from '../numeric/root.js';
-import { checkedBeamwidthDeg, inRange } from './guards.js';
+import { checkedBeamwidthDeg } from './guards.js';
 
 /** What turns an antenna away from the satellite; all angles on the sky, in degrees. */
 export interface Depointing {

@@ -1,10 +1,10 @@
 /** Power density in front of a transmitting reflector, and the distance at which it has fallen to a limit. */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { DomainError, object } from '../errors.js';
+import { DomainError, inRange, object } from '../errors.js';
 import { dbToRatio } from '../numeric/decibel.js';
 import { type ExposureLimit, type ExposureLimitInput, exposureLimit } from './exposureLimit.js';
-import { checkedDiameterM, checkedFrequencyGHz, inRange } from './guards.js';
+import { checkedDiameterM, checkedFrequencyGHz } from './guards.js';
 
 /** A transmitting reflector. */
 export interface Transmitter {

@@ -1,7 +1,6 @@
 /** Limits of exposure to radio waves, for the general public and at work. */
 
-import { object, oneOf } from '../errors.js';
-import { inRange } from './guards.js';
+import { inRange, object, oneOf } from '../errors.js';
 
 /** Whose limit. */
 export type ExposureStandard = 'ICNIRP 2020 local' | 'ICNIRP 2020 whole body' | 'FCC 1.1310';

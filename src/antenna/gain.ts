@@ -1,9 +1,9 @@
 /** Gain of a reflector from its size, frequency and what takes away from the ideal. */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
-import { checkedDiameterM, checkedFrequencyGHz, checkedLossDb, inRange } from './guards.js';
+import { checkedDiameterM, checkedFrequencyGHz, checkedLossDb } from './guards.js';
 import { ruzeLossDb } from './surface.js';
 
 /** A reflector for {@link antennaGain}. */

@@ -1,22 +1,9 @@
 /** Checks that the functions about antennas and links share, with the slips that are usual there. */
 
-import { finite, inRange as heldInRange } from '../errors.js';
+import { inRange } from '../errors.js';
 
 /** Highest frequency of the library's radio functions in GHz; a number in MHz lies above it. */
 const HIGHEST_GHZ = 400;
-
-/** Returns a number held to `minimum`..`maximum`; unlike a bare comparison it refuses text, lists and null, which compare as numbers. */
-export function inRange(
-  parameter: string,
-  value: number,
-  minimum: number,
-  maximum: number,
-  slip?: string,
-  index?: number,
-): number {
-  const number = typeof value === 'number' ? value : finite(parameter, value, slip, index);
-  return heldInRange(parameter, number, minimum, maximum, slip, index);
-}
 
 /** Returns a radio frequency of 0.1 to 400 GHz, otherwise throws. */
 export function checkedFrequencyGHz(frequencyGHz: number, parameter = 'frequencyGHz'): number {

@@ -1,12 +1,11 @@
 /** What the way a feed lights a round aperture makes of beamwidth, side lobes and efficiency. */
 
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { DEGREES_PER_RADIAN } from '../numeric/angle.js';
 import { lambdaFunction } from '../numeric/bessel.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 import { minimumBetween } from '../numeric/minimum.js';
 import { bracketedRoot } from '../numeric/root.js';
-import { inRange } from './guards.js';
 
 /** How a feed lights the aperture: field C + (1 - C) (1 - rho^2)^n, with C the field at the rim. */
 export interface Illumination {

@@ -1,8 +1,8 @@
 /** Gain of an antenna off its axis, by a reference pattern, a formula or a measured table. */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { object, oneOf } from '../errors.js';
-import { checkedDiameterM, checkedFrequencyGHz, inRange } from './guards.js';
+import { inRange, object, oneOf } from '../errors.js';
+import { checkedDiameterM, checkedFrequencyGHz } from './guards.js';
 import { crossPolarBo1213, shapeBo1213 } from './patternBo1213.js';
 import { shapeGaussian, shapeIlluminated } from './patternFormulas.js';
 import { shapeAppendix7, shapeAppendix8, shapeAppendix30 } from './patternRadioRegulations.js';

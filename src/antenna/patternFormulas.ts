@@ -1,8 +1,9 @@
 /** Patterns by formula: the Gaussian lobe, and the exact pattern of a round aperture. */
 
+import { inRange } from '../errors.js';
 import { sinDeg } from '../numeric/angle.js';
 import { gaussianLobeLossDb, gaussianLobeOffsetDeg } from '../numeric/gaussianLobe.js';
-import { checkedBeamwidthDeg, inRange } from './guards.js';
+import { checkedBeamwidthDeg } from './guards.js';
 import { apertureField, checkedIllumination, type Illumination } from './illumination.js';
 import { checkedPeakDbi, flat, type Shape } from './patternShape.js';
 

@@ -1,7 +1,6 @@
 /** Pointing loss on an antenna's own pattern instead of the Gaussian lobe. */
 
-import { inRange } from './guards.js';
-
+import { inRange } from '../errors.js';
 import { patternGain, shapeOf } from './pattern.js';
 import type { AntennaPattern } from './patternTypes.js';
 

@@ -2,7 +2,7 @@
 
 import { type ElectricalSize, falling, flat, mainLobe, type Shape } from './patternShape.js';
 
-/** Peak 20 log10(x) + 7.7; three forms by x: up to 25, up to 100, beyond. */
+/** Peak 20 log10(x) + 7.7; three forms by x: up to 25, up to 100, beyond. The stated 10.7 to 30 GHz is from memory. */
 export function shapeS1428({ x, frequencyGHz }: ElectricalSize): Shape {
   const peakDbi = 20 * Math.log10(x) + 7.7;
   const outsideStatedRange = [

@@ -1,7 +1,6 @@
 /** What all patterns are made of: stretches of angle, each with its formula. */
 
-import { DomainError } from '../errors.js';
-import { inRange } from './guards.js';
+import { DomainError, inRange } from '../errors.js';
 
 /** Part of a pattern. */
 export type Region =

@@ -1,7 +1,6 @@
 /** A measured pattern: gain at angles, straight lines in decibels between them. */
 
-import { DomainError, finite, object } from '../errors.js';
-import { inRange } from './guards.js';
+import { DomainError, finite, inRange, object } from '../errors.js';
 import type { Segment, Shape } from './patternShape.js';
 
 /** Stretches between the samples of a table; nothing is said beyond its ends. */

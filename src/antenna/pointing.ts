@@ -1,8 +1,8 @@
 /** What a pointing error costs on the main lobe. */
 
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { gaussianLobeLossDb, gaussianLobeOffsetDeg } from '../numeric/gaussianLobe.js';
-import { checkedBeamwidthDeg, inRange } from './guards.js';
+import { checkedBeamwidthDeg } from './guards.js';
 
 /**
  * Loss in dB, 0 or more, of an antenna that points `offsetDeg` beside the satellite, on a Gaussian main lobe:

@@ -1,9 +1,8 @@
 /** What misaligned or impure polarization costs, in the wanted and in the other polarization. */
 
-import { object, oneOf } from '../errors.js';
+import { inRange, object, oneOf } from '../errors.js';
 import { cosDeg, tanDeg } from '../numeric/angle.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
-import { inRange } from './guards.js';
 
 /**
  * Loss in dB, 0 or more, of the wanted signal where a linear feed is turned by `rotationErrorDeg` against the

@@ -1,8 +1,8 @@
 /** What the unevenness of a reflector's surface takes away. */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { object } from '../errors.js';
-import { checkedFrequencyGHz, inRange } from './guards.js';
+import { inRange, object } from '../errors.js';
+import { checkedFrequencyGHz } from './guards.js';
 
 /** Ruze's loss: 10 log10(e) (4 pi error / wavelength)^2, both lengths in the same unit. */
 export function ruzeLossDb(errorM: number, wavelengthM: number): number {

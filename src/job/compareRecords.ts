@@ -74,8 +74,31 @@ const key = (v: ReadingVerdict) => [v.testPoint, v.slot, v.carrier, v.quantity].
  * Source: GUM (JCGM 100:2008) 5.1.2, uncertainty of a difference; the meanings are common practice of the trade.
  * @example
  * ```ts
- * import { compareRecords } from 'slantpath/job';
- * typeof compareRecords; // => 'function'
+ * import { compareRecords, parseJob, recordJob } from 'slantpath/job';
+ * const job = parseJob({
+ *   format: 'slantpath-job', version: 1, title: 'One slot', date: '2026-07-14',
+ *   station: { name: 'hut', latitudeDeg: 46.6, longitudeDeg: 10.3, heightM: 1480 },
+ *   antenna: { diameterM: 0.9, apertureEfficiencyRatio: 0.65, offsetAngleDeg: 24.6 },
+ *   receiver: { noiseFigureDb: 0.7, gainDb: 56 },
+ *   slots: [{ name: 'middle', orbitalLongitudeDeg: 16.4, carriers: [{
+ *     name: 'Ku', frequencyGHz: 12.5, polarization: 'horizontal', eirpDbw: 51,
+ *     symbolRateMBd: 27.5, mode: 'QPSK 3/4', intermediateFrequencyMHz: 1900,
+ *   }] }],
+ *   horizon: { north: 'true', samples: [] },
+ *   rain: { source: 'climate-grid' },
+ *   target: { exceededPercent: 0.1, pointingLossDb: 0.3 },
+ *   distribution: { kind: 'outlet', name: 'desk' },
+ *   peaking: [],
+ *   readings: [{
+ *     quantity: 'level', testPoint: 'desk', slot: 'middle', carrier: 'Ku', levelDbuv: 46.9, expandedUncertaintyDb: 2,
+ *   }],
+ *   limits: [{ testPoint: 'outlets', quantity: 'level', minimumDbuv: 47, maximumDbuv: 77 }],
+ * });
+ * const [reading] = job.readings;
+ * const later = reading?.quantity === 'level' ? [{ ...reading, levelDbuv: 41 }] : [];
+ * const comparison = compareRecords(recordJob(job), recordJob({ ...job, readings: later }));
+ * comparison.readings[0]?.changeDb.toFixed(1); // => '-5.9'
+ * comparison.readings[0]?.significant; // => true
  * ```
  */
 export function compareRecords(first: JobRecord, later: JobRecord): RecordComparison {

@@ -64,8 +64,28 @@ function blockHtml(block: SheetBlock): string {
  * Source: the record. Accuracy: rounded for reading, the record keeps all digits.
  * @example
  * ```ts
- * import { jobSheetHtml } from 'slantpath/job';
- * typeof jobSheetHtml; // => 'function'
+ * import { jobSheetHtml, parseJob, recordJob } from 'slantpath/job';
+ * const job = parseJob({
+ *   format: 'slantpath-job', version: 1, title: 'One slot', date: '2026-07-14',
+ *   station: { name: 'hut', latitudeDeg: 46.6, longitudeDeg: 10.3, heightM: 1480 },
+ *   antenna: { diameterM: 0.9, apertureEfficiencyRatio: 0.65, offsetAngleDeg: 24.6 },
+ *   receiver: { noiseFigureDb: 0.7, gainDb: 56 },
+ *   slots: [{ name: 'middle', orbitalLongitudeDeg: 16.4, carriers: [{
+ *     name: 'Ku', frequencyGHz: 12.5, polarization: 'horizontal', eirpDbw: 51,
+ *     symbolRateMBd: 27.5, mode: 'QPSK 3/4', intermediateFrequencyMHz: 1900,
+ *   }] }],
+ *   horizon: { north: 'true', samples: [] },
+ *   rain: { source: 'climate-grid' },
+ *   target: { exceededPercent: 0.1, pointingLossDb: 0.3 },
+ *   distribution: { kind: 'outlet', name: 'desk' },
+ *   peaking: [],
+ *   readings: [{
+ *     quantity: 'level', testPoint: 'desk', slot: 'middle', carrier: 'Ku', levelDbuv: 46.9, expandedUncertaintyDb: 2,
+ *   }],
+ *   limits: [{ testPoint: 'outlets', quantity: 'level', minimumDbuv: 47, maximumDbuv: 77 }],
+ * });
+ * const html = jobSheetHtml(recordJob({ ...job, title: 'Hut <1>' }));
+ * html.includes('<h1>Job sheet: Hut &lt;1&gt;</h1>'); // => true
  * ```
  */
 export function jobSheetHtml(record: JobRecord): string {

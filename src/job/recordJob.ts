@@ -36,7 +36,28 @@ export interface JobRecord {
  * @example
  * ```ts
  * import { parseJob, recordJob } from 'slantpath/job';
- * typeof recordJob; // => 'function'
+ * const job = parseJob({
+ *   format: 'slantpath-job', version: 1, title: 'One slot', date: '2026-07-14',
+ *   station: { name: 'hut', latitudeDeg: 46.6, longitudeDeg: 10.3, heightM: 1480 },
+ *   antenna: { diameterM: 0.9, apertureEfficiencyRatio: 0.65, offsetAngleDeg: 24.6 },
+ *   receiver: { noiseFigureDb: 0.7, gainDb: 56 },
+ *   slots: [{ name: 'middle', orbitalLongitudeDeg: 16.4, carriers: [{
+ *     name: 'Ku', frequencyGHz: 12.5, polarization: 'horizontal', eirpDbw: 51,
+ *     symbolRateMBd: 27.5, mode: 'QPSK 3/4', intermediateFrequencyMHz: 1900,
+ *   }] }],
+ *   horizon: { north: 'true', samples: [] },
+ *   rain: { source: 'climate-grid' },
+ *   target: { exceededPercent: 0.1, pointingLossDb: 0.3 },
+ *   distribution: { kind: 'outlet', name: 'desk' },
+ *   peaking: [],
+ *   readings: [{
+ *     quantity: 'level', testPoint: 'desk', slot: 'middle', carrier: 'Ku', levelDbuv: 46.9, expandedUncertaintyDb: 2,
+ *   }],
+ *   limits: [{ testPoint: 'outlets', quantity: 'level', minimumDbuv: 47, maximumDbuv: 77 }],
+ * });
+ * const record = recordJob(job);
+ * record.outcome; // => 'undecided'
+ * record.verdicts[0]?.underExpectation; // => true
  * ```
  */
 export function recordJob(job: JobFile): JobRecord {

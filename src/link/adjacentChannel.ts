@@ -1,7 +1,6 @@
 /** Interference from a carrier in the next channel through the skirts of both filters. */
 
-import { inRange } from '../antenna/guards.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { ratioToDb } from '../numeric/decibel.js';
 import { gaussLegendre } from '../numeric/gaussLegendre.js';
 import { checkedRate } from './carrierRatios.js';

@@ -1,8 +1,8 @@
 /** What an antenna hears besides the satellite: sky, rain and ground. */
 
-import { checkedLossDb, inRange } from '../antenna/guards.js';
+import { checkedLossDb } from '../antenna/guards.js';
 import { COSMIC_BACKGROUND_K } from '../constants.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { dbToRatio } from '../numeric/decibel.js';
 
 /** Input of {@link antennaNoise}. */

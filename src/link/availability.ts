@@ -1,7 +1,6 @@
 /** Margin and availability: how much margin a share of the time needs, and what share a margin keeps. */
 
-import { inRange } from '../antenna/guards.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { bracketedRoot } from '../numeric/root.js';
 import {
   checkedFade,

@@ -1,7 +1,6 @@
 /** The four ways of stating a carrier against noise, and their conversion. */
 
-import { inRange } from '../antenna/guards.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { ratioToDb } from '../numeric/decibel.js';
 
 /** Which ratio is known. */

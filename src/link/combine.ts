@@ -1,7 +1,6 @@
 /** Several causes of noise on one carrier: their ratios add as reciprocals. */
 
-import { inRange } from '../antenna/guards.js';
-import { DomainError, object } from '../errors.js';
+import { DomainError, inRange, object } from '../errors.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 
 /** A further cause of noise or interference on the carrier. */

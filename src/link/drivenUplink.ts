@@ -1,8 +1,8 @@
 /** The way up seen from the transponder: how far it is driven. */
 
-import { checkedFrequencyGHz, checkedLossDb, inRange } from '../antenna/guards.js';
+import { checkedFrequencyGHz, checkedLossDb } from '../antenna/guards.js';
 import { BOLTZMANN_DBW_PER_K_HZ } from '../constants.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { isotropicAreaDb } from './freeSpaceLoss.js';
 import { runningTerms } from './term.js';
 import { checkedFlux, type UplinkBudget } from './uplink.js';

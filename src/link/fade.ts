@@ -1,7 +1,6 @@
 /** How often a path fades by how much, and the budget in such a fade. */
 
-import { inRange } from '../antenna/guards.js';
-import { DomainError, object } from '../errors.js';
+import { DomainError, inRange, object } from '../errors.js';
 import { budgetOf } from './budgetOf.js';
 import type { LinkBudget, LinkBudgetInput } from './linkBudget.js';
 import { preparedLink, type Weather } from './preparedLink.js';

@@ -1,7 +1,7 @@
 /** Figure of merit of a receiving system. */
 
-import { checkedLossDb, inRange } from '../antenna/guards.js';
-import { object } from '../errors.js';
+import { checkedLossDb } from '../antenna/guards.js';
+import { inRange, object } from '../errors.js';
 import { ratioToDb } from '../numeric/decibel.js';
 
 /** Returns a system noise temperature of 0.01 to 1e7 K, otherwise throws. */

@@ -1,7 +1,6 @@
 /** EIRP or G/T of a satellite at a place, from the contours of its footprint. */
 
-import { inRange } from '../antenna/guards.js';
-import { DomainError, finite, object } from '../errors.js';
+import { DomainError, finite, inRange, object } from '../errors.js';
 import { type Footprint, footprintLevels, type Level } from './geoJson.js';
 import { insidePolygon, type Place, placeDistanceDeg, ringDistanceDeg } from './ringGeometry.js';
 

@@ -1,8 +1,8 @@
 /** Loss of a radio path in free space. */
 
-import { checkedFrequencyGHz, inRange } from '../antenna/guards.js';
+import { checkedFrequencyGHz } from '../antenna/guards.js';
 import { SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { ratioToDb } from '../numeric/decibel.js';
 
 /** Loss at 1 GHz and 1 km: 20 log10(4 pi 1e12 / c) = 92.4478 dB. */

@@ -1,7 +1,6 @@
 /** Contours as RFC 7946 writes them, read into rings; own type, since a map needs more of GeoJSON than a contour. */
 
-import { inRange } from '../antenna/guards.js';
-import { DomainError, object } from '../errors.js';
+import { DomainError, inRange, object } from '../errors.js';
 
 /** A position: longitude first, then latitude, in degrees; a height may follow. */
 export type Position = readonly number[];

@@ -1,9 +1,8 @@
 /** How much of an antenna's pattern looks at the ground, by elevation. */
 
-import { inRange } from '../antenna/guards.js';
 import { patternGain, patternSegments } from '../antenna/pattern.js';
 import type { AntennaPattern } from '../antenna/patternTypes.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { cosDeg, RADIANS_PER_DEGREE, sinDeg } from '../numeric/angle.js';
 import { dbToRatio } from '../numeric/decibel.js';
 import { gaussLegendre } from '../numeric/gaussLegendre.js';

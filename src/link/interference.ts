@@ -1,9 +1,9 @@
 /** Interference: other satellites beside the wanted one, the other polarization, the next channel. */
 
-import { checkedLossDb, inRange } from '../antenna/guards.js';
+import { checkedLossDb } from '../antenna/guards.js';
 import { patternGain } from '../antenna/pattern.js';
 import type { AntennaPattern } from '../antenna/patternTypes.js';
-import { DomainError, object } from '../errors.js';
+import { DomainError, inRange, object } from '../errors.js';
 import { combinedDb } from './combine.js';
 
 /** A satellite beside the wanted one that sends in the same band. */

@@ -1,7 +1,6 @@
 /** What a transmission mode asks of the link. */
 
-import { inRange } from '../antenna/guards.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 
 /** A mode as the link needs it: what it must have, what it carries. */
 export interface ModeThreshold {

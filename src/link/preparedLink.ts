@@ -1,8 +1,8 @@
 /** A link with its input checked and all computed that does not depend on the weather. */
 
-import { checkedLossDb, inRange } from '../antenna/guards.js';
+import { checkedLossDb } from '../antenna/guards.js';
 import { BOLTZMANN_DBW_PER_K_HZ } from '../constants.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { ratioToDb } from '../numeric/decibel.js';
 import { antennaNoiseTerms } from './antennaNoise.js';
 import { checkedRate } from './carrierRatios.js';

@@ -2,8 +2,8 @@
 
 import { halfPowerBeamwidth } from '../antenna/beamwidth.js';
 import { type AntennaGain, antennaGain } from '../antenna/gain.js';
-import { checkedLossDb, inRange } from '../antenna/guards.js';
-import { object } from '../errors.js';
+import { checkedLossDb } from '../antenna/guards.js';
+import { inRange, object } from '../errors.js';
 import { gaussianLobeLossDb } from '../numeric/gaussianLobe.js';
 import { noiseFigureToTemperature } from './systemNoise.js';
 

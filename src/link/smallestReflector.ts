@@ -1,7 +1,7 @@
 /** The smallest reflector of a list that keeps a margin. */
 
-import { checkedDiameterM, inRange } from '../antenna/guards.js';
-import { DomainError, object } from '../errors.js';
+import { checkedDiameterM } from '../antenna/guards.js';
+import { DomainError, inRange, object } from '../errors.js';
 import { budgetOf } from './budgetOf.js';
 import type { Impairment } from './combine.js';
 import { checkedFade, checkedPercent, type FadeDistribution, fadeWeather } from './fade.js';

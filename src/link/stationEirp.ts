@@ -1,7 +1,7 @@
 /** What an earth station sends: its EIRP, and the EIRP that a flux density at the satellite asks for. */
 
-import { checkedLossDb, inRange } from '../antenna/guards.js';
-import { object } from '../errors.js';
+import { checkedLossDb } from '../antenna/guards.js';
+import { inRange, object } from '../errors.js';
 import { checkedRangeKm } from './freeSpaceLoss.js';
 import { type BudgetTerm, runningTerms } from './term.js';
 import { checkedFlux } from './uplink.js';

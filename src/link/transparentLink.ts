@@ -1,7 +1,6 @@
 /** A link through a transparent satellite: up, through the transponder, down. */
 
-import { inRange } from '../antenna/guards.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { ratioToDb } from '../numeric/decibel.js';
 import { checkedRate } from './carrierRatios.js';
 import type { Impairment } from './combine.js';

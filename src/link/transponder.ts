@@ -1,7 +1,7 @@
 /** A transparent transponder: how far it is driven, and what comes out. */
 
-import { checkedLossDb, inRange } from '../antenna/guards.js';
-import { DomainError, object, oneOf } from '../errors.js';
+import { checkedLossDb } from '../antenna/guards.js';
+import { DomainError, inRange, object, oneOf } from '../errors.js';
 import { checkedFlux } from './uplink.js';
 
 /** How the output back-off follows from the input back-off of all carriers together. */

@@ -1,8 +1,8 @@
 /** The way up: what reaches the satellite and how well. */
 
-import { checkedLossDb, inRange } from '../antenna/guards.js';
+import { checkedLossDb } from '../antenna/guards.js';
 import { BOLTZMANN_DBW_PER_K_HZ } from '../constants.js';
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { freeSpaceLoss, isotropicAreaDb } from './freeSpaceLoss.js';
 import { type BudgetTerm, runningTerms } from './term.js';
 

@@ -48,7 +48,7 @@ export interface NextMeasurement {
 /** The outcome; read `kind` first. */
 export type CauseRanking = {
   /**
-   * `cause`: the first is at least three times as likely as the second. `nothing-wrong`: the readings are as
+   * `cause`: the first is at least four times as likely as the second. `nothing-wrong`: the readings are as
    * planned. `cannot-tell`: they do not decide.
    */
   readonly kind: 'cause' | 'nothing-wrong' | 'cannot-tell';
