@@ -5,6 +5,7 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import starlightTypeDoc from 'starlight-typedoc';
+import rehypeApiPages from './rehype-api-pages.mjs';
 import rehypeSearchIgnore from './rehype-search-ignore.mjs';
 
 /** Absolute path of something in the repository, whatever the working directory is. */
@@ -22,7 +23,11 @@ export default defineConfig({
   devToolbar: { enabled: false },
   markdown: {
     remarkPlugins: [remarkMath],
-    rehypePlugins: [[rehypeKatex, { strict: 'error', throwOnError: true }], rehypeSearchIgnore],
+    rehypePlugins: [
+      [rehypeKatex, { strict: 'error', throwOnError: true }],
+      rehypeSearchIgnore,
+      rehypeApiPages,
+    ],
   },
   vite: {
     server: { fs: { allow: [root('.')] } },
@@ -75,6 +80,10 @@ export default defineConfig({
                 disableSources: true,
                 skipErrorChecking: true,
                 parametersFormat: 'table',
+                interfacePropertiesFormat: 'table',
+                typeAliasPropertiesFormat: 'table',
+                typeDeclarationFormat: 'table',
+                tableColumnSettings: { hideModifiers: true },
                 useCodeBlocks: true,
               },
             }),

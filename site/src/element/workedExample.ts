@@ -26,8 +26,9 @@ import { listenToTables } from './tables.js';
 const modules = import.meta.glob<{ default: Example }>('../examples/**/*.ts');
 
 export class WorkedExample extends HTMLElement {
-  /** The present result, for elements that go on with it; they are told by the event `answer`. */
-  result: unknown;
+  #result: unknown;
+  /** The page came with the answer to these inputs: it is computed when something first needs more than the picture. */
+  #due = false;
   #example: Example | undefined;
   #inputs: Inputs = {};
   #defaults: Raw = {};
@@ -36,6 +37,12 @@ export class WorkedExample extends HTMLElement {
   #values: Values<Inputs> | undefined;
   #later = 0;
   #working: readonly Working[] = [];
+
+  /** The present result, for elements that go on with it; they are told by the event `answer`. */
+  get result(): unknown {
+    this.#settle();
+    return this.#result;
+  }
 
   async connectedCallback(): Promise<void> {
     const load = modules[`../examples/${this.dataset['example']}.ts`];
@@ -50,7 +57,10 @@ export class WorkedExample extends HTMLElement {
     listenToPlaces(this, changed);
     listenToShare(
       this,
-      () => this.#copies,
+      () => {
+        this.#settle();
+        return this.#copies;
+      },
       (text) => this.#say(text),
     );
     this.addEventListener('input', (event) => {
@@ -62,6 +72,9 @@ export class WorkedExample extends HTMLElement {
     this.addEventListener('click', (event) => this.#act(event));
     this.querySelector('.ex-working')?.addEventListener('toggle', () => void this.#showWorking());
     addEventListener('popstate', () => this.#fromUrl());
+    // What is slow at its first use, such as the climate grid, is made ready before the first change.
+    this.addEventListener('focusin', () => window.setTimeout(() => this.#settle()), { once: true });
+    this.#due = location.search === '';
     this.#fromUrl();
     this.dataset['ready'] = '';
   }
@@ -69,7 +82,14 @@ export class WorkedExample extends HTMLElement {
   #fromUrl(): void {
     this.#raw = decodeState(location.search, this.#defaults);
     fillForm(this, this.#inputs, this.#raw);
-    this.#update();
+    if (this.#due) this.#showInputs();
+    else this.#update();
+    this.dispatchEvent(new Event('answer'));
+  }
+
+  /** Computes what the page came with. */
+  #settle(): void {
+    if (this.#due) this.#update();
   }
 
   #reset(): void {
@@ -81,6 +101,7 @@ export class WorkedExample extends HTMLElement {
   #act(event: Event): void {
     const button = (event.target as Element).closest<HTMLElement>('[data-action]');
     const action = this.#example?.actions?.[Number(button?.dataset['action'])];
+    this.#settle();
     if (!button || !action || !this.#values) return;
     const raw = rawOfValues(this.#inputs, action.change(this.#values));
     fillForm(this, this.#inputs, raw);
@@ -113,7 +134,9 @@ export class WorkedExample extends HTMLElement {
 
   #changed(): void {
     this.#raw = readForm(this, this.#inputs, Object.keys(this.#defaults));
+    this.#due = false;
     this.#update();
+    this.dispatchEvent(new Event('answer'));
     // Browsers refuse more than a few changes of the address in a second.
     clearTimeout(this.#later);
     this.#later = window.setTimeout(
@@ -127,21 +150,27 @@ export class WorkedExample extends HTMLElement {
     return query ? `${location.pathname}?${query}` : location.pathname;
   }
 
-  #update(): void {
-    const example = this.#example;
-    if (!example) return;
+  #showInputs(): void {
     showPresets(this, this.#raw);
     showFitting(this, this.#raw);
     this.#showSet();
     this.#clearErrors();
+  }
+
+  #update(): void {
+    const example = this.#example;
+    if (!example) return;
+    const drawn = this.#due;
+    this.#due = false;
+    this.#showInputs();
     try {
       const values = readValues(this.#inputs, this.#raw);
       this.#values = values;
       const result = example.compute(values);
-      this.result = result;
-      this.#show(example.view(result, values));
+      this.#result = result;
+      if (!drawn) this.#show(example.view(result, values));
       this.#working = example.working?.(values, result) ?? [];
-      void this.#showWorking();
+      if (!drawn) void this.#showWorking();
       this.#copies = {
         link: location.origin + this.#address(),
         code: example.code(values, result),
@@ -150,10 +179,9 @@ export class WorkedExample extends HTMLElement {
     } catch (error) {
       if (!(error instanceof DomainError)) throw error;
       this.#copies = undefined;
-      this.result = undefined;
+      this.#result = undefined;
       this.#showError(error);
     }
-    this.dispatchEvent(new Event('answer'));
   }
 
   #show(view: View): void {
