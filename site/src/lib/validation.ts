@@ -73,6 +73,36 @@ export function worstOf({ rows }: Check): { readonly error: number; readonly nam
   return rows.reduce((a, b) => (b.error > a.error ? b : a), { error: 0, name: '' });
 }
 
+const SHOWN = 20;
+
+/** The rows of a short check; of a long one those with the largest errors, largest first. */
+export function shownRows({ rows }: Check): Check['rows'] {
+  if (rows.length <= SHOWN) return rows;
+  return [...rows].sort((a, b) => b.error - a.error).slice(0, SHOWN);
+}
+
+/** All cases of some checks as CSV. */
+export function casesCsv(checks: readonly Check[]): string {
+  const cell = (value: string | number) =>
+    typeof value === 'string' ? `"${value.replaceAll('"', '""')}"` : String(value);
+  const lines = checks.flatMap((check) =>
+    check.rows.map((row) => [
+      check.quantity,
+      check.source,
+      STATUS[check.status],
+      check.unit,
+      row.name,
+      row.expected,
+      row.got,
+      row.error,
+      row.limit ?? check.limit,
+      check.relative ? 'relative' : 'absolute',
+    ]),
+  );
+  const names = 'quantity,source,status,unit,case,expected,got,error,limit,kind_of_error';
+  return [names, ...lines.map((line) => line.map(cell).join(','))].join('\r\n');
+}
+
 /** A small number in few signs: `2.2e−7`, `0.005`. */
 export function small(value: number): string {
   if (value === 0) return '0';
