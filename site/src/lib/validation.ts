@@ -108,7 +108,7 @@ export function small(value: number): string {
   if (value === 0) return '0';
   const text =
     value >= 1e-4 && value < 1e5 ? String(Number(value.toPrecision(3))) : value.toExponential(1);
-  return text.replace('-', '−');
+  return text.replaceAll('-', '−');
 }
 
 /** An error or a limit with its unit, `relative` in per cent-free words. */
