@@ -1,14 +1,11 @@
 /** Between the fields of a form and the raw state of an example. */
 
 import type { AnyRows, Inputs } from '../lib/inputs.js';
+import { localNumber, words } from '../lib/language.js';
 import { renderRows } from '../lib/render.js';
 import { joinRows, type Raw } from '../lib/state.js';
-import { wordsOf } from '../lib/words.js';
 
 type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
-
-/** The words of the page's language. */
-export const pageWords = () => wordsOf(document.documentElement.lang);
 
 /** The table inputs of an example. */
 export function tablesOf(inputs: Inputs): Map<string, AnyRows> {
@@ -25,17 +22,23 @@ export function controlOf(root: Element, field: string): Control | null {
 const isBox = (control: Element | null): control is HTMLInputElement =>
   control instanceof HTMLInputElement && control.type === 'checkbox';
 
+const isNumber = (control: Control) => control.dataset['number'] !== undefined;
+
+/** What stands in a control; a number with a decimal point, so that a link says the same in every language. */
+const textIn = (control: Control) =>
+  isNumber(control) ? control.value.replace(/^([^,]*),([^,]*)$/, '$1.$2') : control.value;
+
 /** The cells of a table input, row by row. */
 export function cellsOf(root: Element, name: string): string[][] {
   return [...root.querySelectorAll(`[data-rows="${name}"] tbody tr`)].map((row) =>
-    [...row.querySelectorAll<Control>('[data-cell]')].map((control) => control.value),
+    [...row.querySelectorAll<Control>('[data-cell]')].map(textIn),
   );
 }
 
 /** Draws the rows of a table input anew. */
 export function fillTable(root: Element, name: string, input: AnyRows, line: string): void {
   const body = root.querySelector(`[data-rows="${name}"] tbody`);
-  if (body) body.innerHTML = renderRows(pageWords(), name, input, line);
+  if (body) body.innerHTML = renderRows(words(), name, input, line);
 }
 
 /** The boxes of an input with several options; none for any other input. */
@@ -66,7 +69,7 @@ export function fillForm(root: Element, inputs: Inputs, raw: Raw): void {
     tickBoxes(root, field, value);
     if (table) fillTable(root, field, table, value);
     else if (isBox(control)) control.checked = value === 'yes';
-    else if (control) control.value = value;
+    else if (control) control.value = isNumber(control) ? localNumber(value) : value;
   }
 }
 
@@ -86,7 +89,8 @@ export function readForm(root: Element, inputs: Inputs, fields: readonly string[
             .join('*'),
         ];
       const control = controlOf(root, field);
-      return [field, isBox(control) ? (control.checked ? 'yes' : 'no') : (control?.value ?? '')];
+      if (isBox(control)) return [field, control.checked ? 'yes' : 'no'];
+      return [field, control ? textIn(control) : ''];
     }),
   );
 }

@@ -1,10 +1,11 @@
 /** Place inputs: preset places, towns by name, the position of the device. */
 
+import { localNumber, words } from '../lib/language.js';
 import { PRESETS } from '../lib/places.js';
 import { PLACE_FIELDS, type Raw } from '../lib/state.js';
 import { typed } from '../lib/text.js';
 import type { Town } from '../lib/towns.js';
-import { controlOf, pageWords } from './form.js';
+import { controlOf } from './form.js';
 import { listenToTownSearch } from './townSearch.js';
 
 const fieldsIn = (group: HTMLElement) => (group.dataset['place'] ?? '').split(' ');
@@ -26,7 +27,7 @@ export function listenToPlaces(root: HTMLElement, changed: () => void): void {
   const set = (group: HTMLElement, place: readonly number[]) => {
     fieldsIn(group).forEach((field, index) => {
       const control = controlOf(root, field);
-      if (control && place[index] !== undefined) control.value = String(place[index]);
+      if (control && place[index] !== undefined) control.value = localNumber(String(place[index]));
     });
     changed();
   };
@@ -55,7 +56,7 @@ export function listenToPlaces(root: HTMLElement, changed: () => void): void {
         async ({ latitudeDeg, longitudeDeg }) => {
           const heightM = await groundHeightM(latitudeDeg, longitudeDeg);
           set(group, [latitudeDeg, longitudeDeg, heightM]);
-          note(pageWords().townHeight);
+          note(words().townHeight);
         },
         note,
       );
@@ -99,12 +100,11 @@ function openTowns(
 }
 
 function locate(found: (place: readonly number[]) => void, note: (message: string) => void): void {
-  const words = pageWords();
   if (!navigator.geolocation) {
-    note(words.noPosition);
+    note(words().noPosition);
     return;
   }
-  note(words.waitForPosition);
+  note(words().waitForPosition);
   navigator.geolocation.getCurrentPosition(
     ({ coords }) => {
       found([
@@ -112,10 +112,10 @@ function locate(found: (place: readonly number[]) => void, note: (message: strin
         Number(coords.longitude.toFixed(5)),
         Math.round(coords.altitude ?? 0),
       ]);
-      const within = `${words.within} ${Math.round(coords.accuracy)} m.`;
-      note(coords.altitude === null ? `${within} ${words.noHeight}` : within);
+      const within = `${words().within} ${Math.round(coords.accuracy)} m.`;
+      note(coords.altitude === null ? `${within} ${words().noHeight}` : within);
     },
-    ({ message }) => note(message || words.positionFailed),
+    ({ message }) => note(message || words().positionFailed),
     { enableHighAccuracy: true, timeout: 20_000 },
   );
 }

@@ -1,6 +1,6 @@
 /** The row of buttons under an answer: copy as link, code or JSON, print. */
 
-import { pageWords } from './form.js';
+import { words } from '../lib/language.js';
 
 /** What can be copied; `undefined` while the inputs hold an error. */
 export type Copies = Readonly<Record<'link' | 'code' | 'json', string>> | undefined;
@@ -29,12 +29,12 @@ export function listenToShare(
     if (!what) return;
     const made = copies();
     if (!made) {
-      answer(button, pageWords().mendFirst);
+      answer(button, words().mendFirst);
       return;
     }
     navigator.clipboard.writeText(made[what]).then(
-      () => answer(button, pageWords().copied),
-      () => answer(button, pageWords().copyRefused),
+      () => answer(button, words().copied),
+      () => answer(button, words().copyRefused),
     );
   });
 }

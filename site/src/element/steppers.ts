@@ -1,5 +1,6 @@
 /** Stepper buttons and arrow keys of number fields and number cells. */
 
+import { localNumber } from '../lib/language.js';
 import { typed } from '../lib/text.js';
 
 /** A number after some steps, without the noise of binary fractions, held to its bounds. */
@@ -22,7 +23,7 @@ function step(control: HTMLInputElement, steps: number): void {
   const { number, min, max } = control.dataset;
   const value = typed(control.value);
   const from = Number.isNaN(value) ? 0 : value;
-  control.value = String(stepped(from, Number(number), steps, bound(min), bound(max)));
+  control.value = localNumber(String(stepped(from, Number(number), steps, bound(min), bound(max))));
 }
 
 const KEYS: Readonly<Record<string, number>> = {

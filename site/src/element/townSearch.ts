@@ -1,7 +1,7 @@
 /** The town search of a place input: a combobox over the list of towns, which is fetched at first use. */
 
+import { words } from '../lib/language.js';
 import { findTowns, readTowns, type Town } from '../lib/towns.js';
-import { pageWords } from './form.js';
 
 let towns: Promise<readonly Town[]> | undefined;
 
@@ -67,7 +67,7 @@ export function listenToTownSearch(
   };
 
   input.addEventListener('focus', () => {
-    load().catch(() => say(pageWords().townsMissing));
+    load().catch(() => say(words().townsMissing));
   });
   input.addEventListener('input', async (event) => {
     event.stopPropagation();

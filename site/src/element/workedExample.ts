@@ -7,6 +7,8 @@
 import { DomainError } from 'slantpath';
 import type { Example, View, Working } from '../lib/example.js';
 import type { Inputs, Values } from '../lib/inputs.js';
+import { said, speak, words } from '../lib/language.js';
+import { languageFor } from '../lib/languages.js';
 import { renderView } from '../lib/render.js';
 import {
   blamedField,
@@ -17,7 +19,7 @@ import {
   rawOfValues,
   readValues,
 } from '../lib/state.js';
-import { controlOf, fillForm, pageWords, readForm, showFitting } from './form.js';
+import { controlOf, fillForm, readForm, showFitting } from './form.js';
 import { listenToPlaces, showPresets } from './places.js';
 import { type Copies, listenToShare } from './share.js';
 import { listenToSteppers } from './steppers.js';
@@ -48,6 +50,8 @@ export class WorkedExample extends HTMLElement {
     const load = modules[`../examples/${this.dataset['example']}.ts`];
     if (this.#example || !load) return;
     const example = (await load()).default;
+    const name = this.dataset['example'] ?? '';
+    speak(await languageFor(document.documentElement.lang, name, example.working !== undefined));
     this.#example = example;
     this.#inputs = example.inputs;
     this.#defaults = defaultsOf(example.inputs);
@@ -188,12 +192,12 @@ export class WorkedExample extends HTMLElement {
     const answer = this.querySelector<HTMLElement>('.ex-answer');
     if (!answer) return;
     const open = [...answer.querySelectorAll('details')].map((details) => details.open);
-    answer.innerHTML = renderView(pageWords(), view);
+    answer.innerHTML = renderView(words(), view);
     answer.querySelectorAll('details').forEach((details, index) => {
       details.open = open[index] ?? false;
     });
     answer.removeAttribute('data-stale');
-    this.#say(view.says);
+    this.#say(said(view.says));
   }
 
   /** The working is brought up to date while it is open; what it needs is fetched at its first use. */
@@ -208,7 +212,7 @@ export class WorkedExample extends HTMLElement {
       import('../lib/working.js'),
     ]);
     if (working !== this.#working) return;
-    home.innerHTML = renderWorkings(pageWords(), solutionsOf(workedSolution, working));
+    home.innerHTML = renderWorkings(words(), solutionsOf(workedSolution, working));
   }
 
   /** Tells assistive software the answer; nothing is said before the reader has changed something. */
@@ -226,7 +230,7 @@ export class WorkedExample extends HTMLElement {
       control?.closest('.ex-field, .ex-rows') ?? this.querySelector(`[data-rows="${field}"]`);
     const slot = (home ?? this).querySelector<HTMLElement>(home ? '.ex-error' : '.ex-general');
     const label = home?.querySelector('label')?.firstChild?.textContent?.trim();
-    const message = label ? error.message.replace(parameter, label) : error.message;
+    const message = said(label ? error.message.replace(parameter, label) : error.message);
     control?.setAttribute('aria-invalid', 'true');
     if (slot) {
       slot.textContent = message;
@@ -234,7 +238,7 @@ export class WorkedExample extends HTMLElement {
     }
     this.querySelector('.ex-answer')?.setAttribute('data-stale', '');
     const says = this.querySelector('.ex-says');
-    if (says) says.textContent = pageWords().stale;
+    if (says) says.textContent = words().stale;
     this.#say(message);
   }
 

@@ -1,6 +1,7 @@
 /** A map of the error of a formula: steps by pattern and number, never by colour alone. */
 
 import type { Figure } from './example.js';
+import { said } from './language.js';
 import { linear } from './scale.js';
 import { at, label, picture, tag, through } from './svg.js';
 import { escapeHtml, withUnit } from './text.js';
@@ -237,7 +238,7 @@ function axes({ x, y }: ErrorMap, left: number, right: number, top: number): str
     ...across.ticks.map((tick) => label(across(tick), LOW + 17, sign(tick))),
     ...up.ticks.map((tick) => label(left - 7, up(tick) + 4.5, sign(tick), 'end')),
     label((left + right) / 2, LOW + 38, x.label, 'middle', 'name'),
-    `<text class="name" text-anchor="middle" transform="translate(14 ${(top + LOW) / 2}) rotate(-90)">${escapeHtml(y.label)}</text>`,
+    `<text class="name" text-anchor="middle" transform="translate(14 ${(top + LOW) / 2}) rotate(-90)">${escapeHtml(said(y.label))}</text>`,
   ];
 }
 

@@ -1,6 +1,7 @@
 /** Line plots: curves, samples, bands and marks over two axes. Readable without colour and in print. */
 
 import type { Figure, Table } from './example.js';
+import { said } from './language.js';
 import { extent, linear, logarithmic, type Scale } from './scale.js';
 import { label, picture, tag, through } from './svg.js';
 import { escapeHtml, shown } from './text.js';
@@ -209,7 +210,7 @@ export function linePlot(plot: Plot): Figure {
       ]),
     }),
     label((left + right) / 2, low + 38, axisText(plot.x), 'middle', 'name'),
-    `<text class="name" text-anchor="middle" transform="translate(14 ${(top + low) / 2}) rotate(-90)">${escapeHtml(axisText(plot.y))}</text>`,
+    `<text class="name" text-anchor="middle" transform="translate(14 ${(top + low) / 2}) rotate(-90)">${escapeHtml(said(axisText(plot.y)))}</text>`,
   );
   for (const rule of rules) {
     const line: [number, number][] =

@@ -2,10 +2,14 @@
 
 import type { Figure, Output, Presets, Table, View } from './example.js';
 import type { AnyRows, Column, Input, Inputs, PlaceInput, SeveralInput } from './inputs.js';
+import { localNumber, said } from './language.js';
 import { PRESETS } from './places.js';
 import { applies, fieldsOf, type Raw, splitRows } from './state.js';
 import { escapeHtml, shown, withUnit } from './text.js';
 import type { Words } from './words.js';
+
+/** A text of an example in the present language, safe for HTML. */
+const inWords = (text: string) => escapeHtml(said(text));
 
 const attributes = (of: Readonly<Record<string, string | number | boolean | undefined>>) =>
   Object.entries(of)
@@ -17,7 +21,7 @@ const attributes = (of: Readonly<Record<string, string | number | boolean | unde
 const errorSlot = (id: string) => `<p class="ex-error" id="${id}-error" hidden></p>`;
 
 const hintOf = (id: string, hint: string | undefined) =>
-  hint ? `<p class="ex-hint" id="${id}-hint">${escapeHtml(hint)}</p>` : '';
+  hint ? `<p class="ex-hint" id="${id}-hint">${inWords(hint)}</p>` : '';
 
 const describedBy = (id: string, hint: string | undefined) =>
   hint ? `${id}-error ${id}-hint` : `${id}-error`;
@@ -40,7 +44,7 @@ function numberField(
   raw: string,
 ): string {
   const stepper = (sense: -1 | 1, sign: string, word: string) =>
-    `<button type="button" class="ex-step" tabindex="-1" data-step="${sense}" aria-label="${escapeHtml(`${word} ${of.label}`)}">${sign}</button>`;
+    `<button type="button" class="ex-step" tabindex="-1" data-step="${sense}" aria-label="${`${word} ${inWords(of.label)}`}">${sign}</button>`;
   const control = attributes({
     id,
     name: field,
@@ -48,15 +52,15 @@ function numberField(
     inputmode: (of.min ?? -1) >= 0 ? 'decimal' : undefined,
     autocomplete: 'off',
     spellcheck: 'false',
-    value: raw,
-    placeholder: of.empty,
+    value: localNumber(raw),
+    placeholder: of.empty === undefined ? undefined : said(of.empty),
     'data-number': of.step,
     'data-min': of.min,
     'data-max': of.max,
     'aria-describedby': describedBy(id, of.hint),
   });
-  const unit = of.unit ? ` <span class="ex-unit">${escapeHtml(of.unit)}</span>` : '';
-  return `<div class="ex-field"><label for="${id}">${escapeHtml(of.label)}${unit}</label><div class="ex-number">${stepper(-1, '−', words.less)}<input${control}>${stepper(1, '+', words.more)}</div>${errorSlot(id)}${hintOf(id, of.hint)}</div>`;
+  const unit = of.unit ? ` <span class="ex-unit">${inWords(of.unit)}</span>` : '';
+  return `<div class="ex-field"><label for="${id}">${inWords(of.label)}${unit}</label><div class="ex-number">${stepper(-1, '−', words.less)}<input${control}>${stepper(1, '+', words.more)}</div>${errorSlot(id)}${hintOf(id, of.hint)}</div>`;
 }
 
 /** The search for a town, hidden until it is asked for. */
@@ -66,7 +70,7 @@ const townSearch = (words: Words, id: string) =>
 function placeFields(words: Words, id: string, name: string, input: PlaceInput, raw: Raw): string {
   const [latitude = '', longitude = '', height = ''] = fieldsOf(name, input);
   const options = PRESETS.map(
-    (preset, index) => `<option value="${index}">${escapeHtml(preset.name)}</option>`,
+    (preset, index) => `<option value="${index}">${inWords(preset.name)}</option>`,
   ).join('');
   const of = (label: string, unit: string, step: number, span: number, hint?: string) => ({
     label,
@@ -77,7 +81,7 @@ function placeFields(words: Words, id: string, name: string, input: PlaceInput, 
     max: span,
   });
   const at = (field: string) => `${id}-${field}`;
-  return `<fieldset class="ex-place" data-place="${latitude} ${longitude} ${height}"><legend>${escapeHtml(input.label)}</legend><div class="ex-field"><label for="${id}-${name}-preset">${words.place}</label><select id="${id}-${name}-preset" data-preset><option value="">${words.ownCoordinates}</option>${options}</select></div>${numberField(words, at(latitude), latitude, of(words.latitude, words.north, 0.1, 90), raw[latitude] ?? '')}${numberField(words, at(longitude), longitude, of(words.longitude, words.east, 0.1, 180), raw[longitude] ?? '')}${numberField(words, at(height), height, { label: words.height, unit: 'm', step: 10, min: -400, max: 9000 }, raw[height] ?? '')}<p class="ex-tools"><button type="button" data-town="${id}-${name}-towns" aria-expanded="false">${words.findTown}</button><button type="button" data-locate>${words.useMyPosition}</button></p>${townSearch(words, `${id}-${name}-towns`)}<p class="ex-hint" data-place-note hidden></p></fieldset>`;
+  return `<fieldset class="ex-place" data-place="${latitude} ${longitude} ${height}"><legend>${inWords(input.label)}</legend><div class="ex-field"><label for="${id}-${name}-preset">${words.place}</label><select id="${id}-${name}-preset" data-preset><option value="">${words.ownCoordinates}</option>${options}</select></div>${numberField(words, at(latitude), latitude, of(words.latitude, words.north, 0.1, 90), raw[latitude] ?? '')}${numberField(words, at(longitude), longitude, of(words.longitude, words.east, 0.1, 180), raw[longitude] ?? '')}${numberField(words, at(height), height, { label: words.height, unit: 'm', step: 10, min: -400, max: 9000 }, raw[height] ?? '')}<p class="ex-tools"><button type="button" data-town="${id}-${name}-towns" aria-expanded="false">${words.findTown}</button><button type="button" data-locate>${words.useMyPosition}</button></p>${townSearch(words, `${id}-${name}-towns`)}<p class="ex-hint" data-place-note hidden></p></fieldset>`;
 }
 
 function cell(
@@ -88,19 +92,19 @@ function cell(
   column: Column,
   raw: string,
 ): string {
-  const label = `${column.label}, ${words.row} ${row + 1}`;
+  const label = `${said(column.label)}, ${words.row} ${row + 1}`;
   const common = { 'aria-label': label, 'data-cell': `${name}[${row}].${key}` };
   if ('options' in column) {
     const options = Object.entries(column.options)
       .map(
         ([value, word]) =>
-          `<option value="${escapeHtml(value)}"${value === raw ? ' selected' : ''}>${escapeHtml(word)}</option>`,
+          `<option value="${escapeHtml(value)}"${value === raw ? ' selected' : ''}>${inWords(word)}</option>`,
       )
       .join('');
     return `<select${attributes(common)}>${options}</select>`;
   }
   const step = 'text' in column ? undefined : (column.step ?? 1);
-  return `<input${attributes({ ...common, type: 'text', autocomplete: 'off', spellcheck: 'false', value: raw, 'data-number': step })}>`;
+  return `<input${attributes({ ...common, type: 'text', autocomplete: 'off', spellcheck: 'false', value: step === undefined ? raw : localNumber(raw), 'data-number': step })}>`;
 }
 
 /** The body of a table input; rendered anew when rows come or go. */
@@ -122,12 +126,12 @@ function rowsField(words: Words, id: string, name: string, input: AnyRows, raw: 
     .map((column) => {
       const unit =
         'unit' in column && column.unit
-          ? ` <span class="ex-unit">${escapeHtml(column.unit)}</span>`
+          ? ` <span class="ex-unit">${inWords(column.unit)}</span>`
           : '';
-      return `<th scope="col">${escapeHtml(column.label)}${unit}</th>`;
+      return `<th scope="col">${inWords(column.label)}${unit}</th>`;
     })
     .join('');
-  return `<fieldset class="ex-rows" data-rows="${name}"><legend>${escapeHtml(input.label)}</legend>${hintOf(id, input.hint)}<div class="ex-scroll"><table><thead><tr>${heads}<td></td></tr></thead><tbody>${renderRows(words, name, input, raw)}</tbody></table></div><p class="ex-tools"><button type="button" data-add>${words.addRow}</button></p>${errorSlot(id)}</fieldset>`;
+  return `<fieldset class="ex-rows" data-rows="${name}"><legend>${inWords(input.label)}</legend>${hintOf(id, input.hint)}<div class="ex-scroll"><table><thead><tr>${heads}<td></td></tr></thead><tbody>${renderRows(words, name, input, raw)}</tbody></table></div><p class="ex-tools"><button type="button" data-add>${words.addRow}</button></p>${errorSlot(id)}</fieldset>`;
 }
 
 function severalField(id: string, name: string, input: SeveralInput, line: string): string {
@@ -136,21 +140,21 @@ function severalField(id: string, name: string, input: SeveralInput, line: strin
     const boxes = Object.entries(options)
       .map(
         ([value, word]) =>
-          `<label><input${attributes({ type: 'checkbox', value, checked: ticked.includes(value) })}> ${escapeHtml(word)}</label>`,
+          `<label><input${attributes({ type: 'checkbox', value, checked: ticked.includes(value) })}> ${inWords(word)}</label>`,
       )
       .join('');
-    return `<details><summary>${escapeHtml(title)}</summary>${boxes}</details>`;
+    return `<details><summary>${inWords(title)}</summary>${boxes}</details>`;
   });
-  return `<fieldset class="ex-rows ex-several" data-several="${name}"><legend>${escapeHtml(input.label)}</legend>${hintOf(id, input.hint)}${groups.join('')}${errorSlot(id)}</fieldset>`;
+  return `<fieldset class="ex-rows ex-several" data-several="${name}"><legend>${inWords(input.label)}</legend>${hintOf(id, input.hint)}${groups.join('')}${errorSlot(id)}</fieldset>`;
 }
 
 /** The list of sets of inputs. */
 function presetField(example: string, presets: Presets<Inputs>): string {
   const options = presets.sets
-    .map(({ label }, index) => `<option value="${index}">${escapeHtml(label)}</option>`)
+    .map(({ label }, index) => `<option value="${index}">${inWords(label)}</option>`)
     .join('');
   const id = `${example}-presets`;
-  return `<div class="ex-field"><label for="${id}">${escapeHtml(presets.label)}</label><select id="${id}" data-sets><option value="">${escapeHtml(presets.own)}</option>${options}</select></div>`;
+  return `<div class="ex-field"><label for="${id}">${inWords(presets.label)}</label><select id="${id}" data-sets><option value="">${inWords(presets.own)}</option>${options}</select></div>`;
 }
 
 function renderInput(words: Words, example: string, name: string, input: Input, raw: Raw): string {
@@ -175,15 +179,15 @@ function renderInput(words: Words, example: string, name: string, input: Input, 
     case 'rows':
       return rowsField(words, id, name, input, line);
     case 'toggle':
-      return `<div class="ex-field ex-toggle"><label><input${attributes({ id, name, type: 'checkbox', checked: line === 'yes', 'aria-describedby': describedBy(id, input.hint) })}> ${escapeHtml(input.label)}</label>${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
+      return `<div class="ex-field ex-toggle"><label><input${attributes({ id, name, type: 'checkbox', checked: line === 'yes', 'aria-describedby': describedBy(id, input.hint) })}> ${inWords(input.label)}</label>${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
     case 'choice': {
       const options = Object.entries(input.options)
         .map(
           ([value, word]) =>
-            `<option value="${escapeHtml(value)}"${value === line ? ' selected' : ''}>${escapeHtml(word)}</option>`,
+            `<option value="${escapeHtml(value)}"${value === line ? ' selected' : ''}>${inWords(word)}</option>`,
         )
         .join('');
-      return `<div class="ex-field"><label for="${id}">${escapeHtml(input.label)}</label><select${attributes({ id, name, 'aria-describedby': describedBy(id, input.hint) })}>${options}</select>${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
+      return `<div class="ex-field"><label for="${id}">${inWords(input.label)}</label><select${attributes({ id, name, 'aria-describedby': describedBy(id, input.hint) })}>${options}</select>${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
     }
     case 'text': {
       const common = attributes({
@@ -197,7 +201,7 @@ function renderInput(words: Words, example: string, name: string, input: Input, 
         (input.lines ?? 1) > 1
           ? `<textarea${common} rows="${input.lines}">${escapeHtml(line)}</textarea>`
           : `<input type="text"${common} value="${escapeHtml(line)}">`;
-      return `<div class="ex-field"><label for="${id}">${escapeHtml(input.label)}</label>${control}${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
+      return `<div class="ex-field"><label for="${id}">${inWords(input.label)}</label>${control}${errorSlot(id)}${hintOf(id, input.hint)}</div>`;
     }
   }
 }
@@ -215,8 +219,7 @@ export function renderForm(
     renderInput(words, example, name, input, raw),
   );
   const buttons = actions.map(
-    ({ label }, index) =>
-      `<button type="button" data-action="${index}">${escapeHtml(label)}</button>`,
+    ({ label }, index) => `<button type="button" data-action="${index}">${inWords(label)}</button>`,
   );
   return (
     (presets ? presetField(example, presets) : '') +
@@ -227,31 +230,31 @@ export function renderForm(
 
 function renderOutput(output: Output): string {
   const figure = escapeHtml(withUnit(shown(output.value, output.digits), output.unit));
-  const note = output.note ? ` <small>${escapeHtml(output.note)}</small>` : '';
-  return `<div${output.main ? ' class="ex-main"' : ''}><dt>${escapeHtml(output.label)}</dt><dd><output>${figure}</output>${note}</dd></div>`;
+  const note = output.note ? ` <small>${inWords(output.note)}</small>` : '';
+  return `<div${output.main ? ' class="ex-main"' : ''}><dt>${inWords(output.label)}</dt><dd><output>${figure}</output>${note}</dd></div>`;
 }
 
 /** A table of figures. */
 export function renderTable(table: Table): string {
-  const head = table.columns.map((column) => `<th scope="col">${escapeHtml(column)}</th>`).join('');
+  const head = table.columns.map((column) => `<th scope="col">${inWords(column)}</th>`).join('');
   const body = table.rows
     .map(([first = '', ...rest]) => {
-      const cells = rest.map((cell) => `<td>${escapeHtml(cell)}</td>`).join('');
-      return `<tr><th scope="row">${escapeHtml(first)}</th>${cells}</tr>`;
+      const cells = rest.map((cell) => `<td>${inWords(cell)}</td>`).join('');
+      return `<tr><th scope="row">${inWords(first)}</th>${cells}</tr>`;
     })
     .join('');
-  return `<div class="ex-scroll" tabindex="0" role="region" aria-label="${escapeHtml(table.caption)}"><table class="ex-table"><caption>${escapeHtml(table.caption)}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div>`;
+  return `<div class="ex-scroll" tabindex="0" role="region" aria-label="${inWords(table.caption)}"><table class="ex-table"><caption>${inWords(table.caption)}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div>`;
 }
 
 /** A drawing with its numbers folded below it. */
 export function renderFigure(words: Words, figure: Figure): string {
-  return `<figure class="ex-figure">${figure.svg}<figcaption>${escapeHtml(figure.title)}</figcaption><details><summary>${words.numbersInPicture}</summary>${renderTable(figure.table)}</details></figure>`;
+  return `<figure class="ex-figure">${figure.svg}<figcaption>${inWords(figure.title)}</figcaption><details><summary>${words.numbersInPicture}</summary>${renderTable(figure.table)}</details></figure>`;
 }
 
 /** The whole answer. */
 export function renderView(words: Words, view: View): string {
   const notes = (view.notes ?? [])
-    .map((note) => `<p class="ex-note">${escapeHtml(note)}</p>`)
+    .map((note) => `<p class="ex-note">${inWords(note)}</p>`)
     .join('');
-  return `<p class="ex-says">${escapeHtml(view.says)}</p><dl class="ex-outputs">${view.outputs.map(renderOutput).join('')}</dl>${notes}${(view.tables ?? []).map(renderTable).join('')}${(view.figures ?? []).map((figure) => renderFigure(words, figure)).join('')}`;
+  return `<p class="ex-says">${inWords(view.says)}</p><dl class="ex-outputs">${view.outputs.map(renderOutput).join('')}</dl>${notes}${(view.tables ?? []).map(renderTable).join('')}${(view.figures ?? []).map((figure) => renderFigure(words, figure)).join('')}`;
 }

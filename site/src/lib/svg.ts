@@ -1,5 +1,6 @@
 /** Small builders of SVG text. */
 
+import { said } from './language.js';
 import { escapeHtml } from './text.js';
 
 /** Coordinates with a tenth of a unit: enough for the eye, short for the page. */
@@ -27,7 +28,7 @@ export function label(
   anchor: 'start' | 'middle' | 'end' = 'middle',
   kind = 'tick',
 ): string {
-  return tag('text', { x, y, 'text-anchor': anchor, class: kind }, escapeHtml(text));
+  return tag('text', { x, y, 'text-anchor': anchor, class: kind }, escapeHtml(said(text)));
 }
 
 /** Path data through some points; a gap where a coordinate is not finite. */
@@ -47,5 +48,5 @@ export function through(points: readonly (readonly [number, number])[]): string 
 
 /** The complete picture: one image to assistive software, named by `title`. */
 export function picture(width: number, height: number, title: string, inner: string): string {
-  return `<svg class="draw" viewBox="0 0 ${width} ${height}" role="img" aria-label="${escapeHtml(title)}">${inner}</svg>`;
+  return `<svg class="draw" viewBox="0 0 ${width} ${height}" role="img" aria-label="${escapeHtml(said(title))}">${inner}</svg>`;
 }

@@ -1,5 +1,7 @@
 /** Numbers and text as the pages show them. */
 
+import { localNumber, said } from './language.js';
+
 const ESCAPES: Readonly<Record<string, string>> = {
   '&': '&amp;',
   '<': '&lt;',
@@ -17,15 +19,16 @@ export function escapeHtml(text: string | number): string {
  * This is the one way a result is printed, so that tests can compare it with the library's value.
  */
 export function shown(value: number | string, digits = 2): string {
-  if (typeof value === 'string') return value;
+  if (typeof value === 'string') return said(value);
   const text = value.toFixed(digits);
-  return Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−');
+  return localNumber(Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−'));
 }
 
 /** A unit with the space that belongs before it: none before a degree sign. */
 export function withUnit(text: string, unit: string | undefined): string {
   if (!unit) return text;
-  return /^[°′″]/.test(unit) ? `${text}${unit}` : `${text} ${unit}`;
+  const own = said(unit);
+  return /^[°′″]/.test(own) ? `${text}${own}` : `${text} ${own}`;
 }
 
 /**
@@ -62,5 +65,5 @@ export function compassWords(azimuthDeg: number): string {
 /** East or west longitude as people write it: `16.4° E`. */
 export function longitudeText(longitudeDeg: number, digits = 1): string {
   const turned = ((((longitudeDeg + 180) % 360) + 360) % 360) - 180;
-  return `${Math.abs(turned).toFixed(digits)}° ${turned < 0 ? 'W' : 'E'}`;
+  return `${localNumber(Math.abs(turned).toFixed(digits))}° ${said(turned < 0 ? 'W' : 'E')}`;
 }

@@ -1,10 +1,6 @@
-/**
- * The words of the pattern itself: everything a worked example says that its definition does not. One record for each
- * language; the page's language chooses. A definition is translated by a file of the same name in
- * `site/src/examples/<language>/`.
- */
+/** The words of the pattern itself: everything a worked example says that its definition does not. */
 
-const en = {
+export const en = {
   place: 'Place',
   ownCoordinates: 'Own coordinates',
   latitude: 'Latitude',
@@ -45,11 +41,4 @@ const en = {
 };
 
 /** The words of one language. */
-export type Words = Readonly<typeof en>;
-
-const WORDS: Readonly<Record<string, Words>> = { en };
-
-/** The words of a language such as `de` or `de-AT`; English where there are none. */
-export function wordsOf(language: string | undefined): Words {
-  return WORDS[language?.split('-')[0] ?? 'en'] ?? en;
-}
+export type Words = Readonly<Record<keyof typeof en, string>>;

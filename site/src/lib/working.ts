@@ -3,6 +3,7 @@
 import { DomainError } from 'slantpath';
 import type { WorkedSolution, workedSolution } from 'slantpath/teaching';
 import type { Working } from './example.js';
+import { localFormula, localNumber, said } from './language.js';
 import { escapeHtml, shown, withUnit } from './text.js';
 import type { Words } from './words.js';
 
@@ -35,7 +36,10 @@ export function solutionsOf(
 }
 
 const value = (quantity: { readonly value: number; readonly unit: string }) =>
-  inUnit(String(Number(quantity.value.toPrecision(10))).replace('-', '−'), quantity.unit);
+  inUnit(
+    localNumber(String(Number(quantity.value.toPrecision(10))).replaceAll('-', '−')),
+    quantity.unit,
+  );
 
 /** Solutions as lists of steps; what an earlier one has shown is not shown again. */
 export function renderWorkings(words: Words, solutions: readonly WorkedSolution[]): string {
@@ -48,19 +52,19 @@ export function renderWorkings(words: Words, solutions: readonly WorkedSolution[
   let shownSteps = 0;
   return solutions
     .map((solution) => {
-      const title = `<h3>${escapeHtml(solution.title)}</h3>`;
+      const title = `<h3>${escapeHtml(said(solution.title))}</h3>`;
       if (solution.kind === 'no-answer')
-        return `${title}<p>${words.noAnswer}: ${escapeHtml(solution.reason)}.</p>`;
+        return `${title}<p>${words.noAnswer}: ${escapeHtml(said(solution.reason))}.</p>`;
       const known = [...solution.givens, ...solution.constants]
         .map(
           (quantity) =>
-            `<li><i>${escapeHtml(quantity.symbol)}</i> = ${escapeHtml(value(quantity))}, ${escapeHtml(quantity.meaning)}</li>`,
+            `<li><i>${escapeHtml(quantity.symbol)}</i> = ${escapeHtml(value(quantity))}, ${escapeHtml(said(quantity.meaning))}</li>`,
         )
         .filter(fresh);
       const steps = solution.steps
         .map(
           (step) =>
-            `<li><span>${escapeHtml(step.meaning)}</span><code>${escapeHtml(printed(step.formulaText))}</code><code>${escapeHtml(printed(step.substitutedText))}</code><code>${escapeHtml(step.symbol)} = <b>${escapeHtml(inUnit(shown(step.rounded, step.decimals), step.unit))}</b></code></li>`,
+            `<li><span>${escapeHtml(said(step.meaning))}</span><code>${escapeHtml(printed(localFormula(step.formulaText)))}</code><code>${escapeHtml(printed(localFormula(step.substitutedText)))}</code><code>${escapeHtml(step.symbol)} = <b>${escapeHtml(inUnit(shown(step.rounded, step.decimals), step.unit))}</b></code></li>`,
         )
         .filter(fresh);
       const list = `<ol start="${shownSteps + 1}">${steps.join('')}</ol>`;
