@@ -135,6 +135,43 @@ function crossed(node: FormulaNode): FormulaNode {
   return name === 'cos' ? call('sin', callArguments(node)) : node;
 }
 
+/** A square root left out. */
+const unrooted = (node: FormulaNode): FormulaNode =>
+  calledName(node) === 'sqrt' ? (callArguments(node)[0] ?? node) : node;
+
+/** Half the way between two given places in the stead of the place half way. */
+function halfWayFromZero(node: FormulaNode, plan: SolutionPlan): FormulaNode {
+  const half = binary(node);
+  const sum = half?.operator === '/' && literalValue(half.right) === 2 ? binary(half.left) : null;
+  if (sum?.operator !== '+') return node;
+  const places = [sum.left, sum.right].map(symbolName);
+  return places.every((place) => plan.givens.some(({ symbol }) => symbol === place))
+    ? joined('/', joined('-', sum.right, sum.left), literal(2))
+    : node;
+}
+
+/** An added term subtracted, where what it is fits. */
+const subtracted =
+  (what: RegExp) =>
+  (node: FormulaNode, plan: SolutionPlan): FormulaNode => {
+    const parts = binary(node);
+    if (parts?.operator !== '+') return node;
+    const name = symbolName(parts.right);
+    const known = [...plan.givens, ...plan.steps].find(({ symbol }) => symbol === name);
+    return known && what.test(known.meaning) ? joined('-', parts.left, parts.right) : node;
+  };
+
+/** Odds as they stand for the share x / (1 + x). */
+function oddsForShare(node: FormulaNode): FormulaNode {
+  const parts = binary(node);
+  const below = parts?.operator === '/' ? binary(parts.right) : null;
+  const share =
+    below?.operator === '+' &&
+    literalValue(below.left) === 1 &&
+    symbolName(below.right) !== undefined;
+  return parts && share ? parts.left : node;
+}
+
 /** All slips that are looked for. Where two give the same answer, both are named. */
 export const SLIPS: readonly Slip[] = [
   {
@@ -267,6 +304,22 @@ export const SLIPS: readonly Slip[] = [
     changes: (plan) => trees(plan, unsquared),
   },
   {
+    name: 'root-not-taken',
+    explanation: 'The square root was not taken.',
+    changes: (plan) => trees(plan, unrooted),
+  },
+  {
+    name: 'half-way-from-zero',
+    explanation:
+      'Half the way between the two places was taken for the place itself: it counts from the first place, not from zero.',
+    changes: (plan) => trees(plan, halfWayFromZero),
+  },
+  {
+    name: 'gain-subtracted',
+    explanation: 'A gain was subtracted; gains are positive and added.',
+    changes: (plan) => trees(plan, subtracted(/\bgain\b/)),
+  },
+  {
     name: 'loss-added',
     explanation: 'A loss was added; losses are positive and subtracted.',
     changes: (plan) => trees(plan, lossSign),
@@ -275,6 +328,37 @@ export const SLIPS: readonly Slip[] = [
     name: 'percentage-not-converted',
     explanation: 'A percentage was used as it stands; as a ratio it is a hundredth of that.',
     changes: (plan) => trees(plan, undivided(100)),
+  },
+  {
+    name: 'guard-band-reversed',
+    explanation:
+      'The guard band was put on the wrong side of the limit: to accept, the reading must be better than the limit by it.',
+    changes: (plan) => trees(plan, subtracted(/^guard band$/)),
+  },
+  {
+    name: 'expanded-for-standard',
+    explanation: 'The expanded uncertainty (k = 2) stands where the standard one belongs.',
+    changes: (plan) =>
+      givensThat(
+        plan,
+        (name) => /standardUncertainty/i.test(name),
+        (value) => value * 2,
+      ),
+  },
+  {
+    name: 'prior-left-out',
+    explanation:
+      'What was known before the observation was left out: the likelihood ratio alone is no probability.',
+    changes: (plan) => {
+      const priors = plan.givens.filter(({ name }) => /^prior/.test(name));
+      const even = Object.fromEntries(priors.map(({ symbol }) => [symbol, 1]));
+      return priors.length > 0 ? [{ givens: (values) => ({ ...values, ...even }) }] : [];
+    },
+  },
+  {
+    name: 'odds-for-probability',
+    explanation: 'Odds are no probability: a share is the odds over one and the odds.',
+    changes: (plan) => trees(plan, oddsForShare),
   },
   {
     name: 'spherical-earth',

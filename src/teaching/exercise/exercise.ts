@@ -58,7 +58,7 @@ function told({ meaning, unit }: SolutionGiven, value: number): string {
 }
 
 /** The constants of a plan in words, so that everyone computes with the same. */
-function takenFrom({ constants }: SolutionPlan): string {
+function takenFrom({ constants }: WorkedSolution & { readonly kind: 'solved' }): string {
   if (constants.length === 0) return '';
   const list = constants.map(({ meaning, value, unit }) =>
     `${meaning}: ${put(value)} ${unit}`.trim(),
@@ -134,7 +134,7 @@ export function exercise(input: ExerciseInput): Exercise {
         .map((each) => told(each, inputs[each.name] as number))
         .join(
           '; ',
-        )}.${takenFrom(plan)} Answer in ${step.unit === '' ? 'a plain number' : step.unit} to ${toDecimals(step.decimals)}.`,
+        )}.${takenFrom(solution)} Answer in ${step.unit === '' ? 'a plain number' : step.unit} to ${toDecimals(step.decimals)}.`,
       unit: step.unit,
       decimals: step.decimals,
       answer: solution.answer.value,

@@ -6,6 +6,8 @@
 
 import type jsep from 'jsep';
 import { acosDeg, asinDeg, atan2Deg, cosDeg, sinDeg, tanDeg } from '../../numeric/angle.js';
+import { normalProbability } from '../../numeric/normal.js';
+import { studentProbability } from '../../numeric/student.js';
 import { type FormulaNode, formulaTree, refuseFormula } from './parse.js';
 
 /** Values of the variables of a formula by name. */
@@ -15,6 +17,13 @@ export type FormulaValues = Readonly<Record<string, number>>;
 export type CompiledFormula = (values: FormulaValues) => number;
 
 type Numeric = (...args: number[]) => number;
+
+/** Student's t below `t`; NaN where there is no such distribution. */
+function studentBelow(t: number, degreesOfFreedom: number): number {
+  return Number.isFinite(t) && degreesOfFreedom >= 1
+    ? studentProbability(t, degreesOfFreedom)
+    : Number.NaN;
+}
 
 /** Functions a formula may use, with the number of their arguments. Angles are in degrees. */
 const FUNCTIONS: ReadonlyMap<string, readonly [count: number, compute: Numeric]> = new Map<
@@ -37,6 +46,8 @@ const FUNCTIONS: ReadonlyMap<string, readonly [count: number, compute: Numeric]>
   ['ln', [1, Math.log as Numeric]],
   ['log', [1, Math.log10 as Numeric]],
   ['log10', [1, Math.log10 as Numeric]],
+  ['normal', [1, normalProbability]],
+  ['student', [2, (t, n) => studentBelow(t as number, n as number)]],
   ['round', [1, Math.round as Numeric]],
   ['sign', [1, Math.sign as Numeric]],
   ['min', [2, Math.min]],
@@ -139,7 +150,8 @@ function compileCall(node: jsep.CallExpression, variables: readonly string[]): C
  * Compiles a typed formula.
  *
  * `^` is the power, `log` the decimal logarithm, `ln` the natural one; sin, cos, tan take degrees and their
- * inverses give degrees; `sinRad`, `cosRad`, `tanRad` take radians.
+ * inverses give degrees; `sinRad`, `cosRad`, `tanRad` take radians. `normal(z)` and `student(t, n)` are the
+ * probabilities below z and t, the latter for n degrees of freedom.
  *
  * @param formula  The text, at most 400 characters.
  * @param variables  Names that stand for values.

@@ -26,6 +26,7 @@ const OPERATORS: Readonly<Record<string, string>> = {
   ln: '\\ln',
   log: '\\log_{10}',
   log10: '\\log_{10}',
+  normal: '\\Phi',
   min: '\\min',
   max: '\\max',
 };

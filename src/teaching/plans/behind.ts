@@ -1,7 +1,12 @@
 /** Plans of worked solutions for peaking, distribution and acceptance. */
 
 import { decideConformity } from '../../acceptance/index.js';
-import { cableLossDb, dbuvToDbm, outletLevels } from '../../distribution/index.js';
+import {
+  cableLossDb,
+  type DistributionPart,
+  dbuvToDbm,
+  outletLevels,
+} from '../../distribution/index.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
 import { bracketPeak } from '../../peaking/index.js';
 import type { SolutionPlan } from '../solution/plan.js';
@@ -98,6 +103,75 @@ const CABLE: SolutionPlan = {
   }),
 };
 
+const CABLE_RUN: SolutionPlan = {
+  name: 'cable-run',
+  title: 'How much does a cable of this type take, as warm as it is?',
+  part: 'distribution',
+  functionName: 'cableLossDb',
+  givens: [
+    given(
+      'skinLossDbPer100m',
+      'a',
+      'a',
+      'loss by skin effect at 1000 MHz',
+      'dB/100 m',
+      [13, 27, 0.5],
+    ),
+    given(
+      'dielectricLossDbPer100m',
+      'b',
+      'b',
+      'loss in the dielectric at 1000 MHz',
+      'dB/100 m',
+      [0.5, 2, 0.1],
+    ),
+    given('lengthM', 'l', 'l', 'length', 'm', [10, 90, 1]),
+    given('frequencyMHz', 'f', 'f', 'intermediate frequency', 'MHz', [950, 2150, 50]),
+    given('temperatureC', 'T', 'T', 'temperature of the cable', 'degrees Celsius', [-10, 45, 5]),
+  ],
+  constants: [constant('g', 'g', 'growth of the loss', 0.2, 'percent/K', 'practice of the trade')],
+  steps: [
+    step(
+      'A',
+      'A',
+      'loss of 100 m at 20 degrees Celsius',
+      'a * sqrt(f / 1000) + b * f / 1000',
+      'dB',
+      2,
+      'skin effect and dielectric',
+    ),
+    step(
+      'W',
+      'W',
+      'growth with the temperature',
+      '1 + g / 100 * (T - 20)',
+      '',
+      3,
+      'practice of the trade',
+    ),
+    step('L', 'L', 'cable loss', 'A * W * l / 100', 'dB', 1, 'in proportion to the length'),
+  ],
+  compute: (inputs) => {
+    const cable = {
+      skinLossDbPer100m: input(inputs, 'skinLossDbPer100m'),
+      dielectricLossDbPer100m: input(inputs, 'dielectricLossDbPer100m'),
+    };
+    const lengthM = input(inputs, 'lengthM');
+    const frequencyMHz = input(inputs, 'frequencyMHz');
+    const temperatureC = input(inputs, 'temperatureC');
+    return {
+      A: cableLossDb({ cable, lengthM: 100, frequencyMHz }),
+      W: cableLossDb({
+        cable: { skinLossDbPer100m: 1 },
+        lengthM: 100,
+        frequencyMHz: 1000,
+        temperatureC,
+      }),
+      L: cableLossDb({ cable, lengthM, frequencyMHz, temperatureC }),
+    };
+  },
+};
+
 const OUTLET: SolutionPlan = {
   name: 'outlet-level',
   title: 'Which level is left at the outlet?',
@@ -128,6 +202,54 @@ const OUTLET: SolutionPlan = {
       [1500],
     );
     return { V: outlet?.lowestDbuv ?? Number.NaN };
+  },
+};
+
+const OUTLET_BUDGET: SolutionPlan = {
+  name: 'outlet-budget',
+  title: 'Which level is left at the outlet behind amplifier, cables, splitters and taps?',
+  part: 'distribution',
+  functionName: 'outletLevels',
+  givens: [
+    given('sourceLevelDbuv', 'S', 'S', 'level behind the outdoor unit', 'dBuV', [68, 84, 0.5]),
+    given('amplifierGainDb', 'G', 'G', 'gain of the amplifiers', 'dB', [8, 24, 1]),
+    given('cableLossDb', 'C', 'L_c', 'cable loss', 'dB', [8, 30, 0.5]),
+    given('splitterLossDb', 'P', 'L_s', 'splitter loss', 'dB', [4, 10, 0.5]),
+    given('tapLossDb', 'Q', 'L_t', 'tap loss', 'dB', [8, 20, 1]),
+    given('outletLossDb', 'O', 'L_o', 'outlet loss, connectors counted in', 'dB', [0.5, 3, 0.5]),
+  ],
+  constants: [],
+  steps: [
+    step('B', 'B', 'level behind the amplifiers', 'S + G', 'dBuV', 1, 'sum of decibels'),
+    step('V', 'V', 'level at the outlet', 'B - C - P - Q - O', 'dBuV', 1, 'sum of decibels'),
+  ],
+  compute: (inputs) => {
+    const loss = (name: string, to: DistributionPart): DistributionPart => ({
+      kind: 'attenuator',
+      lossDb: input(inputs, name),
+      to,
+    });
+    const outlet: DistributionPart = {
+      kind: 'outlet',
+      name: 'room',
+      lossDb: input(inputs, 'outletLossDb'),
+    };
+    const [room] = outletLevels(
+      {
+        source: { levelDbuv: input(inputs, 'sourceLevelDbuv') },
+        tree: {
+          kind: 'amplifier',
+          gainDb: input(inputs, 'amplifierGainDb'),
+          noiseFigureDb: 7,
+          to: loss('cableLossDb', loss('splitterLossDb', loss('tapLossDb', outlet))),
+        },
+      },
+      [1500],
+    );
+    return {
+      B: input(inputs, 'sourceLevelDbuv') + (room?.terms[0]?.gainDb[0] ?? Number.NaN),
+      V: room?.lowestDbuv ?? Number.NaN,
+    };
   },
 };
 
@@ -191,7 +313,9 @@ const ACCEPTANCE: SolutionPlan = {
 export const BEHIND_PLANS: readonly SolutionPlan[] = [
   BRACKETING,
   CABLE,
+  CABLE_RUN,
   OUTLET,
+  OUTLET_BUDGET,
   LEVEL_UNITS,
   ACCEPTANCE,
 ];

@@ -3,12 +3,16 @@
 import { DomainError } from '../../errors.js';
 import type { SolutionPlan } from '../solution/plan.js';
 import { ANTENNA_PLANS } from './antenna.js';
+import { AXES_PLANS } from './axes.js';
 import { BEHIND_PLANS } from './behind.js';
 import { LINK_PLANS } from './link.js';
 import { MOUNT_PLANS } from './mount.js';
+import { PEAK_PLANS } from './peak.js';
 import { POINTING_PLANS } from './pointing.js';
 import { RAIN_PLANS } from './rain.js';
 import { SKY_PLANS } from './sky.js';
+import { SUSPECT_PLANS } from './suspects.js';
+import { VERDICT_PLANS } from './verdict.js';
 
 /** The plans. */
 export const SOLUTION_PLANS: readonly SolutionPlan[] = [
@@ -18,7 +22,11 @@ export const SOLUTION_PLANS: readonly SolutionPlan[] = [
   ...ANTENNA_PLANS,
   ...RAIN_PLANS,
   ...LINK_PLANS,
+  ...PEAK_PLANS,
+  ...AXES_PLANS,
   ...BEHIND_PLANS,
+  ...VERDICT_PLANS,
+  ...SUSPECT_PLANS,
 ];
 
 /** Plan of a name; throws with the names there are. */

@@ -2,7 +2,7 @@
 
 import { type CompiledFormula, compileTree } from '../formula/expression.js';
 import { type FormulaNode, formulaTree } from '../formula/parse.js';
-import type { PlanStep, SolutionPlan, SolutionValues } from './plan.js';
+import type { PlanStep, SolutionConstant, SolutionPlan, SolutionValues } from './plan.js';
 
 /** What is changed against the plan. */
 export interface Change {
@@ -14,6 +14,14 @@ export interface Change {
   readonly value?: (value: number, step: PlanStep) => number;
 }
 
+/** The constants of a plan and what is looked up for these inputs. */
+export function constantsOf(
+  plan: SolutionPlan,
+  inputs: Readonly<Record<string, number>>,
+): readonly SolutionConstant[] {
+  return plan.lookedUp ? [...plan.constants, ...plan.lookedUp(inputs)] : plan.constants;
+}
+
 /** Givens and constants by symbol. */
 export function startValues(
   plan: SolutionPlan,
@@ -21,7 +29,7 @@ export function startValues(
 ): Record<string, number> {
   return Object.fromEntries([
     ...plan.givens.map(({ name, symbol }) => [symbol, inputs[name] as number]),
-    ...plan.constants.map(({ symbol, value }) => [symbol, value]),
+    ...constantsOf(plan, inputs).map(({ symbol, value }) => [symbol, value]),
   ]);
 }
 

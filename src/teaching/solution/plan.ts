@@ -67,6 +67,8 @@ export interface SolutionPlan {
   readonly functionName: string;
   readonly givens: readonly SolutionGiven[];
   readonly constants: readonly SolutionConstant[];
+  /** Values that are looked up for the inputs, beside the constants: a table at a frequency, the case that applies. */
+  readonly lookedUp?: (inputs: Readonly<Record<string, number>>) => readonly SolutionConstant[];
   readonly steps: readonly PlanStep[];
   /** The library's values of all steps by symbol for inputs by name; a text where there is no answer. */
   readonly compute: (inputs: Readonly<Record<string, number>>) => SolutionValues | string;

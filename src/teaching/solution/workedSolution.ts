@@ -5,8 +5,8 @@ import { wrapLongitudeDeg } from '../../numeric/angle.js';
 import { formulaTree } from '../formula/parse.js';
 import { treeToTex, treeToText } from '../formula/tex.js';
 import { solutionPlan } from '../plans/index.js';
-import { evaluateRounded, roundedTo, startValues } from './evaluate.js';
-import type { SolutionPlan, SolutionValues } from './plan.js';
+import { constantsOf, evaluateRounded, roundedTo, startValues } from './evaluate.js';
+import type { SolutionConstant, SolutionPlan, SolutionValues } from './plan.js';
 
 /** A quantity of a solution. */
 export interface SolutionQuantity {
@@ -110,7 +110,8 @@ export function workedSolution(
   if (typeof values === 'string')
     return { kind: 'no-answer', name: plan.name, title: plan.title, reason: values };
   const start = startValues(plan, checked);
-  const steps = solutionSteps(plan, { ...start, ...values });
+  const constants = constantsOf(plan, checked);
+  const steps = solutionSteps(plan, constants, { ...start, ...values });
   const last = steps[steps.length - 1] as SolutionStep;
   const early = evaluateRounded(plan, checked)[last.symbol] as number;
   const difference = early - last.value;
@@ -126,7 +127,7 @@ export function workedSolution(
       value: start[symbol] as number,
       unit,
     })),
-    constants: plan.constants,
+    constants,
     steps,
     answer: {
       symbol: last.symbol,
@@ -144,9 +145,13 @@ export function workedSolution(
   };
 }
 
-function solutionSteps(plan: SolutionPlan, values: SolutionValues): SolutionStep[] {
+function solutionSteps(
+  plan: SolutionPlan,
+  constants: readonly SolutionConstant[],
+  values: SolutionValues,
+): SolutionStep[] {
   const texOf = new Map(
-    [...plan.givens, ...plan.constants, ...plan.steps].map(({ symbol, tex }) => [symbol, tex]),
+    [...plan.givens, ...constants, ...plan.steps].map(({ symbol, tex }) => [symbol, tex]),
   );
   const number = (symbol: string) => {
     const value = values[symbol];
