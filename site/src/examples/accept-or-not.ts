@@ -36,6 +36,11 @@ const SAYS = {
   refuse:
     'Refuse: the mean stands outside the limit by more than the guard band, on enough readings.',
 } as const;
+/** The same without a guard band. */
+const SAYS_SIMPLY = {
+  accept: 'Accept: the mean stands inside the limit.',
+  refuse: 'Refuse: the mean stands outside the limit, on enough readings.',
+} as const;
 
 export default defineExample({
   inputs: {
@@ -143,21 +148,21 @@ export default defineExample({
       const x = from + ((to - from) * i) / 120;
       return { x, y: Math.exp(-0.5 * ((x - combined.mean) / sigma) ** 2) };
     });
-    const bands = near
+    // Guard bands that meet are one.
+    const guarded = near
       .filter(() => decision.guardBand > 0)
-      .map((limit) => ({
-        axis: 'x' as const,
-        from: limit - decision.guardBand,
-        to: limit + decision.guardBand,
-        label: 'undecided',
-      }));
+      .map((limit) => [limit - decision.guardBand, limit + decision.guardBand] as const);
+    const [lower, upper] = guarded;
+    const bands = (
+      lower && upper && upper[0] <= lower[1] ? [[lower[0], upper[1]] as const] : guarded
+    ).map(([start, end]) => ({ axis: 'x' as const, from: start, to: end, label: 'undecided' }));
     return {
       says:
         next === 'repeat'
           ? decision.verdict === 'undecided'
             ? 'Undecided: the mean stands in the guard band. Read again, or with a better instrument.'
-            : `Repeat before it is believed: ${combined.count === 1 ? 'one reading' : `${combined.count} readings`} below the limit, three are asked for a refusal.`
-          : SAYS[next],
+            : `Repeat before it is believed: ${combined.count === 1 ? 'one reading' : `${combined.count} readings`} outside the limit, three are asked for a refusal.`
+          : (decision.guardBand > 0 ? SAYS : SAYS_SIMPLY)[next],
       outputs: [
         {
           label: 'Verdict',
@@ -179,7 +184,7 @@ export default defineExample({
           label: '95 % interval',
           value: `${shown(combined.interval.from)} to ${shown(combined.interval.to)}`,
           unit: 'dBµV',
-          note: `t = ${shown(combined.coverageFactor)}`,
+          note: `coverage factor ${shown(combined.coverageFactor)}`,
         },
       ],
       figures: [

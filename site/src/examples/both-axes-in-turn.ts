@@ -120,7 +120,11 @@ export default defineExample({
           main: true,
         },
         { label: 'Loss now', value: fit.lossNowDb, unit: 'dB' },
-        { label: 'Coupling of the axes', value: fit.couplingRatio, note: '0: independent' },
+        {
+          label: 'Coupling of the axes',
+          value: fit.couplingRatio,
+          note: '0 where they do not disturb each other',
+        },
         {
           label: 'Loss after each further peaking',
           value: 100 * search.lossRatioPerStep,
@@ -142,7 +146,7 @@ export default defineExample({
           narrowAxisDeg: fit.narrowAxisDeg,
           readings: readings.map((row) => [row.firstDeg, row.secondDeg]),
           way,
-          axes: ['azimuth', 'elevation'],
+          axes: ['Azimuth', 'Elevation'],
         }),
       ],
       tables: [

@@ -18,7 +18,11 @@ const PATTERNS = {
 } as const;
 type Kind = keyof typeof PATTERNS;
 
-const SIZES = Array.from({ length: 61 }, (_, i) => Number((0.4 * 10 ** (i / 60)).toFixed(4)));
+/** Sizes of the curve: 0.4 to 4 m, further where the reflector is smaller or larger. */
+const sizesWith = (diameterM: number) => {
+  const [from, to] = [Math.min(0.4, diameterM), Math.max(4, diameterM)];
+  return Array.from({ length: 61 }, (_, i) => Number((from * (to / from) ** (i / 60)).toFixed(4)));
+};
 
 interface Question {
   readonly kind: Kind;
@@ -106,7 +110,10 @@ export default defineExample({
       hidden: sight(station, orbitalLongitudeDeg).hidden,
       separationsDeg: question.neighbours.map(({ separationDeg }) => separationDeg),
       here: behind(diameterM, question),
-      curve: SIZES.map((size) => ({ diameterM: size, result: behind(size, question) })),
+      curve: sizesWith(diameterM).map((size) => ({
+        diameterM: size,
+        result: behind(size, question),
+      })),
     };
   },
   view: ({ hidden, separationsDeg, here, curve }, values) => {
@@ -138,7 +145,13 @@ export default defineExample({
           ? [
               linePlot({
                 title: 'Carrier over interference against the size of the reflector',
-                x: { label: 'Diameter', unit: 'm', scale: 'log', min: 0.4, max: 4 },
+                x: {
+                  label: 'Diameter',
+                  unit: 'm',
+                  scale: 'log',
+                  min: points[0]?.x ?? 0.4,
+                  max: points.at(-1)?.x ?? 4,
+                },
                 y: { label: 'Carrier over interference', unit: 'dB' },
                 series: [{ label: 'all neighbours', points: known }],
                 rules: [{ axis: 'x', at: values.diameterM, label: `${values.diameterM} m` }],

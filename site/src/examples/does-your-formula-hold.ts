@@ -32,7 +32,7 @@ type Variable = keyof typeof VARIABLES;
 type End = `${Variable}${'From' | 'To'}`;
 
 const of = (name: string) => VARIABLES[name as Variable];
-const axis = (name: string) => `${of(name)[0].toLowerCase()} / ${of(name)[1]}`;
+const axis = (name: string) => `${of(name)[0]} / ${of(name)[1]}`;
 
 /** Two fields for each variable, shown for the subjects that have it. */
 const ENDS = Object.fromEntries(
@@ -56,6 +56,7 @@ const ENDS = Object.fromEntries(
 ) as Record<End, OptionalNumberInput>;
 
 const words = (name: string) => name.replaceAll('-', ' ');
+const capital = (text: string) => `${text[0]?.toUpperCase()}${text.slice(1)}`;
 const SUBJECTS = Object.fromEntries(
   FORMULA_SUBJECTS.map(({ name }) => [name, words(name)]),
 ) as Record<string, string>;
@@ -83,9 +84,11 @@ function says({ verdict }: Tried): string {
   const limit = withUnit(brief(tolerance), unit);
   if (places + brokenPlaces === 0)
     return 'There is nothing to compare: in this region the satellite is below the horizon everywhere.';
-  const off = worst
-    ? `At worst it is off by ${withUnit(brief(worst.error), unit)}, at ${place(worst.values)}.`
-    : '';
+  const off = !worst
+    ? ''
+    : worst.error === 0
+      ? 'It is exact.'
+      : `At worst it is off by ${withUnit(brief(worst.error), unit)}, at ${place(worst.values)}.`;
   const broken = firstBroken
     ? ` At ${percent(brokenPlaces / (places + brokenPlaces))} of the places it has no value, for instance at ${place(firstBroken)}.`
     : '';
@@ -172,8 +175,8 @@ function curves({ formula, verdict, region }: Tried): Figure[] {
   return [
     linePlot({
       title: `The formula and the exact answer by ${of(side.name)[0].toLowerCase()}`,
-      x: { label: of(side.name)[0].toLowerCase(), unit: of(side.name)[1] },
-      y: { label: words(verdict.subject), unit: unitOf(verdict.unit) },
+      x: { label: of(side.name)[0], unit: of(side.name)[1] },
+      y: { label: capital(words(verdict.subject)), unit: unitOf(verdict.unit) },
       series: [
         { label: 'exact', points: right },
         { label: 'the formula', points: shown },
@@ -247,7 +250,7 @@ export default defineExample({
           note: `of ${verdict.places + verdict.brokenPlaces} places, within ${withUnit(brief(verdict.tolerance), unit)}`,
           main: true,
         },
-        ...(worst
+        ...(worst && worst.error > 0
           ? [
               { label: 'Worst place', value: place(worst.values) },
               {
@@ -270,7 +273,7 @@ export default defineExample({
           ? [
               {
                 caption: 'By area',
-                columns: ['Area', 'within', `largest error / ${unit}`],
+                columns: ['Area', 'Within', `Largest error / ${unit}`],
                 rows: verdict.areas.map((area) => [
                   area.area,
                   percent(area.withinToleranceRatio),
@@ -281,10 +284,9 @@ export default defineExample({
           : []),
         {
           caption: `Compared with: ${meaning}`,
-          columns: ['Variable', 'what it is', 'from', 'to'],
+          columns: ['Variable', 'From', 'To'],
           rows: variables.map((variable) => [
-            variable.symbol,
-            variable.meaning,
+            `${variable.symbol}: ${variable.meaning}`,
             brief(region[variable.name]?.[0] ?? 0),
             brief(region[variable.name]?.[1] ?? 0),
           ]),

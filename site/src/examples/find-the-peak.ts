@@ -34,6 +34,25 @@ interface Note {
   readonly levelDbm: number;
 }
 
+/** Further down than this the lobe is lost in the noise. */
+const LOSS_SEEN_DB = PEAK_DBM - FLOOR_DBM;
+
+/** What a fit of the lobe says where it gives no place, and why a search stops. */
+const WITHOUT_PLACE: Readonly<Record<string, string>> = {
+  edge: 'beyond the notes',
+  flat: 'no lobe seen',
+  'not-main-lobe': 'another lobe',
+  'too-few': 'too few notes',
+  contradictory: 'notes disagree',
+  'end-stop': 'the thread ends',
+  'no-lobe': 'no lobe seen',
+  'too-many': 'too many notes',
+};
+
+/** A loss, as far as a level can show it. */
+const lossText = (lossDb: number) =>
+  lossDb > LOSS_SEEN_DB ? `over ${LOSS_SEEN_DB}` : shown(lossDb, 3);
+
 /** What a bench hides. One turn of its thread moves the beam by one degree. */
 const lobeOf = (bench: number) => {
   const number = Math.abs(Math.round(bench));
@@ -126,7 +145,7 @@ function asked(search: PeakSearch): string {
     case 'done':
       return 'nothing more: the adjuster stands on the peak';
     case 'stop':
-      return `stop (${move.reason.replaceAll('-', ' ')}): begin again on another bench`;
+      return `stop (${WITHOUT_PLACE[move.reason]}): begin again, or take the next bench`;
   }
 }
 
@@ -151,7 +170,7 @@ export default defineExample({
       step: 1,
       min: 1,
       max: 999,
-      hint: 'Each hides another peak.',
+      hint: 'Each number hides another peak.',
     }),
     meter: choice({
       label: 'Meter',
@@ -293,18 +312,20 @@ export default defineExample({
           ? shown(found)
           : found === null
             ? 'no answer'
-            : found.replaceAll('-', ' '),
-        lossDb === null ? '–' : shown(lossDb, 3),
+            : (WITHOUT_PLACE[found] ?? found),
+        lossDb === null ? '–' : lossText(lossDb),
       ]),
     };
     return {
-      says: `You stand ${shown(Math.abs(placeTurns - answer.peakTurns))} turns from the peak and lose ${shown(answer.lossHereDb, 3)} dB: ${within ? 'within' : 'over'} the 0.1 dB wanted.`,
+      says:
+        answer.lossHereDb > LOSS_SEEN_DB
+          ? `You stand ${shown(Math.abs(placeTurns - answer.peakTurns))} turns from the peak: the lobe is under the noise there.`
+          : `You stand ${shown(Math.abs(placeTurns - answer.peakTurns))} turns from the peak and lose ${shown(answer.lossHereDb, 3)} dB: ${within ? 'within' : 'over'} the 0.1 dB wanted.`,
       outputs: [
         {
           label: 'Loss where you stand',
-          value: answer.lossHereDb,
+          value: lossText(answer.lossHereDb),
           unit: 'dB',
-          digits: 3,
           main: true,
         },
         { label: 'True peak', value: answer.peakTurns, unit: 'turns', digits: 2, main: true },
@@ -331,8 +352,8 @@ export default defineExample({
               label: 'your notes',
               style: 'samples',
               points: notes.map((note) => ({ x: note.placeTurns, y: note.levelDbm })),
-            },
-          ],
+            } as const,
+          ].filter(({ points }) => points.length > 0),
           bands:
             fit?.kind === 'peak'
               ? [{ axis: 'x', from: fit.interval95Deg[0], to: fit.interval95Deg[1], label: '95 %' }]
@@ -341,7 +362,7 @@ export default defineExample({
         }),
         bench,
       ],
-      tables: [table],
+      tables: table.rows.length > 0 ? [table] : [],
       notes: notesOf,
     };
   },

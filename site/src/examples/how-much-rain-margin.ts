@@ -20,6 +20,14 @@ const DURATIONS = [
   [3600, '1 h'],
 ] as const;
 
+/** Quantities of the method in words. */
+const QUANTITIES: Readonly<Record<string, string>> = {
+  elevationDeg: 'the elevation',
+  frequencyGHz: 'the frequency',
+  exceededPercent: 'the part of the year',
+  antennaDiameterM: 'the diameter of the antenna',
+};
+
 /** Hours and minutes of a part of the year. */
 function timeText(percent: number): string {
   const minutes = (percent / 100) * (SECONDS_OF_YEAR / 60);
@@ -44,7 +52,7 @@ function climateTable(climate: Climate): Table {
     rows: [
       [
         'Rain rate at 0.01 %',
-        `${shown(climate.rainRate001MmPerH, 1)} mm/h ± ${shown(uncertain, 0)} %`,
+        `${shown(climate.rainRate001MmPerH, 1)} mm/h ±\u00a0${shown(uncertain, 0)}\u00a0%`,
         SOURCE[climate.rainSource],
       ],
       ['It rains', `${shown(climate.rainProbabilityPercent, 1)} % of the year`, 'P.837-7'],
@@ -242,7 +250,7 @@ export default defineExample({
           label: 'Margin needed',
           value: needed.attenuationDb,
           unit: 'dB',
-          note: `give or take ${shown(spread.standardDb, 1)} dB`,
+          note: `give or take ${shown(spread.standardDb, spread.standardDb < 0.1 ? 2 : 1)} dB`,
           main: true,
         },
         { label: 'Rain', value: needed.rainDb, unit: 'dB' },
@@ -296,7 +304,9 @@ export default defineExample({
             ]
           : []),
         ...(needed.outsideStatedRange.length > 0
-          ? [`Outside the range of P.618-14: ${needed.outsideStatedRange.join(', ')}.`]
+          ? [
+              `Outside the range of P.618-14: ${needed.outsideStatedRange.map((name) => QUANTITIES[name] ?? name).join(', ')}.`,
+            ]
           : []),
         'The margin counts from a reading in air without gas: what a clear day takes is already in a clear-sky reading.',
       ],

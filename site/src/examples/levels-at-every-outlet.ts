@@ -25,6 +25,15 @@ const STATES = {
   'too-wide': 'too steep',
 } as const;
 
+/** How the supply fares on its way to the outdoor unit. */
+const SUPPLIES = {
+  enough: 'yes',
+  'too-low': 'no: too low',
+  'too-much-current': 'no: too much current',
+  blocked: 'no: a part blocks it',
+  'self-powered': 'fed from the mains',
+} as const;
+
 /** Level behind each part, from the terms of any outlet behind it. */
 function levelsBehind(outlets: readonly OutletLevels[], sourceDbuv: number) {
   const behind = new Map<string, readonly [number, number]>();
@@ -83,8 +92,8 @@ function drawn(
 export default defineExample({
   inputs: {
     parts: text({
-      label: 'Parts, each further in than the one that feeds it',
-      hint: 'name: part number. Metres of series-6, series-7, series-11 or series-59 cable; dB of connector, attenuator, splitter, outlet; amplifier gain and noise figure; tap value and through loss; equaliser loss at 950 and 2150 MHz. An asterisk before the name hangs it on a tap port.',
+      label: 'Parts',
+      hint: 'One on each line as name: part number, further in than the part that feeds it. Metres of series-6, series-7, series-11 or series-59 cable; dB of connector, attenuator, splitter, outlet; amplifier gain and noise figure; tap value and through loss; equaliser loss at 950 and 2150 MHz. An asterisk before the name hangs it on a tap port.',
       lines: 10,
       value: `run: series-11 60
   splitter: splitter 6.5
@@ -209,13 +218,18 @@ export default defineExample({
   ) => {
     const good = checks.filter(({ kind }) => kind === 'inside').length;
     const worst = checks.reduce((a, b) => (b.marginLowDb < a.marginLowDb ? b : a));
+    const strongest = checks.reduce((a, b) => (b.marginHighDb < a.marginHighDb ? b : a));
+    const furthestOut =
+      worst.marginLowDb < 0
+        ? `the weakest is ${worst.name}, ${shown(-worst.marginLowDb, 1)} dB too low`
+        : `the strongest is ${strongest.name}, ${shown(-strongest.marginHighDb, 1)} dB too high`;
     const ends = [shown(from ?? 0, 0), shown(to ?? 0, 0)] as const;
     const steepest = outlets.reduce((a, b) => (Math.abs(b.slopeDb) > Math.abs(a.slopeDb) ? b : a));
     return {
       says:
         good === checks.length
           ? `Every outlet is inside its window; the weakest is ${worst.name} with ${shown(worst.marginLowDb, 1)} dB to spare.`
-          : `${good} of ${checks.length} outlets inside the window; the weakest is ${worst.name}, ${shown(Math.abs(worst.marginLowDb), 1)} dB ${worst.marginLowDb < 0 ? 'too low' : 'above the lower limit'}.`,
+          : `${good} of ${checks.length} outlets inside the window; ${furthestOut}.`,
       outputs: [
         { label: 'Outlets inside the window', value: `${good} of ${checks.length}`, main: true },
         {
@@ -302,7 +316,7 @@ export default defineExample({
             name,
             shown(supply.points[supply.points.length - 1]?.voltageV ?? 0),
             shown(supply.currentA),
-            supply.kind === 'enough' ? 'yes' : supply.kind.replace(/-/g, ' '),
+            SUPPLIES[supply.kind],
           ]),
         },
       ],

@@ -155,8 +155,8 @@ const UNCHECKED = {
 export default defineExample({
   inputs: {
     readings: text({
-      label: 'Readings: carrier, place, level in dBµV, C/N in dB',
-      hint: 'Carriers 7.2 V to 21.8 H; places head, hall, attic. Write nothing or other in place of the ratio where the wanted service is not received.',
+      label: 'Readings',
+      hint: 'One on each line: carrier, place, level in dBµV, C/N in dB. Carriers 7.2 V to 21.8 H; places head, hall, attic. Write nothing or other in place of the ratio where the wanted service is not received.',
       lines: 12,
       value:
         '7.2 V hall 51.9 9.6\n16.4 V hall 55.7 10.7\n16.4 H hall 50.2 8.1\n21.8 H hall 53.4 8.4',

@@ -152,7 +152,7 @@ export default defineExample({
       hint: 'Median of the year: mountains 30 to 50, tropics 110 to 130.',
     }),
     exceededPercent: number({
-      label: 'Flicker exceeded for',
+      label: 'Scintillation exceeded for',
       unit: '% of the time',
       value: 1,
       step: 0.5,
@@ -170,7 +170,7 @@ export default defineExample({
       ['oxygen', here.oxygenDb],
       ['water vapour', here.waterVapourDb],
       ['cloud', here.cloudDb],
-      ['flicker', here.scintillationDb],
+      ['scintillation', here.scintillationDb],
     ] as const;
     const frequencies = lines(byFrequency);
     const elevations = elevationLines(byElevation);
@@ -199,15 +199,15 @@ export default defineExample({
       figures: [
         linePlot({
           title: `What the air takes against frequency, at ${shown(air.elevationDeg, 1)}° of elevation`,
-          x: { label: 'frequency', unit: 'GHz', digits: 2, min: 0, max: 56 },
-          y: { label: 'attenuation', unit: 'dB', scale: 'log', digits: 3, ...decades(frequencies) },
+          x: { label: 'Frequency', unit: 'GHz', digits: 2, min: 0, max: 56 },
+          y: { label: 'Attenuation', unit: 'dB', scale: 'log', digits: 3, ...decades(frequencies) },
           series: frequencies,
           rules: [{ axis: 'x', at: air.frequencyGHz, label: `${shown(air.frequencyGHz, 1)} GHz` }],
         }),
         linePlot({
           title: `What the air takes against elevation, at ${shown(air.frequencyGHz, 1)} GHz`,
-          x: { label: 'elevation', unit: '°', digits: 0, min: 0, max: 90 },
-          y: { label: 'attenuation', unit: 'dB', scale: 'log', digits: 3, ...decades(elevations) },
+          x: { label: 'Elevation', unit: '°', digits: 0, min: 0, max: 90 },
+          y: { label: 'Attenuation', unit: 'dB', scale: 'log', digits: 3, ...decades(elevations) },
           series: elevations,
           rules: [{ axis: 'x', at: air.elevationDeg, label: `${shown(air.elevationDeg, 1)}°` }],
         }),

@@ -102,7 +102,7 @@ export default defineExample({
         value: bracket.isolationAtLeastDb,
         unit: 'dB',
         digits: 1,
-        note: 'antenna ideal',
+        note: 'were the antenna ideal',
       },
       ...(fit.kind === 'null'
         ? [
@@ -144,8 +144,8 @@ export default defineExample({
             label: 'read',
             style: 'samples',
             points: samples.map((row) => ({ x: row.rotationDeg, y: row.levelDbm })),
-          },
-        ],
+          } as const,
+        ].filter(({ points }) => points.length > 0),
         bands:
           bracket.worstErrorDeg === null
             ? []

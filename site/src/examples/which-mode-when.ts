@@ -121,6 +121,8 @@ export default defineExample({
       stairs.push({ x, y: stairs[stairs.length - 1]?.y ?? 0 }, { x, y: bitRateMbps });
     }
     stairs.push({ x: 100, y: stairs[stairs.length - 1]?.y ?? 0 });
+    // A share that would be printed as nothing says nothing.
+    const seen = used.filter(({ sharePercent }) => sharePercent >= 0.00005);
     const usual = [...used].sort((a, b) => b.sharePercent - a.sharePercent)[0];
     return {
       says: usual
@@ -150,39 +152,43 @@ export default defineExample({
             ]
           : []),
       ],
-      figures: [
-        linePlot({
-          title: 'Throughput kept for all but a percentage of the year',
-          x: {
-            label: 'Percent of the year with less',
-            unit: '%',
-            scale: 'log',
-            min: 0.001,
-            max: 100,
-            digits: 4,
-          },
-          y: {
-            label: 'Throughput',
-            unit: 'Mbit/s',
-            min: 0,
-            max: Math.max(1, 1.15 * year.clearBitRateMbps),
-          },
-          series: [{ label: 'fastest mode that can be used', points: stairs }],
-          rules: [{ axis: 'y', at: year.meanBitRateMbps, label: 'mean' }],
-        }),
-      ],
-      tables: [
-        {
-          caption: 'Modes in use, slowest first',
-          columns: ['Mode', 'Rate / Mbit/s', 'In use / % of the year', 'This or faster / %'],
-          rows: used.map(({ mode, bitRateMbps, sharePercent, availablePercent }) => [
-            mode.name,
-            shown(bitRateMbps, 1),
-            shown(sharePercent, 4),
-            shown(availablePercent, 4),
-          ]),
-        },
-      ],
+      figures: !usual
+        ? []
+        : [
+            linePlot({
+              title: 'Throughput kept for all but a percentage of the year',
+              x: {
+                label: 'Percent of the year with less',
+                unit: '%',
+                scale: 'log',
+                min: 0.001,
+                max: 100,
+                digits: 4,
+              },
+              y: {
+                label: 'Throughput',
+                unit: 'Mbit/s',
+                min: 0,
+                max: Math.max(1, 1.15 * year.clearBitRateMbps),
+              },
+              series: [{ label: 'fastest mode that can be used', points: stairs }],
+              rules: [{ axis: 'y', at: year.meanBitRateMbps, label: 'mean' }],
+            }),
+          ],
+      tables: !usual
+        ? []
+        : [
+            {
+              caption: 'Modes in use, slowest first',
+              columns: ['Mode', 'Rate / Mbit/s', 'In use / % of the year', 'This or faster / %'],
+              rows: seen.map(({ mode, bitRateMbps, sharePercent, availablePercent }) => [
+                mode.name,
+                shown(bitRateMbps, 1),
+                shown(sharePercent, 4),
+                shown(availablePercent, 4),
+              ]),
+            },
+          ],
     };
   },
   working: ({ station, orbitalLongitudeDeg, frequencyGHz, diameterM, noiseFigureDb }) => {

@@ -204,7 +204,7 @@ export function errorMap(map: ErrorMap): Figure {
   const words = STEP_WORDS(unit, tolerance);
   const present = areas.flatMap((d, step) => (d ? [step] : []));
   present.forEach((step, index) => {
-    const cy = LOW + 52 + index * 21;
+    const cy = LOW + 54 + index * 21;
     const box = { x: left, y: cy, width: 30, height: 15 };
     inner.push(
       fillOf(step, box),
@@ -215,7 +215,7 @@ export function errorMap(map: ErrorMap): Figure {
   });
   return {
     title: map.title,
-    svg: picture(WIDTH, LOW + 56 + present.length * 21, map.title, inner.join('')),
+    svg: picture(WIDTH, LOW + 58 + present.length * 21, map.title, inner.join('')),
     table: numbers(map),
   };
 }
@@ -235,24 +235,24 @@ function axes({ x, y }: ErrorMap, left: number, right: number, top: number): str
         [right, top],
       ])}z`,
     }),
-    ...across.ticks.map((tick) => label(across(tick), LOW + 17, sign(tick))),
+    ...across.ticks.map((tick) => label(across(tick), LOW + 19, sign(tick))),
     ...up.ticks.map((tick) => label(left - 7, up(tick) + 4.5, sign(tick), 'end')),
-    label((left + right) / 2, LOW + 38, x.label, 'middle', 'name'),
+    label((left + right) / 2, LOW + 40, x.label, 'middle', 'name'),
     `<text class="name" text-anchor="middle" transform="translate(14 ${(top + LOW) / 2}) rotate(-90)">${escapeHtml(said(y.label))}</text>`,
   ];
 }
 
 /** Errors at some places of the map, as a table. */
 function numbers({ title, x, y, errors }: ErrorMap): Figure['table'] {
-  const some = (count: number) => {
-    const wanted = Math.min(7, count);
+  const some = (count: number, most: number) => {
+    const wanted = Math.min(most, count);
     return Array.from({ length: wanted }, (_, i) => Math.round((i * (count - 1)) / (wanted - 1)));
   };
-  const columns = some(x.values.length);
+  const columns = some(x.values.length, 5);
   return {
     caption: title,
     columns: [`${y.label} \\ ${x.label}`, ...columns.map((i) => brief(x.values[i] ?? 0))],
-    rows: some(y.values.length)
+    rows: some(y.values.length, 7)
       .reverse()
       .map((row) => [
         brief(y.values[row] ?? 0),

@@ -47,16 +47,17 @@ export function outlineRows(outline: string): readonly PartRow[] {
         });
       };
       const match = /^(\s*)(\*?)\s*([^:]+):\s*([\w-]+)\s*(\S+)?\s*(\S+)?\s*$/.exec(line);
-      if (!match) return bad('like "name: part number"');
+      if (!match) return bad('lines like "name: part number"');
       const [, space = '', star = '', name = '', part = '', first = '0', second = ''] = match;
       if (!(PART_KINDS as readonly string[]).includes(part))
-        return bad(`a part that is one of ${PART_KINDS.join(', ')}`);
+        return bad(`lines with one of ${PART_KINDS.join(', ')} after the colon`);
       const value = Number(first.replace(',', '.').replace('−', '-'));
       const other =
         second === ''
           ? (USUAL_SECOND[part] ?? 0)
           : Number(second.replace(',', '.').replace('−', '-'));
-      if (!Number.isFinite(value) || !Number.isFinite(other)) return bad('numbers after the part');
+      if (!Number.isFinite(value) || !Number.isFinite(other))
+        return bad('lines with numbers after the part');
       while ((open[open.length - 1]?.indent ?? -1) >= space.length) open.pop();
       const feeding = open[open.length - 1]?.name ?? 'source';
       open.push({ indent: space.length, name: name.trim() });

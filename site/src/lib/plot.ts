@@ -1,6 +1,7 @@
 /** Line plots: curves, samples, bands and marks over two axes. Readable without colour and in print. */
 
 import type { Figure, Table } from './example.js';
+import { labelPlaces, type Spot } from './labels.js';
 import { said } from './language.js';
 import { extent, linear, logarithmic, type Scale } from './scale.js';
 import { label, picture, tag, through } from './svg.js';
@@ -57,7 +58,8 @@ export interface Plot {
 }
 
 const WIDTH = 440;
-const EDGE = { top: 14, right: 14, bottom: 46, left: 58 };
+const EDGE = { top: 14, right: 14, bottom: 48, left: 58 };
+const KEY_ROW = 18;
 
 const axisText = ({ label, unit }: Axis) => (unit ? `${label} / ${unit}` : label);
 
@@ -102,7 +104,7 @@ function key(series: readonly Series[], top: number): string {
   if (series.length < 2) return '';
   return series
     .map((one, index) => {
-      const y = top + index * 17;
+      const y = top + index * KEY_ROW;
       const mark =
         one.style && one.style !== 'line' ? MARKS[index % 4]?.(EDGE.left + 12, y - 4) : '';
       const line =
@@ -139,28 +141,70 @@ function tableOf(plot: Plot): Table {
   };
 }
 
+/** Room left of the plot: for its longest tick, and the name of the axis beside it. */
+function leftEdge(ticks: readonly number[]): number {
+  const widths = ticks.map((tick) => 8.6 * tickText(tick).replace('.', '').length);
+  return Math.max(EDGE.left, 34 + Math.max(0, ...widths));
+}
+
+/** Where the label of a named point may stand. */
+const aroundMark = (x: number, y: number): Spot[] => [
+  { x: x + 9, y: y - 7, anchor: 'start' },
+  { x: x - 9, y: y - 7, anchor: 'end' },
+  { x: x + 9, y: y + 17, anchor: 'start' },
+  { x: x - 9, y: y + 17, anchor: 'end' },
+];
+
+/** Where the label of an upright rule may stand. */
+const besideRule = (x: number, top: number, low: number): Spot[] =>
+  [top + 12, low - 7, top + 29, (top + low) / 2].flatMap((y): Spot[] => [
+    { x: x + 5, y, anchor: 'start' },
+    { x: x - 5, y, anchor: 'end' },
+  ]);
+
+/** Where the label of a level rule may stand. */
+const alongRule = (y: number, left: number, right: number): Spot[] => [
+  { x: right - 4, y: y - 5, anchor: 'end' },
+  { x: right - 4, y: y + 15, anchor: 'end' },
+  { x: left + 5, y: y - 5, anchor: 'start' },
+  { x: left + 5, y: y + 15, anchor: 'start' },
+  { x: (left + right) / 2, y: y - 5, anchor: 'middle' },
+  { x: (left + right) / 2, y: y + 15, anchor: 'middle' },
+];
+
+/** Where the label of an upright band may stand. */
+const insideBand = (x: number, top: number, low: number): Spot[] =>
+  [low - 7, top + 12, top + 29, low - 24].map((y) => ({ x, y, anchor: 'middle' }));
+
 /** Draws a plot. */
 export function linePlot(plot: Plot): Figure {
-  const keyHeight = plot.series.length < 2 ? 0 : plot.series.length * 17 + 6;
+  const keyHeight = plot.series.length < 2 ? 0 : plot.series.length * KEY_ROW + 6;
   const bottom = plot.height ?? 280;
   const height = bottom + keyHeight;
   const points = plot.series.flatMap((series) => series.points);
   const rules = plot.rules ?? [];
-  const x = scaleOf(
-    plot.x,
-    [...points.map((p) => p.x), ...rules.filter((r) => r.axis === 'x').map((r) => r.at)],
-    EDGE.left,
-    WIDTH - EDGE.right,
-    6,
-  );
+  const [top, low, right] = [EDGE.top, bottom - EDGE.bottom, WIDTH - EDGE.right];
   const y = scaleOf(
     plot.y,
     [...points.map((p) => p.y), ...rules.filter((r) => r.axis === 'y').map((r) => r.at)],
-    bottom - EDGE.bottom,
-    EDGE.top,
+    low,
+    top,
     5,
   );
-  const [left, right, top, low] = [EDGE.left, WIDTH - EDGE.right, EDGE.top, bottom - EDGE.bottom];
+  const left = leftEdge(y.ticks);
+  const x = scaleOf(
+    plot.x,
+    [...points.map((p) => p.x), ...rules.filter((r) => r.axis === 'x').map((r) => r.at)],
+    left,
+    right,
+    6,
+  );
+  const places = labelPlaces({ left, right, top: top - 4, bottom: low });
+  for (const { points: line, style } of plot.series)
+    places.keepClear(
+      line.map((point) => [x(point.x), y(point.y)] as const),
+      style !== 'samples',
+    );
   const inner: string[] = [];
   for (const band of plot.bands ?? []) {
     const [a, b] = (
@@ -173,9 +217,6 @@ export function linePlot(plot: Plot): Figure {
       band.axis === 'x'
         ? tag('rect', { class: 'band', x: a, y: top, width: size, height: low - top })
         : tag('rect', { class: 'band', x: left, y: a, width: right - left, height: size }),
-      band.axis === 'x'
-        ? label(((a ?? 0) + (b ?? 0)) / 2, low - 7, band.label, 'middle', 'remark')
-        : label(right - 4, (a ?? 0) + 13, band.label, 'end', 'remark'),
     );
   }
   for (const tick of x.ticks)
@@ -187,7 +228,7 @@ export function linePlot(plot: Plot): Figure {
           [x(tick), low],
         ]),
       }),
-      label(x(tick), low + 17, tickText(tick)),
+      label(x(tick), low + 19, tickText(tick)),
     );
   for (const tick of y.ticks)
     inner.push(
@@ -209,7 +250,7 @@ export function linePlot(plot: Plot): Figure {
         [right, low],
       ]),
     }),
-    label((left + right) / 2, low + 38, axisText(plot.x), 'middle', 'name'),
+    label((left + right) / 2, low + 40, axisText(plot.x), 'middle', 'name'),
     `<text class="name" text-anchor="middle" transform="translate(14 ${(top + low) / 2}) rotate(-90)">${escapeHtml(said(axisText(plot.y)))}</text>`,
   );
   for (const rule of rules) {
@@ -223,28 +264,39 @@ export function linePlot(plot: Plot): Figure {
             [left, y(rule.at)],
             [right, y(rule.at)],
           ];
-    inner.push(
-      tag('path', { class: 'rule', d: through(line) }),
-      rule.axis === 'x'
-        ? label(
-            x(rule.at) + (x(rule.at) > right - 90 ? -5 : 5),
-            top + 12,
-            rule.label,
-            x(rule.at) > right - 90 ? 'end' : 'start',
-            'remark',
-          )
-        : label(right - 4, y(rule.at) - 5, rule.label, 'end', 'remark'),
-    );
+    inner.push(tag('path', { class: 'rule', d: through(line) }));
+    if (rule.axis === 'y') places.keepClear(line, true);
   }
   inner.push(
     `<svg x="${left}" y="${top}" width="${right - left}" height="${low - top}" viewBox="${left} ${top} ${right - left} ${low - top}">${plot.series.map((series, index) => drawSeries(series, index, x, y)).join('')}</svg>`,
   );
   for (const mark of plot.marks ?? []) {
     const [px, py] = [x(mark.x), y(mark.y)];
-    const end = px > right - 110;
     inner.push(
       tag('circle', { class: 'ring', cx: px, cy: py, r: 5 }),
-      label(px + (end ? -9 : 9), py - 7, mark.label, end ? 'end' : 'start', 'remark'),
+      places.put(mark.label, aroundMark(px, py)),
+    );
+  }
+  for (const rule of rules)
+    inner.push(
+      places.put(
+        rule.label,
+        rule.axis === 'x' ? besideRule(x(rule.at), top, low) : alongRule(y(rule.at), left, right),
+      ),
+    );
+  for (const band of plot.bands ?? []) {
+    const scale = band.axis === 'x' ? x : y;
+    const ends: readonly [number, number] = band.axis === 'x' ? [left, right] : [top, low];
+    const [a, b] = [scale(band.from), scale(band.to)].map((v) =>
+      Math.min(Math.max(v, ends[0]), ends[1]),
+    ) as [number, number];
+    inner.push(
+      places.put(
+        band.label,
+        band.axis === 'x'
+          ? insideBand((a + b) / 2, top, low)
+          : alongRule(Math.min(a, b) + 18, left, right),
+      ),
     );
   }
   inner.push(key(plot.series, bottom + 10));

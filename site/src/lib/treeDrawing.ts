@@ -22,6 +22,8 @@ const ROW = 44;
 const STEP = 20;
 const LEFT = 22;
 const WIDTH = 440;
+/** Room for the two levels, and for a character. */
+const [LEVELS, CHARACTER] = [120, 7.8];
 
 /** A symbol of a part at a place: it differs by shape, not colour. */
 function symbol(kind: string, x: number, y: number): string {
@@ -43,6 +45,12 @@ function symbol(kind: string, x: number, y: number): string {
     default:
       return tag('rect', { class: 'rim', x: x - 8, y: y - 4, width: 16, height: 8 });
   }
+}
+
+/** A text cut to the room before the levels; the table below has it whole. */
+function fitted(text: string, from: number): string {
+  const most = Math.floor((WIDTH - LEVELS - from) / CHARACTER);
+  return text.length <= most ? text : `${text.slice(0, most - 1).trimEnd()}…`;
 }
 
 const STATES = {
@@ -107,8 +115,13 @@ export function treeDrawing(
       : '';
     return (
       symbol(part.kind, x(index), y(index)) +
-      label(x(index) + 16, y(index) - 2, part.name, 'start', 'name') +
-      label(x(index) + 16, y(index) + 14, part.words, 'start') +
+      label(x(index) + 16, y(index) - 2, fitted(part.name, x(index) + 16), 'start', 'name') +
+      label(
+        x(index) + 16,
+        y(index) + 14,
+        fitted(part.words, x(index) + (part.state ? 56 : 16)),
+        'start',
+      ) +
       levels +
       state
     );

@@ -25,8 +25,8 @@ export interface Waterfall {
 
 const WIDTH = 440;
 const ROW = 24;
-const LEFT = 158;
-const RIGHT = 62;
+const LEFT = 178;
+const RIGHT = 70;
 const TOP = 8;
 
 /** Draws a waterfall; gains are solid, losses hollow, and each line bears its signed number. */
@@ -58,7 +58,7 @@ export function waterfall(of: Waterfall): Figure {
           [x(tick), TOP],
           [x(tick), bottom],
         ]),
-      }) + label(x(tick), bottom + 17, String(tick).replace('-', '−')),
+      }) + label(x(tick), bottom + 19, String(tick).replace('-', '−')),
   );
   inner.push(
     tag('path', {
@@ -107,7 +107,7 @@ export function waterfall(of: Waterfall): Figure {
         }),
       );
   });
-  inner.push(label((LEFT + WIDTH - RIGHT) / 2, bottom + 36, of.unit, 'middle', 'name'));
+  inner.push(label((LEFT + WIDTH - RIGHT) / 2, bottom + 37, of.unit, 'middle', 'name'));
   return {
     title: of.title,
     svg: picture(WIDTH, bottom + 44, of.title, inner.join('')),

@@ -16,7 +16,7 @@ test('what the air takes: answers as the library does', async ({ page }) => {
   await field(example, 'Liquid water').fill('1.1');
   await field(example, 'Antenna diameter').fill('1.8');
   await field(example, 'Wet refractivity').fill('120');
-  await field(example, 'Flicker exceeded').fill('0.1');
+  await field(example, 'Scintillation exceeded').fill('0.1');
   const path = { frequencyGHz: 29.5, elevationDeg: 20 };
   const { pressureHpa, temperatureK } = referenceAtmosphere(0.3);
   const gas = approximateGasAttenuation({
