@@ -57,7 +57,7 @@ export default defineExample({
       step: 0.1,
       min: 0,
       max: 5,
-      hint: 'Shared by all readings. A calibration of ±1 dB (rectangular) is 0.58 dB; ±1.2 dB with k = 2 is 0.6 dB.',
+      hint: 'Shared by all readings. A calibration of ±1 dB (rectangular) is 0.58 dB; ±1.2 dB with k\u00a0=\u00a02 is 0.6 dB.',
     }),
     lowerLimit: optionalNumber({
       label: 'Lower limit',
@@ -76,9 +76,9 @@ export default defineExample({
     rule: choice({
       label: 'Rule of decision',
       options: {
-        risk: 'Guard band for a chosen risk',
-        'guard-band': 'Guard band as a share of U (k = 2)',
-        simple: 'Simple: the mean alone decides',
+        risk: 'Guard band by risk',
+        'guard-band': 'Guard band, share of U',
+        simple: 'The mean alone decides',
       },
       value: 'risk',
     }),
@@ -89,7 +89,7 @@ export default defineExample({
       step: 1,
       min: 0.1,
       max: 50,
-      hint: 'For the first rule.',
+      onlyFor: { choice: 'rule', values: ['risk'] },
     }),
     guardBandRatio: number({
       label: 'Guard band over U',
@@ -97,7 +97,8 @@ export default defineExample({
       step: 0.1,
       min: 0,
       max: 3,
-      hint: 'For the second rule.',
+      hint: 'U is the expanded uncertainty, k = 2.',
+      onlyFor: { choice: 'rule', values: ['guard-band'] },
     }),
   },
   compute: (values) => {

@@ -175,9 +175,9 @@ export default defineExample({
     meter: choice({
       label: 'Meter',
       options: {
-        fine: 'tenths of a dB, calm',
-        ordinary: 'half decibels, flickering by 0.3 dB',
-        coarse: 'whole decibels, flickering by 0.5 dB',
+        fine: 'tenths, flicker 0.1 dB',
+        ordinary: 'half dB, flicker 0.3 dB',
+        coarse: 'whole dB, flicker 0.5 dB',
       },
       value: 'ordinary',
     }),

@@ -8,8 +8,8 @@ import { linePlot } from '../lib/plot.js';
 import { shown } from '../lib/text.js';
 
 const STANDARDS = {
-  'ICNIRP 2020 whole body': 'ICNIRP 2020, whole body (30 minutes)',
-  'ICNIRP 2020 local': 'ICNIRP 2020, local (6 minutes)',
+  'ICNIRP 2020 whole body': 'ICNIRP 2020, whole body',
+  'ICNIRP 2020 local': 'ICNIRP 2020, local',
   'FCC 1.1310': '47 CFR 1.1310',
 } as const;
 const GROUPS = { public: 'general public', occupational: 'at work, trained' } as const;
@@ -54,7 +54,7 @@ export default defineExample({
       empty: 'efficiency 0.65',
     }),
     standard: choice({ label: 'Limit', options: STANDARDS, value: 'ICNIRP 2020 whole body' }),
-    group: choice({ label: 'Who', options: GROUPS, value: 'public' }),
+    group: choice({ label: 'For whom', options: GROUPS, value: 'public' }),
   },
   compute: ({ standard, group, antennaGainDbi, ...rest }) => {
     const transmitter = antennaGainDbi === undefined ? rest : { ...rest, antennaGainDbi };

@@ -157,11 +157,10 @@ export default defineExample({
     readings: text({
       label: 'Readings',
       hint: 'One on each line: carrier, place, level in dBµV, C/N in dB. Carriers 7.2 V to 21.8 H; places head, hall, attic. Write nothing or other in place of the ratio where the wanted service is not received.',
-      lines: 12,
+      lines: 8,
       value:
         '7.2 V hall 51.9 9.6\n16.4 V hall 55.7 10.7\n16.4 H hall 50.2 8.1\n21.8 H hall 53.4 8.4',
     }),
-    hide: toggle({ label: 'Hide the answer (for a class)', value: false }),
     rain: look('It rains along the path', 'no'),
     leanDeg: optionalNumber({
       label: 'Lean of the mast',
@@ -210,6 +209,11 @@ export default defineExample({
     segment: choice({ label: 'Segment of the next two', options: segments, value: 'head' }),
     connector: look('A connector of it is bad'),
     cable: look('Its cable is not as planned'),
+    hide: toggle({
+      label: 'Hide the answer (for a class)',
+      value: false,
+      hint: 'The cases below are readings of one fault each.',
+    }),
   },
   fieldOf: (parameter) => (/^(line|observations)\b/.test(parameter) ? 'readings' : undefined),
   actions: faultCases.map(({ label, readings, rain }) => ({

@@ -182,7 +182,10 @@ export function errorMap(map: ErrorMap): Figure {
     if (step >= NONE) continue;
     const px = ((xs[column] ?? 0) + (xs[column + 1] ?? 0)) / 2;
     const py = ((ys[row] ?? 0) + (ys[row + 1] ?? 0)) / 2;
-    inner.push(label(px, py + 4.5, String(step), 'middle', 'remark'));
+    inner.push(
+      tag('rect', { class: 'plate', x: px - 8, y: py - 9, width: 16, height: 18 }),
+      label(px, py + 5, String(step), 'middle', 'remark'),
+    );
   }
   if (map.worst) {
     const share = (value: number, values: readonly number[]) =>
@@ -190,15 +193,19 @@ export function errorMap(map: ErrorMap): Figure {
     const px = left + share(map.worst.x, x.values) * (right - left);
     const py = LOW - share(map.worst.y, y.values) * (LOW - top);
     const end = px > right - 110;
+    const ty = py < top + 20 ? py + 16 : py - 7;
+    const width = 8.6 * map.worst.label.length + 6;
     inner.push(
+      tag('rect', {
+        class: 'plate',
+        x: end ? px - 6 - width : px + 6,
+        y: ty - 13,
+        width,
+        height: 18,
+      }),
+      tag('circle', { class: 'plate', cx: px, cy: py, r: 8 }),
       tag('circle', { class: 'ring', cx: px, cy: py, r: 5 }),
-      label(
-        px + (end ? -9 : 9),
-        py < top + 20 ? py + 16 : py - 7,
-        map.worst.label,
-        end ? 'end' : 'start',
-        'remark',
-      ),
+      label(px + (end ? -9 : 9), ty, map.worst.label, end ? 'end' : 'start', 'remark'),
     );
   }
   const words = STEP_WORDS(unit, tolerance);

@@ -58,7 +58,7 @@ export interface Plot {
 }
 
 const WIDTH = 440;
-const EDGE = { top: 14, right: 14, bottom: 48, left: 58 };
+const EDGE = { top: 14, right: 14, bottom: 49, left: 58 };
 const KEY_ROW = 18;
 
 const axisText = ({ label, unit }: Axis) => (unit ? `${label} / ${unit}` : label);
@@ -172,9 +172,13 @@ const alongRule = (y: number, left: number, right: number): Spot[] => [
   { x: (left + right) / 2, y: y + 15, anchor: 'middle' },
 ];
 
-/** Where the label of an upright band may stand. */
-const insideBand = (x: number, top: number, low: number): Spot[] =>
-  [low - 7, top + 12, top + 29, low - 24].map((y) => ({ x, y, anchor: 'middle' }));
+/** Where the label of an upright band may stand: in its middle, or towards a side of it. */
+const insideBand = (a: number, b: number, top: number, low: number): Spot[] =>
+  [0.5, 0.2, 0.8].flatMap((share) =>
+    [low - 7, top + 12, top + 29, low - 24].map(
+      (y): Spot => ({ x: a + share * (b - a), y, anchor: 'middle' }),
+    ),
+  );
 
 /** Draws a plot. */
 export function linePlot(plot: Plot): Figure {
@@ -228,7 +232,7 @@ export function linePlot(plot: Plot): Figure {
           [x(tick), low],
         ]),
       }),
-      label(x(tick), low + 19, tickText(tick)),
+      label(x(tick), low + 20, tickText(tick)),
     );
   for (const tick of y.ticks)
     inner.push(
@@ -250,7 +254,7 @@ export function linePlot(plot: Plot): Figure {
         [right, low],
       ]),
     }),
-    label((left + right) / 2, low + 40, axisText(plot.x), 'middle', 'name'),
+    label((left + right) / 2, low + 41, axisText(plot.x), 'middle', 'name'),
     `<text class="name" text-anchor="middle" transform="translate(14 ${(top + low) / 2}) rotate(-90)">${escapeHtml(said(axisText(plot.y)))}</text>`,
   );
   for (const rule of rules) {
@@ -284,6 +288,15 @@ export function linePlot(plot: Plot): Figure {
         rule.axis === 'x' ? besideRule(x(rule.at), top, low) : alongRule(y(rule.at), left, right),
       ),
     );
+  for (const rule of rules)
+    if (rule.axis === 'x')
+      places.keepClear(
+        [
+          [x(rule.at), top],
+          [x(rule.at), low],
+        ],
+        true,
+      );
   for (const band of plot.bands ?? []) {
     const scale = band.axis === 'x' ? x : y;
     const ends: readonly [number, number] = band.axis === 'x' ? [left, right] : [top, low];
@@ -294,7 +307,7 @@ export function linePlot(plot: Plot): Figure {
       places.put(
         band.label,
         band.axis === 'x'
-          ? insideBand((a + b) / 2, top, low)
+          ? insideBand(a, b, top, low)
           : alongRule(Math.min(a, b) + 18, left, right),
       ),
     );

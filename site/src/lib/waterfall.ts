@@ -25,7 +25,7 @@ export interface Waterfall {
 
 const WIDTH = 440;
 const ROW = 24;
-const LEFT = 178;
+const LEFT = 190;
 const RIGHT = 70;
 const TOP = 8;
 
