@@ -7,6 +7,7 @@ import { AXES_PLANS } from './axes.js';
 import { BEHIND_PLANS } from './behind.js';
 import { LINK_PLANS } from './link.js';
 import { MOUNT_PLANS } from './mount.js';
+import { NULL_PLANS } from './null.js';
 import { PEAK_PLANS } from './peak.js';
 import { POINTING_PLANS } from './pointing.js';
 import { RAIN_PLANS } from './rain.js';
@@ -23,6 +24,7 @@ export const SOLUTION_PLANS: readonly SolutionPlan[] = [
   ...RAIN_PLANS,
   ...LINK_PLANS,
   ...PEAK_PLANS,
+  ...NULL_PLANS,
   ...AXES_PLANS,
   ...BEHIND_PLANS,
   ...VERDICT_PLANS,
