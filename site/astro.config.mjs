@@ -53,6 +53,7 @@ export default defineConfig({
       ],
       markdown: { processedDirs: [root('docs')] },
       routeMiddleware: './src/routeData.ts',
+      components: { PageTitle: './src/components/PageTitle.astro' },
       customCss: [
         'katex/dist/katex.min.css',
         './src/styles/theme.css',

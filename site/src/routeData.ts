@@ -2,6 +2,7 @@
 
 import { getCollection } from 'astro:content';
 import { defineRouteMiddleware, type StarlightRouteData } from '@astrojs/starlight/route-data';
+import { codeOf, englishId, FRAMES, type Frame } from './lib/frame.js';
 import { GROUPS, STAGES } from './sidebar.js';
 
 type Entry = StarlightRouteData['sidebar'][number];
@@ -57,45 +58,98 @@ async function apiEntries(pathname: string): Promise<Entry[]> {
   ];
 }
 
-export const onRequest = defineRouteMiddleware(async ({ locals, url }) => {
-  const route = locals.starlightRoute;
-  const { pathname } = url;
+/** Pages by the stage of the job that the hundreds of their order say; then the rest. */
+function staged(
+  pages: readonly Page[],
+  stages: Readonly<Record<number, string>>,
+  links: (some: readonly Page[]) => Link[],
+): Entry[] {
+  const stageOf = ({ order }: Page) => Math.floor(order / 100);
+  return [
+    ...Object.entries(stages)
+      .map(([stage, name]) => ({
+        name,
+        some: pages.filter((page) => stageOf(page) === Number(stage)),
+      }))
+      .filter(({ some }) => some.length > 0)
+      .map(({ name, some }) => group(name, links(some), false)),
+    ...links(pages.filter((page) => !(stageOf(page) in stages))),
+  ];
+}
+
+/** The hand-written pages in English. */
+async function englishEntries(pathname: string): Promise<Entry[]> {
   const entries: Entry[] = [];
-  for (const { folder, label, staged } of GROUPS) {
+  for (const { folder, label, staged: inStages } of GROUPS) {
     const pages = await pagesOf(folder);
     if (pages.length === 0) continue;
     const links = (some: readonly Page[]) =>
       some.map(({ id, label }) => link(label, slash(id), pathname));
-    if (!staged) {
-      entries.push(group(label, links(pages), false));
-      continue;
-    }
-    const stages = Object.entries(STAGES).map(([stage, name]) => {
-      const some = pages.filter(({ order }) => Math.floor(order / 100) === Number(stage));
-      return group(name, links(some), false);
-    });
-    const rest = pages.filter(({ order }) => !(Math.floor(order / 100) in STAGES));
-    entries.push(
-      group(
-        label,
-        [
-          ...stages.filter((stage) => stage.type === 'group' && stage.entries.length > 0),
-          ...links(rest),
-        ],
-        false,
-      ),
-    );
+    entries.push(group(label, inStages ? staged(pages, STAGES, links) : links(pages), false));
   }
+  return entries;
+}
+
+/** The worked examples in another language. */
+async function translatedEntries(pathname: string, code: string, frame: Frame): Promise<Entry[]> {
+  const links = (some: readonly Page[]) =>
+    some.map(({ id, label }) => link(label, slash(id), pathname));
+  const pages = await pagesOf(`${code}/examples`);
+  return [
+    link(frame.list, `/${code}/`, pathname),
+    group(frame.group, staged(pages, frame.stages, links), false),
+    { ...link(frame.rest, '/', pathname), attrs: { lang: code } },
+  ];
+}
+
+/** Tells search engines and browsers where a page stands in other languages. */
+async function alternates(id: string, site: URL): Promise<StarlightRouteData['head']> {
+  const english = englishId(id);
+  const ids = new Set((await getCollection('docs')).map((entry) => entry.id));
+  const all = [...FRAMES.keys()]
+    .map((code) => [code, english === 'index' ? code : `${code}/${english}`] as const)
+    .filter(([, other]) => ids.has(other));
+  if (all.length === 0) return [];
+  return [['en', english === 'index' ? '' : english] as const, ...all].map(([hreflang, page]) => ({
+    tag: 'link',
+    attrs: { rel: 'alternate', hreflang, href: new URL(slash(page), site).href },
+    content: '',
+  }));
+}
+
+export const onRequest = defineRouteMiddleware(async ({ locals, url, site }) => {
+  const route = locals.starlightRoute;
+  const { pathname } = url;
+  const code = codeOf(pathname);
+  const frame = FRAMES.get(code);
+  const entries = frame
+    ? await translatedEntries(pathname, code, frame)
+    : await englishEntries(pathname);
   const hand = entries.flatMap(function flat(entry): Link[] {
     return entry.type === 'link' ? [entry] : entry.entries.flatMap(flat);
   });
   // On API pages the hand-written ones are one link to each group, to keep hundreds of pages light.
   const api = pathname.startsWith('/api/');
   const brief = GROUPS.map(({ label, first }) => link(label, first, pathname));
-  route.sidebar = [...(api ? brief : entries), group('API', await apiEntries(pathname), false)];
+  route.sidebar = frame
+    ? entries
+    : [...(api ? brief : entries), group('API', await apiEntries(pathname), false)];
   const here = hand.findIndex(({ isCurrent }) => isCurrent);
+  const last = frame ? hand.length - 1 : hand.length;
   route.pagination = {
     prev: here > 0 ? hand[here - 1] : undefined,
-    next: here >= 0 ? hand[here + 1] : undefined,
+    next: here >= 0 && here + 1 < last ? hand[here + 1] : undefined,
   };
+  route.head.push(...(await alternates(route.id === '' ? 'index' : route.id, site ?? url)));
+  if (!frame) return;
+  route.lang = code;
+  route.entryMeta = { ...route.entryMeta, lang: code };
+  const english = locals.t;
+  const own = (key: string, options?: object) =>
+    frame.interface[key] ?? english(key as 'search.label', options as never);
+  locals.t = Object.assign(own, {
+    all: () => ({ ...english.all(), ...frame.interface }),
+    exists: english.exists,
+    dir: english.dir,
+  }) as unknown as typeof locals.t;
 });

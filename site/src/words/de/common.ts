@@ -1,0 +1,102 @@
+/** German: the words of the pattern, and what many examples say. */
+
+import type { Common } from '../../lib/languages.js';
+
+const common: Common = {
+  decimal: ',',
+  words: {
+    place: 'Ort',
+    ownCoordinates: 'Eigene Koordinaten',
+    latitude: 'Breite',
+    north: '° Nord',
+    longitude: 'Länge',
+    east: '° Ost',
+    height: 'Höhe',
+    findTown: 'Stadt suchen',
+    town: 'Stadt',
+    towns: 'Städte',
+    townsOf: 'Städte ab 15 000 Einwohnern von',
+    townsMissing: 'Die Liste der Städte ließ sich nicht laden.',
+    townHeight:
+      'Die Höhe stammt aus einer groben Karte: wo es darauf ankommt, die eigene eintragen.',
+    useMyPosition: 'Meinen Standort nehmen',
+    noPosition: 'Dieses Gerät gibt keinen Standort an.',
+    waitForPosition: 'Warte auf den Standort dieses Geräts …',
+    positionFailed: 'Der Standort ließ sich nicht lesen.',
+    within: 'Auf',
+    noHeight: 'Das Gerät gab keine Höhe an: bitte eintragen.',
+    less: 'Weniger:',
+    more: 'Mehr:',
+    row: 'Zeile',
+    addRow: 'Zeile anfügen',
+    removeRow: 'Zeile entfernen:',
+    numbersInPicture: 'Zahlen in diesem Bild',
+    working: 'Der Rechenweg, Zeile für Zeile',
+    noAnswer: 'Es gibt keine Antwort',
+    copyLink: 'Link kopieren',
+    copyCode: 'Code kopieren',
+    copyJson: 'JSON kopieren',
+    copied: 'Kopiert',
+    copyRefused: 'Kopieren ist hier nicht erlaubt',
+    mendFirst: 'Erst die Eingabe berichtigen',
+    stale: 'Keine Antwort, bis das markierte Feld berichtigt ist.',
+    print: 'Drucken',
+    startOver: 'Von vorn',
+    withoutScript:
+      'Das sind die Werte für die gezeigten Eingaben. Zum Ändern bitte JavaScript erlauben.',
+  },
+  pairs: {
+    // Places and inputs that many examples have.
+    Station: 'Standort',
+    'Riverine clinics, Long Bend': 'Flusskliniken, Long Bend',
+    'Station School, Redgum': 'Schule am Posten, Redgum',
+    'Orbital longitude of the slot': 'Orbitposition des Satelliten',
+    '° east': '° Ost',
+    'West is negative.': 'West ist negativ.',
+
+    // Directions.
+    E: 'O',
+    NE: 'NO',
+    SE: 'SO',
+    north: 'Nord',
+    'north-north-east': 'Nordnordost',
+    'north-east': 'Nordost',
+    'east-north-east': 'Ostnordost',
+    east: 'Ost',
+    'east-south-east': 'Ostsüdost',
+    'south-east': 'Südost',
+    'south-south-east': 'Südsüdost',
+    south: 'Süd',
+    'south-south-west': 'Südsüdwest',
+    'south-west': 'Südwest',
+    'west-south-west': 'Westsüdwest',
+    west: 'West',
+    'west-north-west': 'Westnordwest',
+    'north-west': 'Nordwest',
+    'north-north-west': 'Nordnordwest',
+    '{}° E': '{}° O',
+
+    // Quantities.
+    Azimuth: 'Azimut',
+    Elevation: 'Elevation',
+    'Slant range': 'Entfernung',
+    'from true north, clockwise': 'ab geografisch Nord, im Uhrzeigersinn',
+    geometric: 'geometrisch',
+    any: 'beliebig',
+
+    // Errors of the library.
+    '{} must be {}, got {}; {}': '{1}: verlangt ist {2}, nicht {3}; {4}',
+    '{} must be {}, got {}': '{1}: verlangt ist {2}, nicht {3}',
+    'from {} to {}': 'ein Wert von {} bis {}',
+    '{} or more': 'mindestens {}',
+    'above {}': 'ein Wert über {}',
+    'below {}': 'ein Wert unter {}',
+    'a number': 'eine Zahl',
+    'a finite number': 'eine endliche Zahl',
+    'a whole number': 'eine ganze Zahl',
+    'one of {}': 'eines von {}',
+    'were latitude and longitude swapped?': 'sind Breite und Länge vertauscht?',
+  },
+};
+
+export default common;

@@ -1,0 +1,40 @@
+/** German: what stands around the pages. Used when the site is built. */
+
+import type { Frame } from '../../lib/frame.js';
+
+const frame: Frame = {
+  name: 'Deutsch',
+  group: 'Durchgerechnete Beispiele',
+  list: 'Alle Beispiele',
+  rest: 'Alles Übrige (Englisch)',
+  stages: {
+    1: 'Vor der Fahrt',
+    2: 'Auf dem Dach',
+    3: 'Luft und Strecke',
+    4: 'Hinter der Antenne',
+    5: 'Zum Schluss',
+    6: 'Im Unterricht',
+  },
+  interface: {
+    'skipLink.label': 'Zum Inhalt',
+    'search.label': 'Suche',
+    'search.ctrlKey': 'Strg',
+    'search.cancelLabel': 'Abbrechen',
+    'themeSelect.accessibleLabel': 'Hell oder dunkel',
+    'themeSelect.dark': 'Dunkel',
+    'themeSelect.light': 'Hell',
+    'themeSelect.auto': 'Wie das Gerät',
+    'menuButton.accessibleLabel': 'Menü',
+    'sidebarNav.accessibleLabel': 'Seiten',
+    'tableOfContents.onThisPage': 'Auf dieser Seite',
+    'tableOfContents.overview': 'Anfang',
+    'page.previousLink': 'Zurück',
+    'page.nextLink': 'Weiter',
+    'aside.note': 'Hinweis',
+    'aside.tip': 'Tipp',
+    'aside.caution': 'Vorsicht',
+    'aside.danger': 'Gefahr',
+  },
+};
+
+export default frame;
