@@ -1,7 +1,7 @@
 /** Accept or not? Repeated readings, a limit, a rule; the guard band drawn. */
 
 import { type DecisionRule, decideConformity, decideRepeated } from 'slantpath/acceptance';
-import { defineExample, literal } from '../lib/example.js';
+import { defineExample, literal, type Working } from '../lib/example.js';
 import { choice, number, optionalNumber, rows } from '../lib/inputs.js';
 import { linePlot } from '../lib/plot.js';
 import { shown } from '../lib/text.js';
@@ -219,22 +219,50 @@ export default defineExample({
       ],
     };
   },
-  working: ({ rule, riskPercent, lowerLimit }, { repeated: { combined } }) =>
-    rule === 'risk' &&
-    riskPercent === 5 &&
-    lowerLimit !== undefined &&
-    combined.degreesOfFreedom === null &&
-    combined.standardUncertainty > 0
-      ? [
-          {
-            plan: 'acceptance-limit',
-            givens: {
-              limitDbuv: lowerLimit,
-              expandedUncertaintyDb: 2 * combined.standardUncertainty,
+  working: (
+    { readings, instrumentStandardUncertainty, lowerLimit, upperLimit },
+    { repeated: { combined, decision } },
+  ) => {
+    const { mean, standardUncertainty, degreesOfFreedom } = combined;
+    const [first, second, third, more] = readings.map(({ reading }) => reading);
+    const together: readonly Working[] =
+      first !== undefined && second !== undefined && third !== undefined && more === undefined
+        ? [
+            {
+              plan: 'mean-of-three-readings',
+              givens: {
+                firstDbuv: first,
+                secondDbuv: second,
+                thirdDbuv: third,
+                instrumentStandardUncertaintyDb: instrumentStandardUncertainty,
+              },
             },
-          },
-        ]
-      : [],
+          ]
+        : [];
+    if (lowerLimit === undefined || standardUncertainty === 0) return together;
+    const held = { limitDbuv: lowerLimit, standardUncertaintyDb: standardUncertainty };
+    const verdict = { readingDbuv: mean, ...held };
+    // By hand one limit is enough, as long as the other one takes nothing that is shown.
+    const byLower = decideConformity({
+      reading: mean,
+      standardUncertainty,
+      lowerLimit,
+      ...(degreesOfFreedom === null ? {} : { degreesOfFreedom }),
+    });
+    const taken = byLower.conformityProbabilityRatio - decision.conformityProbabilityRatio;
+    return [
+      ...together,
+      {
+        plan: 'guard-band',
+        givens: { ...held, guardBandFactor: decision.guardBand / standardUncertainty },
+      },
+      ...(upperLimit !== undefined && taken > 1e-6
+        ? []
+        : degreesOfFreedom === null
+          ? [{ plan: 'conformity-probability', givens: verdict }]
+          : [{ plan: 'conformity-of-few-readings', givens: { ...verdict, degreesOfFreedom } }]),
+    ];
+  },
   code: (values) =>
     `import { decideRepeated } from 'slantpath/acceptance';
 

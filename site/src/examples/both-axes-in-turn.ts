@@ -166,6 +166,21 @@ export default defineExample({
       ],
     };
   },
+  working: ({ firstNowDeg, secondNowDeg }, { fit, search }) => {
+    if (fit.kind !== 'peak' || search === null) return [];
+    const [narrowDeg, wideDeg] = fit.halfPowerBeamwidthDeg;
+    const lobe = { narrowDeg, wideDeg, narrowAxisDeg: fit.narrowAxisDeg };
+    const start = {
+      firstOffsetDeg: firstNowDeg - fit.positionDeg[0],
+      secondOffsetDeg: secondNowDeg - fit.positionDeg[1],
+    };
+    return [
+      { plan: 'axis-coupling', givens: lobe },
+      ...(search.steps.length >= 2
+        ? [{ plan: 'loss-after-both-axes', givens: { ...lobe, ...start } }]
+        : []),
+    ];
+  },
   code: ({ readings }) =>
     `import { fitCoupledPeak } from 'slantpath/peaking';
 

@@ -8,11 +8,12 @@ import {
   bracketPeak,
   fitPeak,
   nextMove,
+  type PeakFound,
   type PeakSearch,
   simulatedReadings,
 } from 'slantpath/peaking';
 import { adjusterBench } from '../lib/adjusterBench.js';
-import { defineExample, literal, type Table } from '../lib/example.js';
+import { defineExample, literal, type Table, type Working } from '../lib/example.js';
 import { choice, number, rows, toggle } from '../lib/inputs.js';
 import { linePlot, type Point } from '../lib/plot.js';
 import { shown } from '../lib/text.js';
@@ -365,6 +366,68 @@ export default defineExample({
       tables: table.rows.length > 0 ? [table] : [],
       notes: notesOf,
     };
+  },
+  working: ({ bench, meter, placeTurns, notes }, { widthTurns, answer }) => {
+    // Before the lobe is shown the working would give it away.
+    if (answer === null) return [];
+    const own = [...notes].sort((a, b) => a.placeTurns - b.placeTurns);
+    const [first, second, third] = own;
+    const { known, free } = first && second ? methods(bench, meter, notes) : {};
+    const noiseFloorDbm = FLOOR_DBM;
+    const signals = own.map(
+      ({ levelDbm }): Working => ({
+        plan: 'signal-over-noise-floor',
+        givens: { levelDbm, noiseFloorDbm },
+      }),
+    );
+    /** Level on a lobe that goes through every note: what is left of a note without the noise. */
+    const on = (lobe: PeakFound, note: Note) =>
+      lobe.peakLevelDbm -
+      pointingLoss({
+        offsetDeg: note.placeTurns - lobe.positionDeg,
+        halfPowerBeamwidthDeg: lobe.halfPowerBeamwidthDeg,
+      });
+    const found: Working[] = [];
+    if (known?.kind === 'peak' && first && second && own.length === 2)
+      found.push(...signals, {
+        plan: 'peak-from-two-flanks',
+        givens: {
+          firstTurns: first.placeTurns,
+          firstLevelDbm: on(known, first),
+          secondTurns: second.placeTurns,
+          secondLevelDbm: on(known, second),
+          beamwidthTurns: widthTurns,
+        },
+      });
+    const spacingTurns = first && second ? second.placeTurns - first.placeTurns : 0;
+    if (
+      free?.kind === 'peak' &&
+      free.outliers.length === 0 &&
+      first &&
+      second &&
+      third &&
+      own.length === 3 &&
+      Math.abs(third.placeTurns - second.placeTurns - spacingTurns) < 1e-9
+    )
+      found.push(...signals, {
+        plan: 'peak-from-three-readings',
+        givens: {
+          middleTurns: second.placeTurns,
+          spacingTurns,
+          lowerLevelDbm: on(free, first),
+          middleLevelDbm: on(free, second),
+          upperLevelDbm: on(free, third),
+        },
+      });
+    if (answer.lossHereDb <= LOSS_SEEN_DB)
+      found.push({
+        plan: 'pointing-loss',
+        givens: {
+          offsetDeg: placeTurns - answer.peakTurns,
+          halfPowerBeamwidthDeg: widthTurns,
+        },
+      });
+    return found;
   },
   code: ({ bench, meter, notes }) =>
     `import { fitPeak } from 'slantpath/peaking';

@@ -316,21 +316,32 @@ export default defineExample({
     result.kind === 'visible'
       ? [
           ...towards(['elevation'], values.station, values.orbitalLongitudeDeg),
-          ...(values.frequencyGHz === 12 && values.tiltDeg === 45 && result.elevationDeg >= 5
+          ...(result.elevationDeg >= 5 && values.exceededPercent <= 5 && result.needed.rainDb > 0
             ? [
                 {
                   plan: 'rain-attenuation',
                   givens: {
+                    latitudeDeg: result.climate.latitudeDeg,
                     rainRate001MmPerH: result.climate.rainRate001MmPerH,
                     rainHeightKm: result.climate.rainHeightKm,
                     stationHeightKm: result.climate.stationHeightKm,
                     elevationDeg: result.elevationDeg,
                     exceededPercent: values.exceededPercent,
+                    frequencyGHz: values.frequencyGHz,
+                    tiltDeg: values.tiltDeg,
                   },
                 },
               ]
             : []),
-          { plan: 'sky-noise', givens: { attenuationDb: result.needed.attenuationDb } },
+          {
+            plan: 'total-attenuation',
+            givens: {
+              rainDb: result.needed.rainDb,
+              cloudDb: result.needed.cloudDb,
+              scintillationDb: result.needed.scintillationDb,
+              gasDb: result.needed.gasDb,
+            },
+          },
         ]
       : [],
   code: ({ station, orbitalLongitudeDeg, rainRate001MmPerH, ...values }) =>

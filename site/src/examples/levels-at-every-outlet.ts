@@ -2,13 +2,14 @@
 
 import {
   type DistributionSystem,
+  genericCable,
   type OutletLevels,
   outletIsolation,
   outletLevels,
   supplyAlong,
   windowChecks,
 } from 'slantpath/distribution';
-import { defineExample, literal } from '../lib/example.js';
+import { defineExample, literal, type Working } from '../lib/example.js';
 import { choice, number, text } from '../lib/inputs.js';
 import { outlineRows, type PartRow, partWords, treeOf } from '../lib/partsTree.js';
 import { linePlot } from '../lib/plot.js';
@@ -328,7 +329,52 @@ export default defineExample({
       ],
     };
   },
-  working: ({ levelDbuv }) => [{ plan: 'level-in-dbm', givens: { levelDbuv } }],
+  working: ({ parts, levelDbuv, temperatureC }, { outlets }) => {
+    const weakest = outlets.reduce((a, b) => (b.lowestDbuv < a.lowestDbuv ? b : a));
+    const at = weakest.points.findIndex(({ levelDbuv: level }) => level === weakest.lowestDbuv);
+    const frequencyMHz = weakest.points[at]?.frequencyMHz ?? 0;
+    const way = weakest.terms.map(({ name, kind, gainDb }) => ({
+      name,
+      kind,
+      gainDb: gainDb[at] ?? 0,
+    }));
+    const gainOf = (fits: (kind: string) => boolean) =>
+      way.filter(({ kind }) => fits(kind)).reduce((sum, { gainDb }) => sum + gainDb, 0);
+    const lossOf = (kind: string) => 0 - gainOf((other) => other === kind);
+    const named = ['amplifier', 'cable', 'splitter', 'tap'];
+    const runs = outlineRows(parts)
+      .filter(({ name }) => way.some((term) => term.kind === 'cable' && term.name === name))
+      .map(({ part, value: lengthM }): Working => {
+        const { skinLossDbPer100m, dielectricLossDbPer100m } = genericCable(part as 'series-6');
+        return {
+          plan: 'cable-run',
+          givens: {
+            skinLossDbPer100m,
+            dielectricLossDbPer100m: dielectricLossDbPer100m ?? 0,
+            lengthM,
+            frequencyMHz,
+            temperatureC,
+          },
+        };
+      });
+    // Two runs of one type and length are worked out once.
+    const once = [...new Map(runs.map((run) => [JSON.stringify(run), run])).values()];
+    return [
+      { plan: 'level-in-dbm', givens: { levelDbuv } },
+      ...once,
+      {
+        plan: 'outlet-budget',
+        givens: {
+          sourceLevelDbuv: levelDbuv,
+          amplifierGainDb: gainOf((kind) => kind === 'amplifier'),
+          cableLossDb: lossOf('cable'),
+          splitterLossDb: lossOf('splitter'),
+          tapLossDb: lossOf('tap'),
+          outletLossDb: 0 - gainOf((kind) => !named.includes(kind)),
+        },
+      },
+    ];
+  },
   code: ({ band, levelDbuv }, { system }) =>
     `import { outletLevels } from 'slantpath/distribution';
 

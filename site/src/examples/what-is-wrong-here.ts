@@ -6,8 +6,9 @@ import {
   causeRanker,
   type FaultCause,
 } from 'slantpath/acceptance';
+import { halfPowerBeamwidth } from 'slantpath/antenna';
 import { bars } from '../lib/bars.js';
-import { defineExample, literal } from '../lib/example.js';
+import { defineExample, literal, type Working } from '../lib/example.js';
 import { choice, optionalNumber, text, toggle } from '../lib/inputs.js';
 import { faultCases, readingsOf, tarnfell } from '../lib/tarnfellChain.js';
 import { shown } from '../lib/text.js';
@@ -311,6 +312,58 @@ export default defineExample({
         'Before anyone climbs: a ladder held, a line on, no power line within reach, and not in a thunderstorm. Never look along the antenna at the Sun; use its shadow.',
       ],
     };
+  },
+  working: ({ hide }, { observations, ranking }) => {
+    const [first, second] = ranking;
+    if (hide || !first || !second) return [];
+    const missing = first.evidence
+      .flatMap(({ observation: seenHere, withoutFault }) =>
+        seenHere.kind === 'level'
+          ? [{ carrier: seenHere.carrier, lossDb: withoutFault - seenHere.levelDbuv }]
+          : [],
+      )
+      .reduce((a, b) => (b.lossDb > a.lossDb ? b : a), { carrier: '', lossDb: 0 });
+    const carrier = tarnfell.carriers.find(({ name }) => name === missing.carrier);
+    const pointed = [first, second].some(({ cause }) => /^(mispointed|mast-leaning)$/.test(cause));
+    const beam = carrier && { diameterM: tarnfell.diameterM, frequencyGHz: carrier.frequencyGHz };
+    const pointing: readonly Working[] =
+      beam && pointed && missing.lossDb >= 1
+        ? [
+            { plan: 'beamwidth', givens: beam },
+            {
+              plan: 'offset-from-loss',
+              givens: {
+                pointingLossDb: missing.lossDb,
+                halfPowerBeamwidthDeg: halfPowerBeamwidth(beam),
+              },
+            },
+          ]
+        : [];
+    if (observations.length < 2) return pointing;
+    // What the last observation changed between the first two: prior odds, likelihood ratio, odds after it.
+    const before = rank(observations.slice(0, -1)).ranking;
+    const [priorFirst, priorSecond] = [first, second].map(
+      ({ cause }) => 100 * (before.find((other) => other.cause === cause)?.probabilityRatio ?? 0),
+    ) as [number, number];
+    const odds = first.probabilityRatio / second.probabilityRatio;
+    const likelihoodRatio = (odds * priorSecond) / priorFirst;
+    return Number.isFinite(likelihoodRatio) && likelihoodRatio > 0
+      ? [
+          ...pointing,
+          {
+            plan: 'two-suspects',
+            givens: {
+              priorFirst,
+              priorSecond,
+              likelihoodRatio,
+              othersPercent: Math.max(
+                0,
+                100 * (1 - first.probabilityRatio - second.probabilityRatio),
+              ),
+            },
+          },
+        ]
+      : pointing;
   },
   code: (_, { observations }) =>
     `import { rankCauses } from 'slantpath/acceptance';

@@ -160,6 +160,10 @@ export default defineExample({
       }),
     ],
   }),
+  working: ({ firstDeg, secondDeg, levelStepDb, scatterDb }) => [
+    { plan: 'null-half-way', givens: { firstDeg, secondDeg } },
+    { plan: 'null-isolation', givens: { firstDeg, secondDeg, levelStepDb, scatterDb } },
+  ],
   code: ({ samples, ...bracketing }) =>
     `import { bracketNull, fitNull } from 'slantpath/peaking';
 

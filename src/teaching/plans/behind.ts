@@ -216,7 +216,14 @@ const OUTLET_BUDGET: SolutionPlan = {
     given('cableLossDb', 'C', 'L_c', 'cable loss', 'dB', [8, 30, 0.5]),
     given('splitterLossDb', 'P', 'L_s', 'splitter loss', 'dB', [4, 10, 0.5]),
     given('tapLossDb', 'Q', 'L_t', 'tap loss', 'dB', [8, 20, 1]),
-    given('outletLossDb', 'O', 'L_o', 'outlet loss, connectors counted in', 'dB', [0.5, 3, 0.5]),
+    given(
+      'outletLossDb',
+      'O',
+      'L_o',
+      'loss of outlet, connectors and the like',
+      'dB',
+      [0.5, 3, 0.5],
+    ),
   ],
   constants: [],
   steps: [
