@@ -2,7 +2,7 @@ import { describe, expect, test } from 'vitest';
 import { choice, optionalNumber, several } from '../../site/src/lib/inputs.js';
 import { renderForm } from '../../site/src/lib/render.js';
 import { decodeState, defaultsOf, encodeState, readValues } from '../../site/src/lib/state.js';
-import { wordsOf } from '../../site/src/lib/words.js';
+import { en } from '../../site/src/lib/words.js';
 
 const inputs = {
   subject: choice({ label: 'Subject', options: { a: 'A', b: 'B' }, value: 'a' }),
@@ -48,7 +48,7 @@ describe('a field that belongs to a choice', () => {
   test('is hidden otherwise', () => {
     const field = (subject: string) =>
       /<div class="ex-field" data-only-for="subject" data-values="b"( hidden)?>/.exec(
-        renderForm(wordsOf('en'), 'page', inputs, { ...defaults, subject }),
+        renderForm(en, 'page', inputs, { ...defaults, subject }),
       );
     expect(field('a')?.[1]).toBe(' hidden');
     expect(field('b')).not.toBeNull();

@@ -37,5 +37,7 @@ export async function languageFor(
     ...(solutions ? [solutions()] : []),
   ]);
   const pairs = lists.map((list) => list.default);
-  return { code, decimal: of.decimal, words: of.words, find: finderOf(...pairs, of.pairs) };
+  // What the pattern itself says is in the language already.
+  const spoken = Object.fromEntries(Object.values(of.words).map((word) => [word, word]));
+  return { code, decimal: of.decimal, words: of.words, find: finderOf(...pairs, of.pairs, spoken) };
 }

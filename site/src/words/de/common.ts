@@ -48,6 +48,9 @@ const common: Common = {
   pairs: {
     // Places and inputs that many examples have.
     Station: 'Standort',
+    'Tarnfell, Karhut': 'Tarnfell, Karhütte',
+    'Tarnfell, Lower Seat': 'Tarnfell, Unterer Sitz',
+    'Tarnfell, Moss Gate': 'Tarnfell, Moostor',
     'Riverine clinics, Long Bend': 'Flusskliniken, Long Bend',
     'Station School, Redgum': 'Schule am Posten, Redgum',
     'Orbital longitude of the slot': 'Orbitposition des Satelliten',
@@ -83,6 +86,13 @@ const common: Common = {
     'from true north, clockwise': 'ab geografisch Nord, im Uhrzeigersinn',
     geometric: 'geometrisch',
     any: 'beliebig',
+
+    // Pictures.
+    Object: 'Gegenstand',
+    'Azimuth / °': 'Azimut / °',
+    'Elevation / °': 'Elevation / °',
+    Bearing: 'Peilung',
+    'From true north / °': 'Ab geografisch Nord / °',
 
     // Errors of the library.
     '{} must be {}, got {}; {}': '{1}: verlangt ist {2}, nicht {3}; {4}',

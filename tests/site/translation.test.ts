@@ -1,0 +1,162 @@
+/** Every text of a translated example has words in its language, whatever is put in. */
+
+import { describe, expect, test } from 'vitest';
+import type { Example } from '../../site/src/lib/example.js';
+import type { Input, Inputs } from '../../site/src/lib/inputs.js';
+import { ENGLISH, finderOf, inLanguage, type Language, said } from '../../site/src/lib/language.js';
+import { languageFor } from '../../site/src/lib/languages.js';
+import { PRESETS } from '../../site/src/lib/places.js';
+import { renderForm, renderView } from '../../site/src/lib/render.js';
+import {
+  defaultsOf,
+  fieldsOf,
+  type Raw,
+  rawOfValues,
+  readValues,
+} from '../../site/src/lib/state.js';
+import { compassWords, longitudeText, shown, withUnit } from '../../site/src/lib/text.js';
+import { renderWorkings, solutionsOf } from '../../site/src/lib/working.js';
+import { DomainError } from '../../src/index.js';
+import { workedSolution } from '../../src/teaching/index.js';
+
+const definitions = import.meta.glob<{ default: Example }>('../../site/src/examples/*.ts');
+const pages = import.meta.glob('../../docs/*/examples/*.mdx');
+
+/** Other values of one input that are worth a look. */
+function variantsOf(name: string, input: Input): Raw[] {
+  switch (input.kind) {
+    case 'number':
+    case 'optional-number':
+      return [input.min, input.max, (input.value ?? 1) + input.step, -1e9, input.value]
+        .filter((value) => value !== undefined)
+        .map((value) => ({ [name]: String(value) }))
+        .concat({ [name]: 'x' });
+    case 'choice':
+      return Object.keys(input.options).map((option) => ({ [name]: option }));
+    case 'toggle':
+      return [{ [name]: 'yes' }, { [name]: 'no' }];
+    case 'several':
+      return [{ [name]: '' }];
+    case 'text':
+      return [{ [name]: '' }, { [name]: '?' }];
+    case 'place':
+      return [...PRESETS, { latitudeDeg: 0, longitudeDeg: 16.4, heightM: 0 }].map((place) => {
+        const [latitude = '', longitude = '', height = ''] = fieldsOf(name, input);
+        return {
+          [latitude]: String(place.latitudeDeg),
+          [longitude]: String(place.longitudeDeg),
+          [height]: String(place.heightM),
+        };
+      });
+    case 'rows':
+      return [{ [name]: '' }];
+  }
+}
+
+/** States of the form: each input changed alone, each set, each action, and many inputs changed at once. */
+function statesOf(example: Example): Raw[] {
+  const defaults = defaultsOf(example.inputs);
+  const variants = Object.entries(example.inputs).map(([name, input]) => variantsOf(name, input));
+  const alone = variants.flat();
+  const sets = (example.presets?.sets ?? []).map(({ values }) =>
+    rawOfValues(example.inputs, values),
+  );
+  const values = readValues(example.inputs, defaults);
+  const actions = (example.actions ?? []).map(({ change }) =>
+    rawOfValues(example.inputs, change(values)),
+  );
+  let seed = 7;
+  const chance = (below: number) => {
+    seed = (seed * 16807) % 2147483647;
+    return seed % below;
+  };
+  const mixed = Array.from({ length: 60 }, () =>
+    Object.assign(
+      {},
+      ...variants.map((some) => (chance(3) === 0 ? some[chance(some.length)] : undefined)),
+    ),
+  ) as Raw[];
+  return [
+    {},
+    ...alone,
+    ...sets,
+    ...actions,
+    ...sets
+      .flatMap((set) => alone.map((one) => ({ ...set, ...one })))
+      .filter((_, index) => index % 7 === 0),
+    ...mixed,
+  ].map((state) => ({ ...defaults, ...state }));
+}
+
+/** Draws everything that an example shows for a state. */
+function draw(example: Example<Inputs>, raw: Raw, language: Language): void {
+  try {
+    const values = readValues(example.inputs, raw);
+    const result = example.compute(values);
+    renderView(language.words, example.view(result, values));
+    const workings = example.working?.(values, result) ?? [];
+    renderWorkings(language.words, solutionsOf(workedSolution, workings));
+  } catch (error) {
+    if (!(error instanceof DomainError)) throw error;
+    said(error.message.replace(error.parameter, 'X'));
+  }
+}
+
+const translated = Object.keys(pages).map((path) => {
+  const [name = '', , code = ''] = path.replace('.mdx', '').split('/').reverse();
+  return { code, name };
+});
+
+describe('translated examples', () => {
+  test.each(translated)('$code: $name', async ({ code, name }) => {
+    const load = definitions[`../../site/src/examples/${name}.ts`];
+    if (!load) throw new Error(`there is no example ${name}`);
+    const example = (await load()).default;
+    const language = await languageFor(code, name, true);
+    expect(language.code).toBe(code);
+    const missing = new Set<string>();
+    inLanguage(
+      language,
+      () => {
+        const { inputs, actions, presets } = example;
+        renderForm(language.words, name, inputs, defaultsOf(inputs), actions, presets);
+        for (const raw of statesOf(example)) draw(example, raw, language);
+      },
+      missing,
+    );
+    expect([...missing].slice(0, 200)).toEqual([]);
+  });
+});
+
+describe('a language', () => {
+  const find = finderOf({
+    'The slot at {} is {}.': 'Die Position {} ist {}.',
+    'From {} to {}': 'Nach {2}, von {1}',
+    'from {} or below': 'ab {} oder darunter',
+    east: 'Ost',
+    E: 'O',
+  });
+  const language: Language = { ...ENGLISH, code: 'de', decimal: ',', find };
+  const speak = <T>(draw: () => T, missing?: Set<string>) => inLanguage(language, draw, missing);
+
+  test('fills the gaps of a sentence in its own order, each in its language', () => {
+    expect(speak(() => said(`The slot at ${longitudeText(16.4)} is east.`))).toBe(
+      'Die Position 16,4° O ist Ost.',
+    );
+    expect(speak(() => said('From 3.5 to east'))).toBe('Nach Ost, von 3,5');
+  });
+
+  test('writes numbers with its decimal sign, and leaves signs and units alone', () => {
+    expect(speak(() => withUnit(shown(-3.456, 2), 'dB'))).toBe('−3,46 dB');
+    const missing = new Set<string>();
+    expect(speak(() => said('P.618-14, 3 GHz'), missing)).toBe('P.618-14, 3 GHz');
+    expect(missing.size).toBe(0);
+  });
+
+  test('keeps what it has no words for, and tells of it', () => {
+    const missing = new Set<string>();
+    expect(speak(() => said(compassWords(0)), missing)).toBe('north');
+    expect([...missing]).toEqual(['north']);
+    expect(said('north')).toBe('north');
+  });
+});
