@@ -77,3 +77,36 @@ export function labelPlaces(room: Box) {
     },
   };
 }
+
+/** Where the label of a named point may stand. */
+export const aroundMark = (x: number, y: number): Spot[] => [
+  { x: x + 9, y: y - 7, anchor: 'start' },
+  { x: x - 9, y: y - 7, anchor: 'end' },
+  { x: x + 9, y: y + 17, anchor: 'start' },
+  { x: x - 9, y: y + 17, anchor: 'end' },
+];
+
+/** Where the label of an upright rule may stand. */
+export const besideRule = (x: number, top: number, low: number): Spot[] =>
+  [top + 12, low - 7, top + 29, (top + low) / 2].flatMap((y): Spot[] => [
+    { x: x + 5, y, anchor: 'start' },
+    { x: x - 5, y, anchor: 'end' },
+  ]);
+
+/** Where the label of a level rule may stand. */
+export const alongRule = (y: number, left: number, right: number): Spot[] => [
+  { x: right - 4, y: y - 5, anchor: 'end' },
+  { x: right - 4, y: y + 15, anchor: 'end' },
+  { x: left + 5, y: y - 5, anchor: 'start' },
+  { x: left + 5, y: y + 15, anchor: 'start' },
+  { x: (left + right) / 2, y: y - 5, anchor: 'middle' },
+  { x: (left + right) / 2, y: y + 15, anchor: 'middle' },
+];
+
+/** Where the label of an upright band may stand: in its middle, or towards a side of it. */
+export const insideBand = (a: number, b: number, top: number, low: number): Spot[] =>
+  [0.5, 0.2, 0.8].flatMap((share) =>
+    [low - 7, top + 12, top + 29, low - 24].map(
+      (y): Spot => ({ x: a + share * (b - a), y, anchor: 'middle' }),
+    ),
+  );
