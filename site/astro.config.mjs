@@ -5,6 +5,7 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import starlightTypeDoc from 'starlight-typedoc';
+import rehypeAnchorLabels from './rehype-anchor-labels.mjs';
 import rehypeApiPages from './rehype-api-pages.mjs';
 import rehypeSearchIgnore from './rehype-search-ignore.mjs';
 
@@ -16,6 +17,15 @@ const builds = process.argv.includes('build');
 const entryPoints = readdirSync(root('src'), { withFileTypes: true })
   .filter((entry) => entry.isDirectory() && existsSync(root(`src/${entry.name}/index.ts`)))
   .map((entry) => root(`src/${entry.name}/index.ts`));
+
+/** Starlight adds its own plugins after those of the configuration; this one has to come after them. */
+const anchorLabels = {
+  name: 'anchor-labels',
+  hooks: {
+    'astro:config:setup': ({ updateConfig }) =>
+      updateConfig({ markdown: { rehypePlugins: [rehypeAnchorLabels] } }),
+  },
+};
 
 export default defineConfig({
   site: process.env.SITE_URL ?? 'https://slantpath.example',
@@ -93,5 +103,6 @@ export default defineConfig({
       // The sidebar is made in src/routeData.ts.
       sidebar: [],
     }),
+    anchorLabels,
   ],
 });

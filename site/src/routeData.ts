@@ -98,7 +98,7 @@ async function translatedEntries(pathname: string, code: string, frame: Frame): 
   return [
     link(frame.list, `/${code}/`, pathname),
     group(frame.group, staged(pages, frame.stages, links), false),
-    { ...link(frame.rest, '/', pathname), attrs: { lang: code } },
+    { ...link(frame.rest, '/', pathname), attrs: { hreflang: 'en' } },
   ];
 }
 
@@ -143,6 +143,8 @@ export const onRequest = defineRouteMiddleware(async ({ locals, url, site }) => 
   route.head.push(...(await alternates(route.id === '' ? 'index' : route.id, site ?? url)));
   if (!frame) return;
   route.lang = code;
+  const top = route.toc?.items[0];
+  if (top) top.text = frame.interface['tableOfContents.overview'] ?? top.text;
   route.entryMeta = { ...route.entryMeta, lang: code };
   const english = locals.t;
   const own = (key: string, options?: object) =>

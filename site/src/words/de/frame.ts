@@ -23,7 +23,7 @@ const frame: Frame = {
     'themeSelect.accessibleLabel': 'Hell oder dunkel',
     'themeSelect.dark': 'Dunkel',
     'themeSelect.light': 'Hell',
-    'themeSelect.auto': 'Wie das Gerät',
+    'themeSelect.auto': 'Auto',
     'menuButton.accessibleLabel': 'Menü',
     'sidebarNav.accessibleLabel': 'Seiten',
     'tableOfContents.onThisPage': 'Auf dieser Seite',
