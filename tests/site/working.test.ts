@@ -35,18 +35,16 @@ function worked<I extends Inputs, R>(example: Example<I, R>, changes: Partial<Va
   // None may be left out for givens outside the plan.
   expect(solutions.length).toBe(asked.length);
   const view = example.view(result, values);
+  const solved = (plan: string) => {
+    const solution = solutions.filter(({ name }) => name === plan).at(-1);
+    if (solution?.kind !== 'solved') throw new Error(`${plan}: not solved`);
+    return solution;
+  };
   return {
     plans: asked.map(({ plan }) => plan),
-    answer: (plan: string) => {
-      const solution = solutions[asked.findLastIndex((each) => each.plan === plan)];
-      if (solution?.kind !== 'solved') throw new Error(`${plan}: not solved`);
-      return solution.answer.value;
-    },
-    step: (plan: string, symbol: string) => {
-      const solution = solutions[asked.findLastIndex((each) => each.plan === plan)];
-      if (solution?.kind !== 'solved') throw new Error(`${plan}: not solved`);
-      return solution.steps.find((step) => step.symbol === symbol)?.value ?? Number.NaN;
-    },
+    answer: (plan: string) => solved(plan).answer.value,
+    step: (plan: string, symbol: string) =>
+      solved(plan).steps.find((step) => step.symbol === symbol)?.value ?? Number.NaN,
     printed: (place: Place) => printedAt(view, place),
   };
 }

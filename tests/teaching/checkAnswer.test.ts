@@ -53,7 +53,7 @@ describe('slips', () => {
   });
 
   test('where several are named, the check says that it is ambiguous', () => {
-    for (const { question, value, decimals } of answers.slice(0, 2000)) {
+    for (const { question, value, decimals } of answers.filter((_, i) => i % 10 === 0)) {
       const check = checkAnswer(question, value.toFixed(decimals));
       if (check.kind === 'wrong') expect(check.ambiguous).toBe(check.slips.length > 1);
     }

@@ -21,6 +21,11 @@ describe('expressions', () => {
     ['sinRad(pi/2)', 1],
     ['log(1000) + ln(e)', 4],
     ['mod(-10, 360)', 350],
+    // Tables of the normal distribution and of Student's t: 95 % points.
+    ['normal(0)', 0.5],
+    ['normal(1.6448536269514722)', 0.95],
+    ['student(6.313751514675037, 1)', 0.95],
+    ['student(4.302652729749462, 2)', 0.975],
     ['70 × 0.3 · x − 1', 62],
   ])('%s is %d', (text, value) => {
     expect(compileFormula(text, ['x'])({ x: 3 })).toBeCloseTo(value, 12);

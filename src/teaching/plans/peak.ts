@@ -33,12 +33,14 @@ const SIGNAL: SolutionPlan = {
   compute: (inputs) => {
     // Two readings half a beamwidth to both sides of the peak: 3 dB below it.
     const levelDbm = input(inputs, 'levelDbm');
+    const noiseFloorDbm = input(inputs, 'noiseFloorDbm');
+    if (levelDbm <= noiseFloorDbm) return 'no-signal-over-the-noise';
     const fit = fitPeak({
       positionDeg: [-1, 1],
       levelDbm: [levelDbm, levelDbm],
       halfPowerBeamwidthDeg: 2,
       scatterDb: SCATTER_DB,
-      noiseFloorDbm: input(inputs, 'noiseFloorDbm'),
+      noiseFloorDbm,
     });
     return fit.kind === 'peak' ? { S: fit.peakLevelDbm - 3 } : 'no-signal-over-the-noise';
   },
