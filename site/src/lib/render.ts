@@ -236,7 +236,9 @@ function renderOutput(output: Output): string {
 
 /** A table of figures. */
 export function renderTable(table: Table): string {
-  const head = table.columns.map((column) => `<th scope="col">${inWords(column)}</th>`).join('');
+  // A unit stays with the word before it.
+  const title = (column: string) => inWords(column).replaceAll(' / ', ' /\u00a0');
+  const head = table.columns.map((column) => `<th scope="col">${title(column)}</th>`).join('');
   const body = table.rows
     .map(([first = '', ...rest]) => {
       const cells = rest.map((cell) => `<td>${inWords(cell)}</td>`).join('');
