@@ -234,6 +234,9 @@ function renderOutput(output: Output): string {
   return `<div${output.main ? ' class="ex-main"' : ''}><dt>${inWords(output.label)}</dt><dd><output>${figure}</output>${note}</dd></div>`;
 }
 
+/** A figure that stays with its short unit. */
+const kept = (text: string) => text.replace(/(\d) (?=[%°A-Za-z/²]{1,5}$)/, '$1\u00a0');
+
 /** A table of figures. */
 export function renderTable(table: Table): string {
   // A unit stays with the word before it.
@@ -241,7 +244,7 @@ export function renderTable(table: Table): string {
   const head = table.columns.map((column) => `<th scope="col">${title(column)}</th>`).join('');
   const body = table.rows
     .map(([first = '', ...rest]) => {
-      const cells = rest.map((cell) => `<td>${inWords(cell)}</td>`).join('');
+      const cells = rest.map((cell) => `<td>${kept(inWords(cell))}</td>`).join('');
       return `<tr><th scope="row">${inWords(first)}</th>${cells}</tr>`;
     })
     .join('');
