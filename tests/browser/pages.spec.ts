@@ -9,7 +9,7 @@ import { axe, expect, fitsWindow, test } from './fixtures.js';
 const docs = new URL('../../docs/', import.meta.url);
 const pages = readdirSync(docs, { recursive: true, encoding: 'utf8' })
   .filter((path) => /^(?!decisions|schemas)[^_]*\.mdx?$/.test(path))
-  .map((path) => path.replace(/(index)?\.mdx?$/, '').toLowerCase())
+  .map((path) => path.replace(/\/?(index)?\.mdx?$/, '').toLowerCase())
   .sort();
 
 /** Budget of a first visit; the climate grid alone is 150 kB of it on the pages that use it. */
