@@ -1,0 +1,76 @@
+/** German for `which-reflector`. */
+
+import type { Pairs } from '../../lib/language.js';
+
+const pairs: Pairs = {
+  Frequency: 'Frequenz',
+  'Polarization tilt': 'Neigung der Polarisation',
+  '0 horizontal, 90 vertical, 45 for circular.': '0 horizontal, 90 vertikal, 45 für zirkular.',
+  'EIRP of the satellite at the station': 'EIRP des Satelliten am Standort',
+  'Symbol rate': 'Symbolrate',
+  'Mode (DVB-S2)': 'Modus (DVB-S2)',
+  '{}PSK {}/{}, {} dB': '{}PSK {}/{}, {} dB',
+  '{}APSK {}/{}, {} dB': '{}APSK {}/{}, {} dB',
+  'Implementation loss of the receiver': 'Implementierungsverlust des Empfängers',
+  'Noise figure of the low-noise block': 'Rauschmaß des LNB',
+  'Pointing error': 'Ausrichtfehler',
+  'The same angle costs a larger reflector more.':
+    'Derselbe Winkel kostet einen größeren Reflektor mehr.',
+  'Rain rate exceeded for 0.01 % of the year': 'Regenrate, in 0,01 % des Jahres überschritten',
+  'About 25 to 40 in temperate places, 80 to 120 in the wet tropics.':
+    'Etwa 25 bis 40 in gemäßigten Gegenden, 80 bis 120 in den feuchten Tropen.',
+  'Rain height above sea level': 'Regenhöhe über dem Meer',
+  'The 0 °C isotherm plus 0.36 km.': 'Die 0-°C-Isotherme plus 0,36 km.',
+  'Gas at 5 % of the time': 'Gase, in 5 % der Zeit',
+  'Cloud at 5 % of the time': 'Wolken, in 5 % der Zeit',
+  'Wet refractivity': 'Feuchter Brechwert',
+  'N-units': 'N-Einheiten',
+  'Time of the year that may be lost': 'Erlaubter Ausfall im Jahr',
+  'Margin left in that fade': 'Verlangte Reserve in diesem Schwund',
+
+  'The slot at {} is hidden by the Earth from this station.':
+    'Die Position {} ist von diesem Standort aus von der Erde verdeckt.',
+  'A reflector of {} m is the smallest usual one that keeps its promise for all but {} % of the year.':
+    'Ein Reflektor von {} m ist der kleinste übliche, der sein Versprechen bis auf {} % des Jahres hält.',
+  'No usual reflector keeps that promise; the best lacks {} dB.':
+    'Kein üblicher Reflektor hält dieses Versprechen; dem besten fehlen {} dB.',
+  'Smallest reflector': 'Kleinster Reflektor',
+  none: 'keiner',
+  'Its margin in that fade': 'Seine Reserve in diesem Schwund',
+  'Fade exceeded for that time': 'In dieser Zeit überschrittener Schwund',
+  'Below 5° the recommendation has another method for scintillation; here 5° stands for it.':
+    'Unter 5° hat die Empfehlung ein anderes Verfahren für die Szintillation; hier steht 5° dafür.',
+
+  // Picture and table.
+  'Margin in that fade against the size of the reflector':
+    'Reserve in diesem Schwund über der Größe des Reflektors',
+  Curve: 'Kurve',
+  'Diameter / m': 'Durchmesser / m',
+  'Margin / dB': 'Reserve / dB',
+  margin: 'Reserve',
+  'meets the target': 'Ziel erreicht',
+  target: 'Ziel',
+  '{} m': '{} m',
+  'Usual reflectors': 'Übliche Reflektoren',
+  'Margin in that fade / dB': 'Reserve in diesem Schwund / dB',
+  'Up for / % of the year': 'Verfügbar / % des Jahres',
+  Target: 'Ziel',
+  met: 'erreicht',
+  missed: 'verfehlt',
+
+  // Errors.
+  stationHeightKm: 'Höhe in km',
+  'is the height in metres?': 'ist die Höhe in Metern angegeben?',
+  'was the frequency given in MHz?': 'ist die Frequenz in MHz angegeben?',
+  'is the frequency in GHz, not MHz?': 'ist die Frequenz in GHz angegeben, nicht in MHz?',
+  'is the EIRP in dBW?': 'ist die EIRP in dBW angegeben?',
+  'is it in megabaud or MHz, not in baud or kHz?':
+    'ist sie in Megabaud oder MHz angegeben, nicht in Baud oder kHz?',
+  'is it the availability or a fraction?': 'ist das die Verfügbarkeit oder ein Bruchteil?',
+  'was it given in metres?': 'ist sie in Metern angegeben?',
+  'a loss is positive and subtracted': 'ein Verlust ist positiv und wird abgezogen',
+  'is the satellite below the horizon?': 'steht der Satellit unter dem Horizont?',
+  'is the distance in kilometres?': 'ist die Entfernung in Kilometern angegeben?',
+};
+
+export default pairs;
