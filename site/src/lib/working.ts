@@ -8,7 +8,12 @@ import { escapeHtml, shown, withUnit } from './text.js';
 import type { Words } from './words.js';
 
 /** Units as they are printed. */
-const UNITS: Readonly<Record<string, string>> = { deg: '°' };
+const UNITS: Readonly<Record<string, string>> = {
+  deg: '°',
+  percent: '%',
+  dBuV: 'dBµV',
+  'degrees Celsius': '°C',
+};
 const inUnit = (text: string, unit: string) => withUnit(text, UNITS[unit] ?? unit);
 
 /** A formula in plain text with the signs of print: `·`, `−`, `√`. */
