@@ -17,7 +17,7 @@ import {
 import { compassWords, longitudeText, shown, withUnit } from '../../site/src/lib/text.js';
 import { renderWorkings, solutionsOf } from '../../site/src/lib/working.js';
 import { DomainError } from '../../src/index.js';
-import { workedSolution } from '../../src/teaching/index.js';
+import { SOLUTION_PLANS, workedSolution } from '../../src/teaching/index.js';
 
 const definitions = import.meta.glob<{ default: Example }>('../../site/src/examples/*.ts');
 const pages = import.meta.glob('../../docs/*/examples/*.mdx');
@@ -125,6 +125,53 @@ describe('translated examples', () => {
       missing,
     );
     expect([...missing].slice(0, 200)).toEqual([]);
+  });
+});
+
+/** Givens of a plan from its draws, and from far outside of them, where some have no answer. */
+function givensOf({ givens }: (typeof SOLUTION_PLANS)[number]): Record<string, number>[] {
+  let seed = 11;
+  const chance = () => {
+    seed = (seed * 16807) % 2147483647;
+    return seed / 2147483647;
+  };
+  return Array.from({ length: 200 }, (_, index) =>
+    Object.fromEntries(
+      givens.map(({ name, draw: { from, to } }) => {
+        const far = index > 1 && chance() < 0.5 ? 2 * (to - from) : 0;
+        const value = Math.round(from - far + chance() * (to - from + 2 * far));
+        // Once with nothing but zeros: straight overhead, no way between two places.
+        return [name, index === 0 && !(from > 0) ? 0 : value];
+      }),
+    ),
+  );
+}
+
+describe('translated workings', () => {
+  const codes = Object.keys(import.meta.glob('../../site/src/words/*/working.ts')).map(
+    (path) => path.split('/').at(-2) ?? '',
+  );
+  test.each(codes)('%s: every plan', async (code) => {
+    const language = await languageFor(code, 'where-is-the-satellite', true);
+    expect(language.code).toBe(code);
+    const missing = new Set<string>();
+    const reasons = new Set<string>();
+    const draw = () => {
+      for (const plan of SOLUTION_PLANS) {
+        for (const { meaning, unit } of [...plan.givens, ...plan.constants, ...plan.steps])
+          for (const text of [meaning, unit === 'deg' ? '°' : unit]) said(text);
+        for (const givens of givensOf(plan)) {
+          const solutions = solutionsOf(workedSolution, [{ plan: plan.name, givens }]);
+          renderWorkings(language.words, solutions);
+          for (const solution of solutions)
+            if (solution.kind === 'no-answer') reasons.add(solution.reason);
+        }
+      }
+    };
+    inLanguage(language, draw, missing);
+    expect([...missing]).toEqual([]);
+
+    expect(reasons.size).toBeGreaterThanOrEqual(12);
   });
 });
 
