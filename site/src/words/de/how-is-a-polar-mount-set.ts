@@ -1,0 +1,60 @@
+/** German for `how-is-a-polar-mount-set`. */
+
+import type { Pairs } from '../../lib/language.js';
+
+const pairs: Pairs = {
+  'Lowest elevation to reach': 'Niedrigste verlangte Elevation',
+  'Setting of the axis': 'Einstellung der Achse',
+  'Smallest largest error': 'Kleinster größter Fehler',
+  'Right at the top and at both ends': 'Richtig am höchsten Punkt und an beiden Enden',
+  'Parallel to the Earth’s axis': 'Parallel zur Erdachse',
+  Slots: 'Positionen',
+  'Orbital longitude': 'Orbitposition',
+
+  "There is nothing to follow: the arc's highest point stands {}° above the horizon.":
+    'Es gibt nichts zu verfolgen: der höchste Punkt des Bogens steht {}° über dem Horizont.',
+  'Highest point of the arc': 'Höchster Punkt des Bogens',
+  'Axis {}° above the horizontal towards true {}, beam {}° below the plane across it; it then misses no slot by more than {}°.':
+    'Achse {}° über der Waagrechten nach geografisch {}, Keule {}° unter der Ebene quer dazu; so verfehlt sie keine Position um mehr als {}°.',
+  'Elevation of the axis': 'Elevation der Achse',
+  'latitude and {}° more': 'Breite und {}° mehr',
+  Declination: 'Deklination',
+  'below the plane across the axis': 'unter der Ebene quer zur Achse',
+  'Beam at the top of the arc': 'Keule am höchsten Punkt des Bogens',
+  'Largest error': 'Größter Fehler',
+  'Half of the arc': 'Halber Bogen',
+  'of orbital longitude to either side': 'Orbitposition nach jeder Seite',
+
+  // Pictures and tables.
+  'The mount from the side, in the plane of the meridian':
+    'Die Montierung von der Seite, in der Meridianebene',
+  axis: 'Achse',
+  beam: 'Keule',
+  Angle: 'Winkel',
+  Degrees: 'Grad',
+  'Axis above the horizontal': 'Achse über der Waagrechten',
+  'Beam below the plane across the axis': 'Keule unter der Ebene quer zur Achse',
+  'Beam above the horizontal': 'Keule über der Waagrechten',
+  'How far the beam passes above the slots, from the top of the arc to its end':
+    'Wie weit die Keule über den Positionen vorbeigeht, vom höchsten Punkt des Bogens bis zum Ende',
+  Curve: 'Kurve',
+  'Slot from the meridian / °': 'Position ab dem Meridian / °',
+  'Beam above the slot / 0.001°': 'Keule über der Position / 0,001°',
+  error: 'Fehler',
+  'on the slot': 'auf der Position',
+  'Rotation from the top of the arc to each slot':
+    'Drehung vom höchsten Punkt des Bogens zu jeder Position',
+  Slot: 'Position',
+  Rotation: 'Drehung',
+  'Error / °': 'Fehler / °',
+  'Elevation / °': 'Elevation / °',
+  '{}° east': '{}° Ost',
+  '{}° west': '{}° West',
+
+  // Errors.
+  NaN: 'NaN',
+  'orbitalLongitudesDeg[{}].orbitalLongitudeDeg': 'Orbitposition',
+  'is the height in metres?': 'ist die Höhe in Metern angegeben?',
+};
+
+export default pairs;
