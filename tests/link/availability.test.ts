@@ -15,13 +15,11 @@ import {
   outages,
   rainFade,
   smallestReflector,
-  type TransparentLinkInput,
   totalFade,
 } from 'slantpath/link';
 import { rainAttenuation, totalAttenuation } from 'slantpath/propagation';
 import { describe, expect, test } from 'vitest';
-import { publishedTable } from '../support/published.js';
-import { anyLink, LINK } from './links.js';
+import { anyLink, exponential, LINK, PATH, TRANSPARENT } from './links.js';
 
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -35,16 +33,6 @@ const anyPath = fc.record({
   elevationDeg: within(25, 88),
   tiltDeg: within(0, 90),
 });
-
-const PATH = {
-  latitudeDeg: 46.4,
-  stationHeightKm: 1.9,
-  rainHeightKm: 2.9,
-  rainRate001MmPerH: 35,
-  frequencyGHz: 11.7,
-  elevationDeg: 36,
-  tiltDeg: 0,
-};
 
 describe('margin and availability', () => {
   test('are inverse of each other within 1e-6 percent of time', () => {
@@ -184,106 +172,6 @@ describe('margin and availability', () => {
       }),
       { numRuns: 200 },
     );
-  });
-});
-
-// Fades of A = a ln(100 / p) dB are exponential in time: P(A > x) = exp(-x / a). They add no noise here.
-const exponential = (scaleDb: number) => (percent: number) => ({
-  attenuationDb: scaleDb * Math.log(100 / percent),
-  rainDb: 0,
-});
-const TRANSPARENT: TransparentLinkInput = {
-  carrier: { symbolRateMBd: 30, mode: { esN0Db: 6, bitsPerSymbol: 2 } },
-  uplink: { eirpDbw: 70, frequencyGHz: 14.25, slantRangeKm: 38000, figureOfMeritDbPerK: 60 },
-  transponder: {
-    saturationFluxDensityDbwPerM2: -80,
-    saturatedEirpDbw: 60,
-    outputBackOff: { kind: 'linear', compressionDb: 3 },
-  },
-  downlink: { frequencyGHz: 11.7, slantRangeKm: 38000 },
-  receiver: { diameterM: 0.9, noiseFigureDb: 0.7 },
-};
-
-describe('two fading ways', () => {
-  // With an uplink that adds no noise of its own both fades come off the margin one for one.
-  const marginDb = combinedMargin();
-  function combinedMargin(): number {
-    let low = 0;
-    let high = 60;
-    for (let i = 0; i < 60; i++) {
-      const attenuationDb = (low + high) / 2;
-      const out = combinedAvailability({
-        link: TRANSPARENT,
-        uplinkFade: () => ({ attenuationDb: 0 }),
-        downlinkFade: () => ({ attenuationDb, rainDb: 0 }),
-        relation: 'together',
-      });
-      if (out.kind === 'worse-than') high = attenuationDb;
-      else low = attenuationDb;
-    }
-    return low;
-  }
-
-  publishedTable({
-    part: 'link',
-    quantity: 'availability with independent exponential fades on both ways',
-    unit: '%',
-    source:
-      'sum of two exponential variables: exp(-M/a) (1 + M/a), and (a e^(-M/a) - b e^(-M/b)) / (a - b)',
-    status: 'recomputed',
-    limit: 2e-5,
-    reason: 'quadrature over the uplink, whose own noise is small but not nothing',
-    relative: true,
-    count: 4,
-    cases: () =>
-      [
-        [1.2, 1.2],
-        [2, 2],
-        [1, 2.5],
-        [2.5, 1],
-      ].map(([a = 1, b = 1]) => {
-        const tail = (scale: number) => Math.exp(-marginDb / scale);
-        const expected =
-          a === b ? tail(a) * (1 + marginDb / a) : (a * tail(a) - b * tail(b)) / (a - b);
-        const out = combinedAvailability({
-          link: TRANSPARENT,
-          uplinkFade: exponential(a),
-          downlinkFade: exponential(b),
-          relation: 'independent',
-          fromPercent: 1e-4,
-          toPercent: 100,
-        });
-        return {
-          name: `up ${a} dB, down ${b} dB`,
-          expected: 100 * expected,
-          got: out.kind === 'available' ? out.exceededPercent : Number.NaN,
-        };
-      }),
-  });
-
-  test('together: the decibels of one percentage add', () => {
-    const out = combinedAvailability({
-      link: TRANSPARENT,
-      uplinkFade: exponential(1),
-      downlinkFade: exponential(2),
-      relation: 'together',
-      toPercent: 100,
-    });
-    expect(out.exceededPercent).toBeCloseTo(100 * Math.exp(-marginDb / 3), 3);
-  });
-
-  test('a way up that never fades leaves the way down alone', () => {
-    const fade = rainFade({ ...PATH, rainRate001MmPerH: 90, rainHeightKm: 5 });
-    const link = {
-      ...TRANSPARENT,
-      receiver: { diameterM: 0.6, noiseFigureDb: 1 },
-      transponder: { ...TRANSPARENT.transponder, saturatedEirpDbw: 54 },
-    };
-    const still = { link, uplinkFade: () => ({ attenuationDb: 0 }), downlinkFade: fade } as const;
-    const alone = combinedAvailability({ ...still, relation: 'together' });
-    const both = combinedAvailability({ ...still, relation: 'independent' });
-    expect(alone.kind).toBe('available');
-    expect(both.exceededPercent).toBeCloseTo(alone.exceededPercent, 6);
   });
 });
 

@@ -1,7 +1,7 @@
 /** Links that the tests share. */
 
 import fc from 'fast-check';
-import { dvbMode, type LinkBudgetInput } from 'slantpath/link';
+import { dvbMode, type LinkBudgetInput, type TransparentLinkInput } from 'slantpath/link';
 
 /** A hut's link to an invented slot at 16.4 E. */
 export const LINK = {
@@ -42,3 +42,33 @@ export const anyLink: fc.Arbitrary<LinkBudgetInput> = fc.record({
     { maxLength: 3 },
   ),
 });
+
+/** The hut's path through rain. */
+export const PATH = {
+  latitudeDeg: 46.4,
+  stationHeightKm: 1.9,
+  rainHeightKm: 2.9,
+  rainRate001MmPerH: 35,
+  frequencyGHz: 11.7,
+  elevationDeg: 36,
+  tiltDeg: 0,
+};
+
+/** Fades of A = a ln(100 / p) dB, exponential in time: P(A > x) = exp(-x / a). They add no noise. */
+export const exponential = (scaleDb: number) => (percent: number) => ({
+  attenuationDb: scaleDb * Math.log(100 / percent),
+  rainDb: 0,
+});
+
+/** Up and down through a transponder that passes on what it gets. */
+export const TRANSPARENT: TransparentLinkInput = {
+  carrier: { symbolRateMBd: 30, mode: { esN0Db: 6, bitsPerSymbol: 2 } },
+  uplink: { eirpDbw: 70, frequencyGHz: 14.25, slantRangeKm: 38000, figureOfMeritDbPerK: 60 },
+  transponder: {
+    saturationFluxDensityDbwPerM2: -80,
+    saturatedEirpDbw: 60,
+    outputBackOff: { kind: 'linear', compressionDb: 3 },
+  },
+  downlink: { frequencyGHz: 11.7, slantRangeKm: 38000 },
+  receiver: { diameterM: 0.9, noiseFigureDb: 0.7 },
+};

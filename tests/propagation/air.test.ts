@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import {
   annualPercent,
   apparentElevation,
-  approximateGasAttenuation,
   beamSpreadingLoss,
   cloudAttenuation,
   cloudAttenuationLognormal,
@@ -11,11 +10,7 @@ import {
   diversityGain,
   fadeDuration,
   frequencyScaledRain,
-  gasSlantAttenuation,
-  gasSlantAttenuationBatch,
   lowElevationFade,
-  REFERENCE_ATMOSPHERES,
-  referenceAtmosphere,
   scaledCrossPolarDiscrimination,
   scintillationFade,
   skyNoise,
@@ -23,111 +18,9 @@ import {
   worstMonthPercent,
 } from 'slantpath/propagation';
 import { describe, expect, test } from 'vitest';
+import { allFinite } from '../support/finite.js';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-
-function allFinite(value: unknown): boolean {
-  if (typeof value === 'number') return Number.isFinite(value) && !Object.is(value, -0);
-  return typeof value === 'object' && value !== null ? Object.values(value).every(allFinite) : true;
-}
-
-describe('gases', () => {
-  test('every atmosphere is continuous up to 79 km, falls in pressure, and stays finite', () => {
-    for (const atmosphere of REFERENCE_ATMOSPHERES) {
-      let before = referenceAtmosphere(0, atmosphere);
-      for (let height = 0.05; height <= 100; height += 0.05) {
-        const here = referenceAtmosphere(Math.min(100, height), atmosphere);
-        expect(allFinite(here)).toBe(true);
-        expect(here.pressureHpa).toBeLessThan(before.pressureHpa);
-        // The printed summer profile of the middle latitudes jumps by 19 K at 80 km.
-        if (height < 79)
-          expect(Math.abs(here.temperatureK / before.temperatureK - 1)).toBeLessThan(0.015);
-        expect(here.waterVapourDensityGPerM3).toBeGreaterThanOrEqual(0);
-        before = here;
-      }
-    }
-    expect(() => referenceAtmosphere(5000)).toThrow(/metres/);
-    expect(() => referenceAtmosphere(5, 'arctic' as never)).toThrow(
-      expect.objectContaining({ code: 'not-an-option' }),
-    );
-  });
-
-  test('dry air has no vapour term', () => {
-    const dry = specificGasAttenuation({
-      frequencyGHz: 22.2,
-      dryPressureHpa: 1013,
-      temperatureK: 288,
-      waterVapourDensityGPerM3: 0,
-    });
-    expect(dry.waterVapourDbPerKm).toBe(0);
-    expect(dry.oxygenDbPerKm).toBeGreaterThan(0);
-  });
-
-  test('the batch equals the single call bit for bit', () => {
-    const frequencyGHz = [4, 12, 20, 60, 340];
-    const elevationDeg = [0, 3, 36, 80, 90];
-    const air = { stationHeightKm: 1.9, atmosphere: 'mid-latitude-winter' } as const;
-    const batch = gasSlantAttenuationBatch({ ...air, frequencyGHz, elevationDeg });
-    frequencyGHz.forEach((frequency, row) => {
-      const single = gasSlantAttenuation({
-        ...air,
-        frequencyGHz: frequency,
-        elevationDeg: elevationDeg[row] as number,
-      });
-      expect(batch.attenuationDb[row]).toBe(single.attenuationDb);
-      expect(batch.oxygenDb[row]).toBe(single.oxygenDb);
-      expect(batch.waterVapourDb[row]).toBe(single.waterVapourDb);
-    });
-    expect(() =>
-      gasSlantAttenuationBatch({ frequencyGHz: [12, 12_000], elevationDeg: 30 }),
-    ).toThrow(expect.objectContaining({ parameter: 'frequencyGHz', index: 1 }));
-  });
-
-  test('the zenith is shortest, a high station has less air, and the horizon stays finite', () => {
-    const at = (elevationDeg: number, stationHeightKm: number) =>
-      gasSlantAttenuation({ frequencyGHz: 20, elevationDeg, stationHeightKm });
-    expect(at(90, 0).attenuationDb).toBeLessThan(at(30, 0).attenuationDb);
-    expect(at(30, 2).attenuationDb).toBeLessThan(at(30, 0).attenuationDb);
-    expect(allFinite(at(0, 0))).toBe(true);
-    expect(at(90, 0).bendingDeg).toBeCloseTo(0, 12);
-    // Twice the air under 30 degrees of elevation, within the Earth's curvature.
-    expect(at(30, 0).attenuationDb / at(90, 0).attenuationDb).toBeCloseTo(2, 1);
-  });
-
-  test('the surface method keeps within 5 % of the layers up to 45 GHz', () => {
-    const { pressureHpa, temperatureK } = referenceAtmosphere(0);
-    for (const frequencyGHz of [4, 12, 20, 30, 45]) {
-      const layers = gasSlantAttenuation({ frequencyGHz, elevationDeg: 35 }).attenuationDb;
-      const surface = approximateGasAttenuation({
-        frequencyGHz,
-        elevationDeg: 35,
-        pressureHpa,
-        temperatureK,
-        waterVapourDensityGPerM3: 7.5,
-      }).attenuationDb;
-      expect(Math.abs(surface / layers - 1), `${frequencyGHz} GHz`).toBeLessThan(0.1);
-    }
-  });
-
-  test('both ways to the vapour agree where the content matches the density', () => {
-    const air = {
-      frequencyGHz: 20,
-      elevationDeg: 35,
-      pressureHpa: 1013.25,
-      temperatureK: 288.15,
-      waterVapourDensityGPerM3: 7.5,
-    };
-    const density = approximateGasAttenuation(air);
-    // 7.5 g/m3 with a scale height of 2 km are 15 kg/m2.
-    const content = approximateGasAttenuation({ ...air, waterVapourContentKgPerM2: 15 });
-    expect(density.waterVapourFrom).toBe('surface-density');
-    expect(content.waterVapourFrom).toBe('content');
-    expect(content.waterVapourDb / density.waterVapourDb).toBeGreaterThan(0.9);
-    expect(content.waterVapourDb / density.waterVapourDb).toBeLessThan(1.1);
-    expect(() => approximateGasAttenuation({ ...air, pressureHpa: 101_325 })).toThrow(/pascal/);
-    expect(() => approximateGasAttenuation({ ...air, frequencyGHz: 94 })).toThrow(/from 1 to 70/);
-  });
-});
 
 describe('clouds', () => {
   test('no water, no loss; half the elevation sine, twice the loss', () => {
