@@ -18,12 +18,13 @@ const pairs: Pairs = {
   'Neighbours in the same band': 'Nachbarn im selben Band',
   Slot: 'Position',
   Power: 'Leistung',
-  Isolation: 'Entkopplung',
+  Isolation: 'Trennung',
   'Isolation: 0 for the same polarization, 15 to 25 for the other one.':
-    'Entkopplung: 0 bei gleicher Polarisation, 15 bis 25 bei der anderen.',
+    'Trennung (Entkopplung): 0 bei gleicher Polarisation, 15 bis 25 bei der anderen.',
   'Pointing error towards the neighbours': 'Ausrichtfehler zu den Nachbarn hin',
 
   // Slips.
+  'is the height in metres?': 'ist die Höhe in Metern?',
   'a reference pattern needs a reflector of at least 10 wavelengths':
     'ein Bezugsdiagramm braucht einen Reflektor von mindestens 10 Wellenlängen',
   'is the frequency in GHz, not MHz?': 'ist die Frequenz in GHz, nicht in MHz?',
@@ -52,6 +53,7 @@ const pairs: Pairs = {
   'Diameter / m': 'Durchmesser / m',
   'Carrier over interference / dB': 'Träger über Störung / dB',
   'all neighbours': 'alle Nachbarn',
+  '{} m': '{} m',
   Curve: 'Kurve',
   'Each neighbour': 'Jeder Nachbar für sich',
   'Seen at / °': 'Gesehen bei / °',

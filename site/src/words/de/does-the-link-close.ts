@@ -9,6 +9,7 @@ const pairs: Pairs = {
   'From the contours of its footprint.': 'Aus den Linien seiner Ausleuchtzone.',
   'Symbol rate': 'Symbolrate',
   'Mode (DVB-S2)': 'Modus (DVB-S2)',
+  'QPSK {}, -{} dB': 'QPSK {}: −{} dB',
   'QPSK {}, {} dB': 'QPSK {}: {} dB',
   '8PSK {}, {} dB': '8PSK {}: {} dB',
   '16APSK {}, {} dB': '16APSK {}: {} dB',
@@ -27,6 +28,8 @@ const pairs: Pairs = {
   none: 'keine',
 
   // Slips.
+  'is the height in metres?': 'ist die Höhe in Metern?',
+  'is the temperature in kelvin?': 'ist die Temperatur in Kelvin?',
   'is the frequency in GHz, not MHz?': 'ist die Frequenz in GHz, nicht in MHz?',
   'is the EIRP in dBW?': 'ist die EIRP in dBW?',
   'is it in megabaud or MHz, not in baud or kHz?':
@@ -63,7 +66,7 @@ const pairs: Pairs = {
   'antenna gain': 'Antennengewinn',
   'pointing loss': 'Ausrichtverlust',
   'polarization loss': 'falsche Polarisation',
-  'feed loss': 'Verlust vor Verstärker',
+  'feed loss': 'Verlust der Speisung',
   'system noise (10 log T)': 'Rauschen (10 log T)',
   'Boltzmann’s constant': 'Boltzmann-Konstante',
   'symbol rate (10 log Rs)': 'Symbolrate (10 log Rs)',

@@ -53,6 +53,9 @@ const pairs: Pairs = {
     'Die Reserve zählt ab einer Ablesung in Luft ohne Gase: was ein klarer Tag nimmt, ist in einer Ablesung bei klarem Himmel schon enthalten.',
 
   // Slips.
+  'was it given in another unit?': 'ist der Wert in einer anderen Einheit angegeben?',
+  'is the satellite below the horizon?': 'steht der Satellit unter dem Horizont?',
+  'is the height in metres?': 'ist die Höhe in Metern?',
   'was the frequency given in MHz?': 'ist die Frequenz in MHz angegeben?',
   'was it given in centimetres?': 'ist der Wert in Zentimetern angegeben?',
   'is it the availability or a fraction?': 'ist es die Verfügbarkeit oder ein Bruchteil?',

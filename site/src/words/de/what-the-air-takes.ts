@@ -42,6 +42,7 @@ const pairs: Pairs = {
     'Unter 5° gelten die ebenen Schichten dieses Verfahrens nicht mehr: die Summe ist zu hoch.',
 
   // Slips.
+  'was it given in another unit?': 'ist der Wert in einer anderen Einheit angegeben?',
   'was the frequency given in MHz?': 'ist die Frequenz in MHz angegeben?',
   'was it given in centimetres?': 'ist der Wert in Zentimetern angegeben?',
   'was it given in metres?': 'ist der Wert in Metern angegeben?',

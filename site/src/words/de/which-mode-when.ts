@@ -20,13 +20,17 @@ const pairs: Pairs = {
   'About 25 to 40 in temperate places, 80 to 120 in the wet tropics.':
     'Etwa 25 bis 40 in gemäßigten Gegenden, 80 bis 120 in den feuchten Tropen.',
   'Rain height above sea level': 'Regenhöhe über dem Meer',
-  'The 0 °C isotherm plus 0.36 km.': 'Die 0-°C-Grenze plus 0,36 km.',
+  'The 0 °C isotherm plus 0.36 km.': 'Die Nullgradgrenze plus 0,36 km.',
   'Gas at 5 % of the time': 'Gase, in 5\u00a0% der Zeit überschritten',
   'Cloud at 5 % of the time': 'Wolken, in 5\u00a0% der Zeit überschritten',
   'Wet refractivity': 'Feuchter Brechwert',
   'N-units': 'N-Einheiten',
 
   // Slips.
+  'is the height in metres?': 'ist die Höhe in Metern?',
+  'was it given in another unit?': 'ist der Wert in einer anderen Einheit angegeben?',
+  'is the satellite below the horizon?': 'steht der Satellit unter dem Horizont?',
+  'is the temperature in kelvin?': 'ist die Temperatur in Kelvin?',
   'was the frequency given in MHz?': 'ist die Frequenz in MHz angegeben?',
   'is the EIRP in dBW?': 'ist die EIRP in dBW?',
   'is it in megabaud or MHz, not in baud or kHz?':
