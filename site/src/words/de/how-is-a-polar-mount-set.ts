@@ -39,7 +39,7 @@ const pairs: Pairs = {
     'Wie weit die Keule über den Positionen vorbeigeht, vom höchsten Punkt des Bogens bis zum Ende',
   Curve: 'Kurve',
   'Slot from the meridian / °': 'Position ab dem Meridian / °',
-  'Beam above the slot / 0.001°': 'Keule über der Position / 0,001°',
+  'Beam above the slot / 0.001°': 'Keule zu hoch / 0,001°',
   error: 'Fehler',
   'on the slot': 'auf der Position',
   'Rotation from the top of the arc to each slot':

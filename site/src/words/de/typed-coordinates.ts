@@ -16,8 +16,8 @@ const pairs: Pairs = {
   'north positive': 'Nord positiv',
   'east positive': 'Ost positiv',
   'One step of the last digit': 'Ein Schritt der letzten Stelle',
-  '{} by {}': '{} mal {}',
-  'north by east': 'Nord mal Ost',
+  '{}m by {}m': '{}m mal {}m',
+  'north by east': 'Nord-Süd mal Ost-West',
   'The text is coarse: an elevation may be off by a tenth of a degree for every 10 km. Ask for more digits.':
     'Der Text ist grob: je 10 km kann die Elevation um ein Zehntelgrad danebenliegen. Nach mehr Stellen fragen.',
 

@@ -50,7 +50,7 @@ const pairs: Pairs = {
   margin: 'Reserve',
   'meets the target': 'Ziel erreicht',
   target: 'Ziel',
-  '{} m': '{} m',
+  '{}.{} m': '{},{} m',
   'Usual reflectors': 'Übliche Reflektoren',
   'Margin in that fade / dB': 'Reserve in diesem Schwund / dB',
   'Up for / % of the year': 'Verfügbar / % des Jahres',
