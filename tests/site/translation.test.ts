@@ -197,6 +197,7 @@ describe('a language', () => {
     expect(speak(() => withUnit(shown(-3.456, 2), 'dB'))).toBe('−3,46 dB');
     const missing = new Set<string>();
     expect(speak(() => said('P.618-14, 3 GHz'), missing)).toBe('P.618-14, 3 GHz');
+    expect(speak(() => said('-3.5 dB ± 0.1 dB'), missing)).toBe('-3,5 dB ± 0,1 dB');
     expect(missing.size).toBe(0);
   });
 

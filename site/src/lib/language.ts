@@ -57,9 +57,15 @@ export function said(text: string): string {
   if (present === ENGLISH) return text;
   const found = present.find(text);
   if (found !== undefined) return found;
-  if (isWordless(text)) return localNumber(text);
+  if (isWordless(text)) return localNumbers(text);
   missed?.add(text);
   return text;
+}
+
+/** Signs and units with the decimal sign of the present language: `3,5 dB ± 0,1 dB`, but `P.618-14`. */
+function localNumbers(text: string): string {
+  if (present.decimal === '.') return text;
+  return text.replace(/(?<![\w.])(\d+)\.(\d+)(?![\w.])/g, '$1,$2');
 }
 
 /** A formula in plain text with the decimal sign of the present language. */

@@ -33,11 +33,16 @@ export async function languageFor(
   if (!common || !own) return ENGLISH;
   const [{ default: of }, ...lists] = await Promise.all([
     common(),
-    own(),
     ...(solutions ? [solutions()] : []),
+    own(),
   ]);
-  const pairs = lists.map((list) => list.default);
-  // What the pattern itself says is in the language already.
+  // What the pattern itself says is in the language already; an example's own words come last, and win.
   const spoken = Object.fromEntries(Object.values(of.words).map((word) => [word, word]));
-  return { code, decimal: of.decimal, words: of.words, find: finderOf(...pairs, of.pairs, spoken) };
+  const pairs = lists.map((list) => list.default);
+  return {
+    code,
+    decimal: of.decimal,
+    words: of.words,
+    find: finderOf(spoken, of.pairs, ...pairs),
+  };
 }

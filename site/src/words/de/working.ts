@@ -186,7 +186,7 @@ const meanings: Pairs = {
   'rain rate exceeded for 0.01 %': 'Regenrate, in 0,01 % der Zeit überschritten',
   'height of the station': 'Höhe des Standorts',
   'share of the year': 'Teil des Jahres',
-  'tilt of the polarization, 45 for circular': 'Polarisationswinkel, 45 für zirkular',
+  'tilt of the polarization, 45 for circular': 'Neigung der Polarisation, 45 für zirkular',
   'slant path': 'schräger Weg',
   'its projection': 'seine Projektion',
   'k for this path and polarization': 'k für diesen Weg und diese Polarisation',
