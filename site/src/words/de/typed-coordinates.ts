@@ -21,9 +21,8 @@ const pairs: Pairs = {
   'The text is coarse: an elevation may be off by a tenth of a degree for every 10 km. Ask for more digits.':
     'Der Text ist grob: je 10 km kann die Elevation um ein Zehntelgrad danebenliegen. Nach mehr Stellen fragen.',
 
-  // The texts themselves stay as they are, with point and E: O would be refused where they are pasted.
-  'The same place written otherwise':
-    'Derselbe Ort in anderen Schreibweisen, zum Kopieren: mit Dezimalpunkt, Ost ist E',
+  // The texts themselves keep their E: O would be refused where they are pasted.
+  'The same place written otherwise': 'Derselbe Ort in anderen Schreibweisen (Ost ist E)',
   Notation: 'Schreibweise',
   Text: 'Text',
   'Decimal degrees': 'Dezimalgrade',
@@ -33,8 +32,8 @@ const pairs: Pairs = {
   'Plus code': 'Plus Code',
   MGRS: 'MGRS',
   'none at the poles': 'keine an den Polen',
-  '{}.{}° N, {}.{}° E': '{}.{}° N, {}.{}° E',
-  '{}.{}° S, {}.{}° E': '{}.{}° S, {}.{}° E',
+  '{}° N, {}° E': '{}° N, {}° E',
+  '{}° S, {}° E': '{}° S, {}° E',
 
   // Errors.
   latitudeDeg: 'Breite',
