@@ -229,8 +229,14 @@ export class WorkedExample extends HTMLElement {
     const home =
       control?.closest('.ex-field, .ex-rows') ?? this.querySelector(`[data-rows="${field}"]`);
     const slot = (home ?? this).querySelector<HTMLElement>(home ? '.ex-error' : '.ex-general');
-    const label = home?.querySelector('label')?.firstChild?.textContent?.trim();
-    const message = said(label ? error.message.replace(parameter, label) : error.message);
+    const label =
+      cell?.getAttribute('aria-label') ??
+      home?.querySelector('label')?.firstChild?.textContent?.trim();
+    const { index } = error;
+    const place = index === undefined ? ['', ''] : [`[${index}]`, ` (${index + 1})`];
+    const message = said(
+      label ? error.message.replace(parameter + place[0], label + place[1]) : error.message,
+    );
     control?.setAttribute('aria-invalid', 'true');
     if (slot) {
       slot.textContent = message;

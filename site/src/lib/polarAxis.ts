@@ -41,6 +41,9 @@ export function polarAxis(of: PolarAxis): Figure {
   const hinge: At = [205, 150];
   const axisDeg = 180 - of.axisElevationDeg;
   const planeDeg = 90 - of.axisElevationDeg;
+  // A steep line is shorter, so that its end stays in the picture.
+  const within = (directionDeg: number) =>
+    Math.min(180, 124 / Math.max(Math.sin((directionDeg * Math.PI) / 180), 0.1));
   const ends = [reach(hinge, axisDeg, 112), reach(hinge, axisDeg + 180, 46)] as const;
   const inner = [
     tag('path', {
@@ -59,8 +62,8 @@ export function polarAxis(of: PolarAxis): Figure {
       ]),
     }),
     tag('path', { class: 'hand', d: through(ends) }),
-    tag('path', { class: 'drop', d: through([hinge, reach(hinge, planeDeg, 180)]) }),
-    `<g class="series s0">${tag('path', { class: 'line', d: through([hinge, reach(hinge, of.beamElevationDeg, 180)]) })}</g>`,
+    tag('path', { class: 'drop', d: through([hinge, reach(hinge, planeDeg, within(planeDeg))]) }),
+    `<g class="series s0">${tag('path', { class: 'line', d: through([hinge, reach(hinge, of.beamElevationDeg, within(of.beamElevationDeg))]) })}</g>`,
     sweep(hinge, 52, 180, axisDeg),
     sweep(hinge, 118, planeDeg, of.beamElevationDeg),
     sweep(hinge, 66, 0, of.beamElevationDeg),
@@ -78,7 +81,12 @@ export function polarAxis(of: PolarAxis): Figure {
       'remark',
     ),
     label(...reach(ends[0], axisDeg, 12), 'axis', 'end', 'name'),
-    label(...reach(hinge, of.beamElevationDeg, 188), 'beam', 'start', 'name'),
+    label(
+      ...reach(hinge, of.beamElevationDeg, within(of.beamElevationDeg) + 8),
+      'beam',
+      'start',
+      'name',
+    ),
     label(24, 234, of.pole, 'start', 'name'),
     label(416, 234, of.equator, 'end', 'name'),
   ];
