@@ -35,6 +35,8 @@ const inputs: Pairs = {
   'from the head to the attic': 'von der Kopfstelle zum Dachboden',
   'lead of the unit for {}': 'Leitung der Außeneinheit für {}',
   'Case {}': 'Fall {}',
+  // Here E is no east.
+  'Case E': 'Fall E',
 };
 
 /** Where a fault lies. */
