@@ -1,5 +1,6 @@
 /** Can one reflector take them all? Boresight, feed places and loss of each slot. */
 
+import { DomainError } from 'slantpath';
 import { type FeedsInput, severalSlots } from 'slantpath/pointing';
 import { defineExample, literal } from '../lib/example.js';
 import { feedsBehind } from '../lib/feedsBehind.js';
@@ -21,6 +22,19 @@ const slotsOf = (slots: readonly SlotRow[]) =>
     weightRatio,
   }));
 
+function inMetres(place: string, index: number): number {
+  const placeMm = typed(place);
+  if (!Number.isNaN(placeMm)) return placeMm / 1000;
+  const parameter = 'placesMm';
+  throw new DomainError({
+    code: 'malformed',
+    parameter,
+    index,
+    received: place,
+    allowed: 'a number',
+  });
+}
+
 const feedsOf = (kind: 'free' | 'rigid', placesMm: string, feedDiameterMm: number): FeedsInput =>
   kind === 'free'
     ? { kind, feedDiameterM: feedDiameterMm / 1000 }
@@ -29,7 +43,7 @@ const feedsOf = (kind: 'free' | 'rigid', placesMm: string, feedDiameterMm: numbe
         placesM: placesMm
           .split(/[;,\s]+/)
           .filter((place) => place !== '')
-          .map((place) => typed(place) / 1000),
+          .map((place, index) => inMetres(place, index)),
         feedDiameterM: feedDiameterMm / 1000,
       };
 
