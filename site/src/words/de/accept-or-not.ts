@@ -13,8 +13,8 @@ const pairs: Pairs = {
   'Upper limit': 'Oberer Grenzwert',
   none: 'keiner',
   'Rule of decision': 'Entscheidungsregel',
-  'Guard band by risk': 'Sicherheitsabstand nach Risiko',
-  'Guard band, share of U': 'Sicherheitsabstand als Teil von U',
+  'Guard band by risk': 'Abstand nach Risiko',
+  'Guard band, share of U': 'Abstand als Teil von U',
   'The mean alone decides': 'Das Mittel allein entscheidet',
   'Largest risk at the limit': 'Größtes Risiko am Grenzwert',
   'Guard band over U': 'Sicherheitsabstand durch U',
@@ -30,7 +30,7 @@ const pairs: Pairs = {
   'Refuse: the mean stands outside the limit, on enough readings.':
     'Ablehnen: das Mittel liegt außerhalb des Grenzwerts, bei genug Ablesungen.',
   'Undecided: the mean stands in the guard band. Read again, or with a better instrument.':
-    'Unentschieden: das Mittel liegt im Sicherheitsabstand. Noch einmal ablesen, oder mit einem besseren Gerät.',
+    'Offen: das Mittel liegt im Sicherheitsabstand. Noch einmal ablesen, oder mit einem besseren Gerät.',
   'Repeat before it is believed: one reading outside the limit, three are asked for a refusal.':
     'Wiederholen, bevor man es glaubt: eine Ablesung außerhalb des Grenzwerts; zum Ablehnen braucht es drei.',
   'Repeat before it is believed: {} readings outside the limit, three are asked for a refusal.':
@@ -38,7 +38,7 @@ const pairs: Pairs = {
   Verdict: 'Urteil',
   conforms: 'konform',
   'does not conform': 'nicht konform',
-  undecided: 'unentschieden',
+  undecided: 'offen',
   'next: accept': 'nun: annehmen',
   'next: refuse': 'nun: ablehnen',
   'next: repeat': 'nun: wiederholen',
@@ -67,9 +67,9 @@ const pairs: Pairs = {
   Rule: 'Regel',
   'Guard band / dB': 'Sicherheitsabstand / dB',
   'simple, the mean alone': 'einfach, das Mittel allein',
-  'guard band for 5 %': 'Sicherheitsabstand für 5 %',
-  'guard band for 2.5 %': 'Sicherheitsabstand für 2,5 %',
-  'guard band of U': 'Sicherheitsabstand U',
+  'guard band for 5 %': 'Abstand für 5\u00a0%',
+  'guard band for 2.5 %': 'Abstand für 2,5\u00a0%',
+  'guard band of U': 'Abstand U',
 
   // Errors.
   'at least two readings, or one with the standard uncertainty of the instrument above 0':
