@@ -24,11 +24,11 @@ export function shown(value: number | string, digits = 2): string {
   return localNumber(Number(text) === 0 ? text.replace('-', '') : text.replace('-', '−'));
 }
 
-/** A unit with the space that belongs before it: none before a degree sign. */
+/** A unit with the space that belongs before it: none before the sign of an angle. */
 export function withUnit(text: string, unit: string | undefined): string {
   if (!unit) return text;
   const own = said(unit);
-  return /^[°′″]/.test(own) ? `${text}${own}` : `${text} ${own}`;
+  return /^[°′″](?!C)/.test(own) ? `${text}${own}` : `${text} ${own}`;
 }
 
 /**

@@ -86,6 +86,11 @@ const common: Common = {
     'from true north, clockwise': 'ab geografisch Nord, im Uhrzeigersinn',
     geometric: 'geometrisch',
     any: 'beliebig',
+    yes: 'ja',
+    no: 'nein',
+    Curve: 'Kurve',
+    '{} to {}': '{} bis {}',
+    '{} of {}': '{} von {}',
 
     // Pictures.
     Object: 'Gegenstand',
