@@ -1,0 +1,55 @@
+/** German for `where-is-the-null`. */
+
+import type { Pairs } from '../../lib/language.js';
+
+const pairs: Pairs = {
+  // Inputs.
+  'Rotation at the first place': 'Drehung an der ersten Stelle',
+  'Clockwise positive, seen from behind the antenna.':
+    'Im Uhrzeigersinn positiv, von hinter der Antenne gesehen.',
+  'Rotation at the second place': 'Drehung an der zweiten Stelle',
+  'Where the same cross-polar level returns.': 'Wo derselbe kreuzpolare Pegel wieder da ist.',
+  'Step of the display': 'Schritt der Anzeige',
+  'Flicker of the level': 'Flackern des Pegels',
+  'Standard deviation of one reading.': 'Standardabweichung einer einzelnen Ablesung.',
+  'Readings of the cross-polar level': 'Kreuzpolare Pegel',
+  Rotation: 'Drehung',
+  Level: 'Pegel',
+
+  // Answers.
+  'Blind: with so coarse a display the null may lie outside the two places.':
+    'Blind: bei einer so groben Anzeige kann das Minimum außerhalb der beiden Stellen liegen.',
+  'Turn the feed to {}°: half way between {}° and {}°.':
+    'Das Feed auf {}° drehen: halber Weg zwischen {}° und {}°.',
+  'Null, bracketed': 'Minimum, eingegrenzt',
+  'Largest error': 'Größter Fehler',
+  'no bound': 'unbegrenzt',
+  'from the step of the display alone': 'allein durch den Schritt der Anzeige',
+  'Isolation left at least': 'Entkopplung, die mindestens bleibt',
+  'were the antenna ideal': 'wäre die Antenne ideal',
+  'Null, fitted to the readings': 'Minimum, an die Ablesungen angepasst',
+  '95 %: {}° to {}°': '95 %: {}° bis {}°',
+  'Isolation of antenna and wave': 'Entkopplung von Antenne und Welle',
+  'how deep the null is': 'wie tief das Minimum ist',
+  'The null lies beyond the readings: turn on and read there.':
+    'Das Minimum liegt außerhalb der Ablesungen: weiterdrehen und dort ablesen.',
+  'No null stands out from the scatter of the readings.':
+    'Kein Minimum hebt sich aus der Streuung der Ablesungen heraus.',
+  'Four readings are needed to fit the null.':
+    'Zum Anpassen des Minimums braucht es vier Ablesungen.',
+
+  // Picture.
+  'Cross-polar level over the rotation of the feed':
+    'Kreuzpolarer Pegel über der Drehung des Feeds',
+  'Rotation / °': 'Drehung / °',
+  'Level / dBm': 'Pegel / dBm',
+  fit: 'Anpassung',
+  read: 'abgelesen',
+  bracketed: 'eingegrenzt',
+
+  // Errors.
+  '{} must be a list of at least one rotation, got an array of {}':
+    'Es braucht mindestens eine Ablesung.',
+};
+
+export default pairs;
