@@ -5,8 +5,8 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import starlightTypeDoc from 'starlight-typedoc';
-import rehypeAnchorLabels from './rehype-anchor-labels.mjs';
 import rehypeApiPages from './rehype-api-pages.mjs';
+import rehypePageWords from './rehype-page-words.mjs';
 import rehypeSearchIgnore from './rehype-search-ignore.mjs';
 
 /** Absolute path of something in the repository, whatever the working directory is. */
@@ -19,11 +19,11 @@ const entryPoints = readdirSync(root('src'), { withFileTypes: true })
   .map((entry) => root(`src/${entry.name}/index.ts`));
 
 /** Starlight adds its own plugins after those of the configuration; this one has to come after them. */
-const anchorLabels = {
-  name: 'anchor-labels',
+const pageWords = {
+  name: 'page-words',
   hooks: {
     'astro:config:setup': ({ updateConfig }) =>
-      updateConfig({ markdown: { rehypePlugins: [rehypeAnchorLabels] } }),
+      updateConfig({ markdown: { rehypePlugins: [rehypePageWords] } }),
   },
 };
 
@@ -103,6 +103,6 @@ export default defineConfig({
       // The sidebar is made in src/routeData.ts.
       sidebar: [],
     }),
-    anchorLabels,
+    pageWords,
   ],
 });

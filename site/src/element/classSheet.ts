@@ -33,9 +33,11 @@ class ClassSheet extends HTMLElement {
     const same = JSON.stringify(sheet) === JSON.stringify(this.#sheet);
     this.toggleAttribute('hidden', sheet === undefined);
     if (!list || !sheet || same) return;
+    // The page comes with the sheet of the settings it comes with.
+    const drawn = this.#sheet === undefined && location.search === '';
     this.#sheet = sheet;
     this.#right.clear();
-    list.innerHTML = renderSheet(sheet);
+    if (!drawn) list.innerHTML = renderSheet(sheet);
     this.#count();
     this.dataset['ready'] = '';
   }

@@ -30,10 +30,6 @@ const frame: Frame = {
     'tableOfContents.overview': 'Anfang',
     'page.previousLink': 'Zurück',
     'page.nextLink': 'Weiter',
-    'aside.note': 'Hinweis',
-    'aside.tip': 'Tipp',
-    'aside.caution': 'Vorsicht',
-    'aside.danger': 'Gefahr',
   },
 };
 
