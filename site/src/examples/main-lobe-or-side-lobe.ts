@@ -62,13 +62,13 @@ export default defineExample({
       label: 'Level of the peak found',
       unit: 'dBm',
       step: 0.5,
-      empty: 'not compared',
+      empty: 'none',
     }),
     expectedLevelDbm: optionalNumber({
       label: 'Level expected of the main lobe',
       unit: 'dBm',
       step: 0.5,
-      empty: 'not compared',
+      empty: 'none',
     }),
     noiseFloorDbm: optionalNumber({
       label: 'Level without signal',
