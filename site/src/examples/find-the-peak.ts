@@ -26,6 +26,8 @@ const METERS = {
 } as const;
 type Meter = keyof typeof METERS;
 
+/** The whole way of the adjuster: an interval as wide as that says nothing. */
+const TRAVEL_TURNS = 16;
 const TARGET_DB = 0.1;
 const PEAK_DBM = -38;
 const FLOOR_DBM = -56;
@@ -303,6 +305,7 @@ export default defineExample({
         notes: notesOf,
       };
     const { fit } = answer;
+    const told = fit?.kind === 'peak' && fit.interval95Deg[1] - fit.interval95Deg[0] < TRAVEL_TURNS;
     const within = answer.lossHereDb <= TARGET_DB;
     const table: Table = {
       caption: 'What each method makes of your notes',
@@ -334,9 +337,13 @@ export default defineExample({
           ? [
               {
                 label: 'Peak by the fit',
-                value: `${shown(fit.positionDeg)} (${shown(fit.interval95Deg[0])} to ${shown(fit.interval95Deg[1])})`,
-                unit: 'turns',
-                note: '95 %, known width',
+                ...(told
+                  ? {
+                      value: `${shown(fit.positionDeg)} (${shown(fit.interval95Deg[0])} to ${shown(fit.interval95Deg[1])})`,
+                      unit: 'turns',
+                      note: '95 %, known width',
+                    }
+                  : { value: 'anywhere', note: 'the notes do not tell' }),
               },
             ]
           : []),
@@ -355,10 +362,9 @@ export default defineExample({
               points: notes.map((note) => ({ x: note.placeTurns, y: note.levelDbm })),
             } as const,
           ].filter(({ points }) => points.length > 0),
-          bands:
-            fit?.kind === 'peak'
-              ? [{ axis: 'x', from: fit.interval95Deg[0], to: fit.interval95Deg[1], label: '95 %' }]
-              : [],
+          bands: told
+            ? [{ axis: 'x', from: fit.interval95Deg[0], to: fit.interval95Deg[1], label: '95 %' }]
+            : [],
           rules: [{ axis: 'x', at: placeTurns, label: 'you' }],
         }),
         bench,

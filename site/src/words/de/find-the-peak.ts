@@ -65,6 +65,8 @@ const pairs: Pairs = {
   'True peak': 'Wahres Maximum',
   'Peak by the fit': 'Maximum nach der Anpassung',
   '{} ({} to {})': '{} ({} bis {})',
+  anywhere: 'irgendwo',
+  'the notes do not tell': 'die Notizen sagen es nicht',
   '95 %, known width': '95 %, bekannte Breite',
   'The true lobe, your notes, and the interval of the fit':
     'Die wahre Keule, die Notizen und das Intervall der Anpassung',
