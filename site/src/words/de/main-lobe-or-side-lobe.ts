@@ -58,6 +58,7 @@ const pairs: Pairs = {
   // Errors.
   'is the diameter in metres?': 'ist der Durchmesser in Metern angegeben?',
   'is the frequency in GHz?': 'ist die Frequenz in GHz angegeben?',
+  'is it at least eight wavelengths?': 'sind es mindestens acht Wellenlängen?',
   'a taper is positive': 'ein Abfall zum Rand ist positiv',
 };
 
