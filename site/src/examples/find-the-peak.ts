@@ -277,7 +277,8 @@ export default defineExample({
         : null,
     };
   },
-  fieldOf: (parameter) => (/placeTurns|toTurns/.test(parameter) ? 'placeTurns' : undefined),
+  fieldOf: (parameter) =>
+    /placeTurns|toTurns|offsetDeg/.test(parameter) ? 'placeTurns' : undefined,
   view: ({ widthTurns, levelsDbm, nextMove: move, answer }, { placeTurns, notes }) => {
     const bench = adjusterBench({
       title: 'The head of the adjuster, and the level with its last four values',

@@ -1,5 +1,6 @@
 /** Places for the labels of a drawing: of some candidates, the one that covers least. */
 
+import { said } from './language.js';
 import { label } from './svg.js';
 
 type Anchor = 'start' | 'middle' | 'end';
@@ -68,7 +69,7 @@ export function labelPlaces(room: Box) {
     /** The label at the best of some places; the first wins where they are equal. */
     put(text: string, spots: readonly Spot[], kind = 'remark'): string {
       const rated = spots.map((spot) => {
-        const box = boxOf(text, spot);
+        const box = boxOf(said(text), spot);
         return { spot, box, cost: cost(box) };
       });
       const best = rated.reduce((a, b) => (b.cost < a.cost ? b : a));

@@ -1,9 +1,10 @@
 /** A lobe seen along the beam: its ellipses of equal level, the places read, and a way over it. */
 
 import type { Figure } from './example.js';
+import { said } from './language.js';
 import { extent, linear } from './scale.js';
 import { label, picture, tag, through } from './svg.js';
-import { shown } from './text.js';
+import { escapeHtml, shown } from './text.js';
 
 type At = readonly [number, number];
 
@@ -71,7 +72,7 @@ export function lobePlan(of: LobePlan): Figure {
     ]),
     tag('rect', { class: 'rim', x: 62, y: 14, width: size[0], height: size[1] }),
     label(62 + size[0] / 2, foot + 38, `${of.axes[0]} / °`, 'middle', 'name'),
-    `<text class="name" text-anchor="middle" transform="translate(14 ${14 + size[1] / 2}) rotate(-90)">${of.axes[1]} / °</text>`,
+    `<text class="name" text-anchor="middle" transform="translate(14 ${14 + size[1] / 2}) rotate(-90)">${escapeHtml(said(`${of.axes[1]} / °`))}</text>`,
     `<svg x="62" y="14" width="${size[0]}" height="${size[1]}" viewBox="62 14 ${size[0]} ${size[1]}">`,
     ...RINGS.map((lossDb) =>
       tag(
