@@ -4,7 +4,6 @@ import type { Pairs } from '../../lib/language.js';
 
 const pairs: Pairs = {
   // Inputs.
-  Readings: 'Ablesungen',
   Reading: 'Ablesung',
   'Standard uncertainty of the instrument': 'Standardunsicherheit des Geräts',
   'Shared by all readings. A calibration of ±1 dB (rectangular) is 0.58 dB; ±1.2 dB with k\u00a0=\u00a02 is 0.6 dB.':
@@ -47,20 +46,17 @@ const pairs: Pairs = {
   'Standard uncertainty': 'Standardunsicherheit',
   'Guard band': 'Sicherheitsabstand',
   '95 % interval': '95-%-Intervall',
-  '{} to {}': '{} bis {}',
   'coverage factor {}': 'Erweiterungsfaktor {}',
 
   // Picture.
   'The mean with its uncertainty, the limit, and the guard band to both sides of it':
     'Das Mittel mit seiner Messunsicherheit, der Grenzwert und der Sicherheitsabstand zu beiden Seiten',
-  Level: 'Pegel',
   'Level / dBµV': 'Pegel / dBµV',
   'Likelihood of the true level': 'Likelihood des wahren Pegels',
   'true level': 'wahrer Pegel',
   readings: 'Ablesungen',
   'limit {}': 'Grenzwert {}',
   'mean {}': 'Mittel {}',
-  Curve: 'Kurve',
 
   // Table.
   'The same readings under other rules': 'Dieselben Ablesungen nach anderen Regeln',

@@ -4,9 +4,7 @@ import type { Pairs } from '../../lib/language.js';
 
 const pairs: Pairs = {
   // Inputs.
-  Readings: 'Ablesungen',
   'Azimuth on the sky': 'Azimut am Himmel',
-  Level: 'Pegel',
   'Azimuth times the cosine of the elevation; at least seven readings.':
     'Azimut mal Kosinus der Elevation; mindestens sieben Ablesungen.',
   'Azimuth now': 'Azimut jetzt',
@@ -44,7 +42,6 @@ const pairs: Pairs = {
   // Picture.
   'The lobe, the readings, and the way of the alternating search':
     'Die Keule, die Ablesungen und der Weg des abwechselnden Einstellens',
-  What: 'Was',
   peak: 'Maximum',
   start: 'Anfang',
   'after axis {}': 'nach Achse {}',
@@ -52,7 +49,6 @@ const pairs: Pairs = {
   // Table.
   'Axis by axis': 'Achse um Achse',
   Peaked: 'Eingestellt',
-  'Loss / dB': 'Verlust / dB',
   '{}. azimuth': '{}. Azimut',
   '{}. elevation': '{}. Elevation',
 

@@ -3,9 +3,6 @@
 import type { Pairs } from '../../lib/language.js';
 
 const pairs: Pairs = {
-  Slots: 'Positionen',
-  'Orbital longitude': 'Orbitposition',
-  Frequency: 'Frequenz',
   Weight: 'Gewicht',
   Feeds: 'Feeds',
   'Each where its slot needs it': 'Jeder, wo seine Position ihn braucht',
@@ -51,12 +48,10 @@ const pairs: Pairs = {
   'Middle of the reflector to the focus': 'Reflektormitte bis Brennpunkt',
   'Feed of each slot from the focus, its beam, its loss':
     'Feed jeder Position vom Brennpunkt aus, seine Keule, sein Verlust',
-  Slot: 'Position',
   'Right / mm': 'Rechts / mm',
   'Up / mm': 'Oben / mm',
   'Along / mm': 'Längs / mm',
   'Beam off / °': 'Keule daneben / °',
-  'Loss / dB': 'Verlust / dB',
 
   // Errors.
   slots: 'Positionen',
@@ -69,11 +64,8 @@ const pairs: Pairs = {
   'a list of 1 to {}': 'eine Liste von 1 bis {}',
   'one place for each of the {} slots': 'ein Platz für jede der {} Positionen',
   'within {} degrees of each other on the sky': 'eine Lage am Himmel höchstens {}° voneinander',
-  'is the frequency in GHz?': 'ist die Frequenz in GHz angegeben?',
-  'is the diameter in metres?': 'ist der Durchmesser in Metern angegeben?',
   'is the focal length in metres?': 'ist die Brennweite in Metern angegeben?',
   'are the places in metres?': 'sind die Plätze in Metern angegeben?',
-  'is the height in metres?': 'ist die Höhe in Metern angegeben?',
 };
 
 export default pairs;

@@ -4,8 +4,6 @@ import type { Pairs } from '../../lib/language.js';
 
 const pairs: Pairs = {
   // Inputs.
-  Frequency: 'Frequenz',
-  'Diameter of the reflector': 'Durchmesser des Reflektors',
   'Aperture efficiency': 'Wirkungsgrad der Öffnung',
   'Pattern of the antenna': 'Diagramm der Antenne',
   'Radio Regulations, Appendix 8': 'VO Funk, Anhang 8',
@@ -16,7 +14,6 @@ const pairs: Pairs = {
   'EIRP less ten times the logarithm of the bandwidth in MHz.':
     'EIRP minus zehnmal der Logarithmus der Bandbreite in MHz.',
   'Neighbours in the same band': 'Nachbarn im selben Band',
-  Slot: 'Position',
   Power: 'Leistung',
   Isolation: 'Trennung',
   'Isolation: 0 for the same polarization, 15 to 25 for the other one.':
@@ -24,12 +21,8 @@ const pairs: Pairs = {
   'Pointing error towards the neighbours': 'Ausrichtfehler zu den Nachbarn hin',
 
   // Slips.
-  'is the height in metres?': 'ist die Höhe in Metern?',
   'a reference pattern needs a reflector of at least 10 wavelengths':
     'ein Bezugsdiagramm braucht einen Reflektor von mindestens 10 Wellenlängen',
-  'is the frequency in GHz, not MHz?': 'ist die Frequenz in GHz, nicht in MHz?',
-  'is the diameter in metres, not centimetres?':
-    'ist der Durchmesser in Metern, nicht in Zentimetern?',
   'is the efficiency a ratio, not a percentage?':
     'ist der Wirkungsgrad ein Verhältnis, nicht ein Prozentwert?',
   'at least one neighbour': 'mindestens ein Nachbar',
@@ -54,7 +47,6 @@ const pairs: Pairs = {
   'Carrier over interference / dB': 'Träger über Störung / dB',
   'all neighbours': 'alle Nachbarn',
   '{} m': '{} m',
-  Curve: 'Kurve',
   'Each neighbour': 'Jeder Nachbar für sich',
   'Seen at / °': 'Gesehen bei / °',
   'Gain there / dBi': 'Gewinn dort / dBi',

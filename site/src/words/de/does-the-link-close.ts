@@ -4,39 +4,23 @@ import type { Pairs } from '../../lib/language.js';
 
 const pairs: Pairs = {
   // Inputs.
-  Frequency: 'Frequenz',
-  'EIRP of the satellite at the station': 'EIRP des Satelliten am Standort',
   'From the contours of its footprint.': 'Aus den Linien seiner Ausleuchtzone.',
-  'Symbol rate': 'Symbolrate',
   'Mode (DVB-S2)': 'Modus (DVB-S2)',
   'QPSK {}, -{} dB': 'QPSK {}: −{} dB',
   'QPSK {}, {} dB': 'QPSK {}: {} dB',
   '8PSK {}, {} dB': '8PSK {}: {} dB',
   '16APSK {}, {} dB': '16APSK {}: {} dB',
   '32APSK {}, {} dB': '32APSK {}: {} dB',
-  'Diameter of the reflector': 'Durchmesser des Reflektors',
-  'Noise figure of the low-noise block': 'Rauschmaß des LNB',
   'Gas and thin cloud': 'Gase und dünne Wolken',
   Rain: 'Regen',
   'Takes twice: the carrier falls and the noise rises.':
     'Nimmt doppelt: der Träger sinkt, und das Rauschen steigt.',
-  'Pointing error': 'Ausrichtfehler',
   'Polarization mismatch': 'Verlust durch falsche Polarisation',
   'Loss before the amplifier': 'Verlust vor dem Verstärker',
-  'Implementation loss of the receiver': 'Implementierungsverlust des Empfängers',
   'Carrier over interference of adjacent satellites': 'Träger über Störung durch Nachbarsatelliten',
   none: 'keine',
 
   // Slips.
-  'is the height in metres?': 'ist die Höhe in Metern?',
-  'is the temperature in kelvin?': 'ist die Temperatur in Kelvin?',
-  'is the frequency in GHz, not MHz?': 'ist die Frequenz in GHz, nicht in MHz?',
-  'is the EIRP in dBW?': 'ist die EIRP in dBW?',
-  'is it in megabaud or MHz, not in baud or kHz?':
-    'ist der Wert in Megabaud oder MHz, nicht in Baud oder kHz?',
-  'is the diameter in metres, not centimetres?':
-    'ist der Durchmesser in Metern, nicht in Zentimetern?',
-  'a loss is positive and subtracted': 'ein Verlust ist positiv und wird abgezogen',
 
   // Answers.
   'The slot at {} is hidden by the Earth from this station.':
@@ -61,7 +45,6 @@ const pairs: Pairs = {
   'free-space loss': 'Freiraumdämpfung',
   'clear attenuation': 'Gase und dünne Wolken',
   'rain attenuation': 'Regendämpfung',
-  scintillation: 'Szintillation',
   'other loss': 'andere Verluste',
   'antenna gain': 'Antennengewinn',
   'pointing loss': 'Ausrichtverlust',

@@ -15,7 +15,6 @@ const pairs: Pairs = {
   'Turn it here, or with the buttons.': 'Hier drehen, oder mit den Knöpfen.',
   Notes: 'Notizen',
   Turns: 'Umdrehungen',
-  Level: 'Pegel',
   'Tell me the next move': 'Den nächsten Schritt ansagen',
   'I stand on the peak: show the lobe': 'Am Maximum angekommen: die Keule zeigen',
   'The wanted pointing loss is 0.1 dB.': 'Verlangt ist ein Ausrichtverlust von höchstens 0,1 dB.',
@@ -33,7 +32,6 @@ const pairs: Pairs = {
   'given; the noise floor is −56 dBm': 'bekannt; der Rauschpegel ist −56 dBm',
   'The head of the adjuster, and the level with its last four values':
     'Der Kopf der Stellschraube und der Pegel mit seinen letzten vier Werten',
-  What: 'Was',
   Reads: 'Anzeige',
   'adjuster / turns': 'Stellschraube / Umdrehungen',
   'level now / dBm': 'Pegel jetzt / dBm',

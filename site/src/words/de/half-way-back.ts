@@ -36,7 +36,6 @@ const pairs: Pairs = {
     'Blind: der Pegel fiel um nicht mehr als einen Schritt der Anzeige, das Maximum kann also überall dazwischen liegen. Weiter hinausdrehen und wiederholen.',
   'Turn back': 'Zurückdrehen',
   turns: 'Umdr.',
-  'Largest error': 'Größter Fehler',
   'no bound': 'unbegrenzt',
   'from the step of the display alone': 'allein durch den Schritt der Anzeige',
   'Standard uncertainty': 'Standardunsicherheit',

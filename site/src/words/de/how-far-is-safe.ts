@@ -4,7 +4,6 @@ import type { Pairs } from '../../lib/language.js';
 
 const pairs: Pairs = {
   // Inputs.
-  'Diameter of the reflector': 'Durchmesser des Reflektors',
   'Transmit frequency': 'Sendefrequenz',
   'Mean power at the antenna': 'Mittlere Leistung an der Antenne',
   'After the loss of the feed, while it transmits without pause.':
@@ -44,12 +43,8 @@ const pairs: Pairs = {
   'Power density / W/m²': 'Leistungsdichte / W/m²',
   'power density': 'Leistungsdichte',
   limit: 'Grenzwert',
-  Curve: 'Kurve',
 
   // Slips.
-  'is the diameter in metres, not centimetres?':
-    'ist der Durchmesser in Metern, nicht in Zentimetern?',
-  'is the frequency in GHz, not MHz?': 'ist die Frequenz in GHz, nicht in MHz?',
   'is the power in watts?': 'ist die Leistung in Watt?',
 
   // Cautions.

@@ -36,13 +36,11 @@ const pairs: Pairs = {
   'Feed for vertical polarization': 'Speisung für vertikale Polarisation',
   'Feed for horizontal polarization': 'Speisung für horizontale Polarisation',
   'Skew over the visible arc': 'Polarisationswinkel über dem sichtbaren Bogen',
-  Curve: 'Kurve',
   'Slot east of the station / °': 'Position östlich des Standorts / °',
   'Skew / °': 'Polarisationswinkel / °',
   skew: 'Polarisationswinkel',
 
   // Errors.
-  'is the height in metres?': 'ist die Höhe in Metern angegeben?',
 };
 
 export default pairs;

@@ -8,8 +8,6 @@ const pairs: Pairs = {
   'Smallest largest error': 'Kleinster größter Fehler',
   'Right at the top and at both ends': 'Richtig am höchsten Punkt und an beiden Enden',
   'Parallel to the Earth’s axis': 'Parallel zur Erdachse',
-  Slots: 'Positionen',
-  'Orbital longitude': 'Orbitposition',
 
   "There is nothing to follow: the arc's highest point stands {}° above the horizon.":
     'Es gibt nichts zu verfolgen: der höchste Punkt des Bogens steht {}° über dem Horizont.',
@@ -21,7 +19,6 @@ const pairs: Pairs = {
   Declination: 'Deklination',
   'below the plane across the axis': 'unter der Ebene quer zur Achse',
   'Beam at the top of the arc': 'Keule am höchsten Punkt des Bogens',
-  'Largest error': 'Größter Fehler',
   'Half of the arc': 'Halber Bogen',
   'of orbital longitude to either side': 'Orbitposition nach jeder Seite',
 
@@ -37,24 +34,20 @@ const pairs: Pairs = {
   'Beam above the horizontal': 'Keule über der Waagrechten',
   'How far the beam passes above the slots, from the top of the arc to its end':
     'Wie weit die Keule über den Positionen vorbeigeht, vom höchsten Punkt des Bogens bis zum Ende',
-  Curve: 'Kurve',
   'Slot from the meridian / °': 'Position ab dem Meridian / °',
   'Beam above the slot / 0.001°': 'Keule zu hoch / 0,001°',
   error: 'Fehler',
   'on the slot': 'auf der Position',
   'Rotation from the top of the arc to each slot':
     'Drehung vom höchsten Punkt des Bogens zu jeder Position',
-  Slot: 'Position',
   Rotation: 'Drehung',
   'Error / °': 'Fehler / °',
-  'Elevation / °': 'Elevation / °',
   '{}° east': '{}° Ost',
   '{}° west': '{}° West',
 
   // Errors.
   NaN: 'NaN',
   'orbitalLongitudesDeg[{}].orbitalLongitudeDeg': 'Orbitposition',
-  'is the height in metres?': 'ist die Höhe in Metern angegeben?',
 };
 
 export default pairs;

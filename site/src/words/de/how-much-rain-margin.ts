@@ -4,7 +4,6 @@ import type { Pairs } from '../../lib/language.js';
 
 const pairs: Pairs = {
   // Inputs.
-  Frequency: 'Frequenz',
   'Tilt of the polarization': 'Neigung der Polarisation',
   'From horizontal; 45 for circular.': 'Ab der Waagrechten; 45 für zirkular.',
   'Antenna diameter': 'Durchmesser der Antenne',
@@ -53,22 +52,14 @@ const pairs: Pairs = {
     'Die Reserve zählt ab einer Ablesung in Luft ohne Gase: was ein klarer Tag nimmt, ist in einer Ablesung bei klarem Himmel schon enthalten.',
 
   // Slips.
-  'was it given in another unit?': 'ist der Wert in einer anderen Einheit angegeben?',
-  'is the satellite below the horizon?': 'steht der Satellit unter dem Horizont?',
-  'is the height in metres?': 'ist die Höhe in Metern?',
-  'was the frequency given in MHz?': 'ist die Frequenz in MHz angegeben?',
-  'was it given in centimetres?': 'ist der Wert in Zentimetern angegeben?',
-  'is it the availability or a fraction?': 'ist es die Verfügbarkeit oder ein Bruchteil?',
 
   // Picture.
   'Attenuation against the part of the year in which it is exceeded':
     'Dämpfung über dem Teil des Jahres, in dem sie überschritten wird',
   'Exceeded / % of the year': 'Überschritten / % des Jahres',
   'Attenuation / dB': 'Dämpfung / dB',
-  Curve: 'Kurve',
   'all together': 'alles zusammen',
   rain: 'Regen',
-  scintillation: 'Szintillation',
   'gases and cloud': 'Gase und Wolken',
   needed: 'nötig',
 
@@ -88,7 +79,6 @@ const pairs: Pairs = {
   'Mean temperature': 'Mittlere Temperatur',
   'Water vapour above, at 5 %': 'Wasserdampf darüber, bei 5\u00a0%',
   'Cloud water, at 5 %': 'Wolkenwasser, bei 5\u00a0%',
-  'Wet refractivity': 'Feuchter Brechwert',
   '{} N-units': '{} N\u2011Einheiten',
   'Outages of a year with a margin of {} dB': 'Ausfälle eines Jahres bei {} dB Reserve',
   'Longer than': 'Länger als',

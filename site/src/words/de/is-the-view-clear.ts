@@ -14,8 +14,6 @@ const pairs: Pairs = {
   'Year of the sighting': 'Jahr der Messung',
   'For the declination; used with compass bearings.':
     'Für die Missweisung; zählt nur bei Kompasspeilungen.',
-  Slots: 'Positionen',
-  'Orbital longitude': 'Orbitposition',
   'Clearance wanted': 'Verlangter freier Abstand',
   'At least the beamwidth, and room for trees to grow.':
     'Mindestens die Halbwertsbreite, und Platz für das Wachsen der Bäume.',
@@ -44,7 +42,6 @@ const pairs: Pairs = {
   'The arc of slots over the sighted skyline; the slots are numbered as in the table':
     'Der Bogen der Positionen über der vermessenen Horizontlinie; die Nummern sind die der Tabelle',
   'Each slot over the skyline': 'Jede Position über der Horizontlinie',
-  Slot: 'Position',
   'Clearance / °': 'Abstand / °',
   View: 'Sicht',
   none: 'keiner',
@@ -64,7 +61,6 @@ const pairs: Pairs = {
   '{} must be a list of at least one slot, got an array of 0':
     'Verlangt ist mindestens eine Position.',
   'is it a decimal year such as 2026.5?': 'ist es ein Dezimaljahr wie 2026,5?',
-  'is the height in metres?': 'ist die Höhe in Metern angegeben?',
 };
 
 export default pairs;

@@ -38,7 +38,6 @@ const answers: Pairs = {
   '{} of {} outlets inside the window; the strongest is {}, {} dB too high.':
     '{} von {} Dosen im Fenster; am stärksten ist {}, {} dB zu hoch.',
   'Outlets inside the window': 'Dosen im Fenster',
-  '{} of {}': '{} von {}',
   'Lowest level': 'Niedrigster Pegel',
   'at {}': 'bei {}',
   'Steepest slope': 'Steilste Schräglage',
@@ -61,7 +60,6 @@ const answers: Pairs = {
   'At the unit / V': 'An der Außeneinheit / V',
   'Current / A': 'Strom / A',
   Enough: 'Genügt',
-  yes: 'ja',
   'no: too low': 'nein: zu niedrig',
   'no: too much current': 'nein: zu viel Strom',
   'no: a part blocks it': 'nein: ein Teil sperrt',
@@ -93,17 +91,14 @@ const pictures: Pairs = {
   'inside its window': 'im Fenster',
   'too steep for its window': 'zu steil fürs Fenster',
   Part: 'Teil',
-  What: 'Was',
   Behind: 'Gespeist von',
   'Level over frequency at the outlets and the window':
     'Pegel an den Dosen über der Frequenz, und das Fenster',
   'Intermediate frequency / MHz': 'Zwischenfrequenz / MHz',
   'Intermediate frequency': 'Zwischenfrequenz',
   'Level / dBµV': 'Pegel / dBµV',
-  Level: 'Pegel',
   'lowest {}': 'mindestens {}',
   'highest {}': 'höchstens {}',
-  Curve: 'Kurve',
 };
 
 const errors: Pairs = {

@@ -6,7 +6,6 @@ const pairs: Pairs = {
   // Inputs.
   Diameter: 'Durchmesser',
   'Across the axis that was turned.': 'Quer zu der Achse, um die gedreht wurde.',
-  Frequency: 'Frequenz',
   'Rim below the centre': 'Abfall zum Rand',
   'How the feed lights the reflector; about 10 dB is usual.':
     'Wie die Speisung den Reflektor ausleuchtet; üblich sind etwa 10 dB.',
@@ -56,8 +55,6 @@ const pairs: Pairs = {
   pattern: 'Richtdiagramm',
 
   // Errors.
-  'is the diameter in metres?': 'ist der Durchmesser in Metern angegeben?',
-  'is the frequency in GHz?': 'ist die Frequenz in GHz angegeben?',
   'is it at least eight wavelengths?': 'sind es mindestens acht Wellenlängen?',
   'a taper is positive': 'ein Abfall zum Rand ist positiv',
 };

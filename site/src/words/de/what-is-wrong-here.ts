@@ -3,7 +3,6 @@
 import type { Pairs } from '../../lib/language.js';
 
 const inputs: Pairs = {
-  Readings: 'Ablesungen',
   'One on each line: carrier, place, level in dBµV, C/N in dB. Carriers 7.2 V to 21.8 H; places head, hall, attic. Write nothing or other in place of the ratio where the wanted service is not received.':
     'Je Zeile eine: Träger, Ort, Pegel in dBµV, C/N in dB. Träger 7.2 V bis 21.8 H (mit Punkt); Orte head (Kopfstelle), hall (Diele), attic (Dachboden). Wo der gewünschte Dienst nicht empfangen wird, statt des C/N nothing (nichts) oder other (anderer) schreiben.',
   'It rains along the path': 'Es regnet auf dem Weg',
@@ -28,8 +27,6 @@ const inputs: Pairs = {
   'not tried': 'offen',
   'not read': 'offen',
   'not looked': 'nicht nachgesehen',
-  yes: 'ja',
-  no: 'nein',
   'from the switch to the head': 'vom Umschalter zur Kopfstelle',
   'from the head to the hall': 'von der Kopfstelle zur Diele',
   'from the head to the attic': 'von der Kopfstelle zum Dachboden',

@@ -4,7 +4,6 @@ import type { Pairs } from '../../lib/language.js';
 
 const pairs: Pairs = {
   // Inputs.
-  Frequency: 'Frequenz',
   'Height of the station': 'Höhe des Standorts',
   'Pressure and temperature follow from it, by the mean atmosphere.':
     'Druck und Temperatur folgen daraus, nach der mittleren Atmosphäre.',
@@ -14,8 +13,6 @@ const pairs: Pairs = {
   'Liquid water in the clouds above': 'Flüssiges Wasser in den Wolken darüber',
   'Clear sky 0; a thick cloud 1 and more.': 'Klarer Himmel 0; eine dicke Wolke 1 und mehr.',
   'Antenna diameter': 'Durchmesser der Antenne',
-  'Wet refractivity': 'Feuchter Brechwert',
-  'N-units': 'N-Einheiten',
   'Median of the year: mountains 30 to 50, tropics 110 to 130.':
     'Median des Jahres: Berge 30 bis 50, Tropen 110 bis 130.',
   'Scintillation exceeded for': 'Szintillation überschritten in',
@@ -27,7 +24,6 @@ const pairs: Pairs = {
   oxygen: 'Sauerstoff',
   'water vapour': 'Wasserdampf',
   cloud: 'Wolken',
-  scintillation: 'Szintillation',
   gases: 'Gase',
   'all together': 'alles zusammen',
   'All together': 'Alles zusammen',
@@ -42,12 +38,6 @@ const pairs: Pairs = {
     'Unter 5° gelten die ebenen Schichten dieses Verfahrens nicht mehr: die Summe ist zu hoch.',
 
   // Slips.
-  'was it given in another unit?': 'ist der Wert in einer anderen Einheit angegeben?',
-  'was the frequency given in MHz?': 'ist die Frequenz in MHz angegeben?',
-  'was it given in centimetres?': 'ist der Wert in Zentimetern angegeben?',
-  'was it given in metres?': 'ist der Wert in Metern angegeben?',
-  'is it the availability or a fraction?': 'ist es die Verfügbarkeit oder ein Bruchteil?',
-  'is the satellite below the horizon?': 'steht der Satellit unter dem Horizont?',
   'was it given in kg/m3 or per cent?': 'ist der Wert in kg/m³ oder Prozent angegeben?',
 
   // Pictures.
@@ -57,7 +47,6 @@ const pairs: Pairs = {
     'Was die Luft nimmt, über der Elevation, bei {} GHz',
   'Frequency / GHz': 'Frequenz / GHz',
   'Attenuation / dB': 'Dämpfung / dB',
-  Curve: 'Kurve',
 };
 
 export default pairs;

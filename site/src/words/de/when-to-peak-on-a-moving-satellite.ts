@@ -35,7 +35,6 @@ const pairs: Pairs = {
   'Loss through the day with the best aim, and largest loss by the hour of peaking':
     'Verlust über den Tag bei der besten Richtung, und größter Verlust je nach der Stunde des Ausrichtens',
   'Since the ascending node / h': 'Seit dem aufsteigenden Knoten / h',
-  'Loss / dB': 'Verlust / dB',
   'loss with the best aim': 'Verlust bei der besten Richtung',
   'largest loss if peaked then': 'größter Verlust, wenn dann ausgerichtet',
 };

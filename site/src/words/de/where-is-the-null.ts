@@ -14,7 +14,6 @@ const pairs: Pairs = {
   'Standard deviation of one reading.': 'Standardabweichung einer einzelnen Ablesung.',
   'Readings of the cross-polar level': 'Kreuzpolare Pegel',
   Rotation: 'Drehung',
-  Level: 'Pegel',
 
   // Answers.
   'Blind: with so coarse a display the null may lie outside the two places.':
@@ -22,7 +21,6 @@ const pairs: Pairs = {
   'Turn the feed to {}°: half way between {}° and {}°.':
     'Das Feed auf {}° drehen: halber Weg zwischen {}° und {}°.',
   'Null, bracketed': 'Minimum, eingegrenzt',
-  'Largest error': 'Größter Fehler',
   'no bound': 'unbegrenzt',
   'from the step of the display alone': 'allein durch den Schritt der Anzeige',
   'Isolation left at least': 'Entkopplung, die mindestens bleibt',

@@ -4,18 +4,11 @@ import type { Pairs } from '../../lib/language.js';
 
 const pairs: Pairs = {
   // Inputs.
-  Frequency: 'Frequenz',
-  'EIRP of the satellite at the station': 'EIRP des Satelliten am Standort',
-  'Symbol rate': 'Symbolrate',
   Modes: 'Modi',
   'DVB-S2 and DVB-S2X': 'DVB-S2 und DVB-S2X',
   'Switching margin': 'Umschaltreserve',
   'Kept in hand so that the link does not drop while it changes mode.':
     'Zurückgehalten, damit die Strecke beim Wechsel des Modus nicht abreißt.',
-  'Implementation loss of the receiver': 'Implementierungsverlust des Empfängers',
-  'Diameter of the reflector': 'Durchmesser des Reflektors',
-  'Noise figure of the low-noise block': 'Rauschmaß des LNB',
-  'Pointing error': 'Ausrichtfehler',
   'Rain rate exceeded for 0.01 % of the year': 'Regenrate, in 0,01\u00a0% des Jahres überschritten',
   'About 25 to 40 in temperate places, 80 to 120 in the wet tropics.':
     'Etwa 25 bis 40 in gemäßigten Gegenden, 80 bis 120 in den feuchten Tropen.',
@@ -23,22 +16,8 @@ const pairs: Pairs = {
   'The 0 °C isotherm plus 0.36 km.': 'Die Nullgradgrenze plus 0,36 km.',
   'Gas at 5 % of the time': 'Gase, in 5\u00a0% der Zeit überschritten',
   'Cloud at 5 % of the time': 'Wolken, in 5\u00a0% der Zeit überschritten',
-  'Wet refractivity': 'Feuchter Brechwert',
-  'N-units': 'N-Einheiten',
 
   // Slips.
-  'is the height in metres?': 'ist die Höhe in Metern?',
-  'was it given in another unit?': 'ist der Wert in einer anderen Einheit angegeben?',
-  'is the satellite below the horizon?': 'steht der Satellit unter dem Horizont?',
-  'is the temperature in kelvin?': 'ist die Temperatur in Kelvin?',
-  'was the frequency given in MHz?': 'ist die Frequenz in MHz angegeben?',
-  'is the EIRP in dBW?': 'ist die EIRP in dBW?',
-  'is it in megabaud or MHz, not in baud or kHz?':
-    'ist der Wert in Megabaud oder MHz, nicht in Baud oder kHz?',
-  'a loss is positive and subtracted': 'ein Verlust ist positiv und wird abgezogen',
-  'is the diameter in metres, not centimetres?':
-    'ist der Durchmesser in Metern, nicht in Zentimetern?',
-  'was it given in metres?': 'ist der Wert in Metern angegeben?',
 
   // Answers.
   'The slot at {} is hidden by the Earth from this station.':
@@ -62,7 +41,6 @@ const pairs: Pairs = {
   'Throughput / Mbit/s': 'Durchsatz / Mbit/s',
   'fastest mode that can be used': 'schnellster brauchbarer Modus',
   mean: 'Mittel',
-  Curve: 'Kurve',
   'Modes in use, slowest first': 'Benutzte Modi, die langsamsten zuerst',
   Mode: 'Modus',
   'Rate / Mbit/s': 'Rate / Mbit/s',

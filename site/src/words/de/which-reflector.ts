@@ -3,15 +3,9 @@
 import type { Pairs } from '../../lib/language.js';
 
 const pairs: Pairs = {
-  Frequency: 'Frequenz',
   'Polarization tilt': 'Neigung der Polarisation',
   '0 horizontal, 90 vertical, 45 for circular.': '0 horizontal, 90 vertikal, 45 für zirkular.',
-  'EIRP of the satellite at the station': 'EIRP des Satelliten am Standort',
-  'Symbol rate': 'Symbolrate',
   'Mode (DVB-S2)': 'Modus (DVB-S2)',
-  'Implementation loss of the receiver': 'Implementierungsverlust des Empfängers',
-  'Noise figure of the low-noise block': 'Rauschmaß des LNB',
-  'Pointing error': 'Ausrichtfehler',
   'The same angle costs a larger reflector more.':
     'Derselbe Winkel kostet einen größeren Reflektor mehr.',
   'Rain rate exceeded for 0.01 % of the year': 'Regenrate, in 0,01 % des Jahres überschritten',
@@ -21,8 +15,6 @@ const pairs: Pairs = {
   'The 0 °C isotherm plus 0.36 km.': 'Die 0-°C-Isotherme plus 0,36 km.',
   'Gas at 5 % of the time': 'Gase, in 5 % der Zeit',
   'Cloud at 5 % of the time': 'Wolken, in 5 % der Zeit',
-  'Wet refractivity': 'Feuchter Brechwert',
-  'N-units': 'N-Einheiten',
   'Time of the year that may be lost': 'Erlaubter Ausfall im Jahr',
   'Margin left in that fade': 'Verlangte Reserve in diesem Schwund',
 
@@ -42,7 +34,6 @@ const pairs: Pairs = {
   // Picture and table.
   'Margin in that fade against the size of the reflector':
     'Reserve in diesem Schwund über der Größe des Reflektors',
-  Curve: 'Kurve',
   'Diameter / m': 'Durchmesser / m',
   'Margin / dB': 'Reserve / dB',
   margin: 'Reserve',
@@ -57,16 +48,6 @@ const pairs: Pairs = {
 
   // Errors.
   stationHeightKm: 'Höhe in km',
-  'is the height in metres?': 'ist die Höhe in Metern angegeben?',
-  'was the frequency given in MHz?': 'ist die Frequenz in MHz angegeben?',
-  'is the frequency in GHz, not MHz?': 'ist die Frequenz in GHz angegeben, nicht in MHz?',
-  'is the EIRP in dBW?': 'ist die EIRP in dBW angegeben?',
-  'is it in megabaud or MHz, not in baud or kHz?':
-    'ist sie in Megabaud oder MHz angegeben, nicht in Baud oder kHz?',
-  'is it the availability or a fraction?': 'ist das die Verfügbarkeit oder ein Bruchteil?',
-  'was it given in metres?': 'ist sie in Metern angegeben?',
-  'a loss is positive and subtracted': 'ein Verlust ist positiv und wird abgezogen',
-  'is the satellite below the horizon?': 'steht der Satellit unter dem Horizont?',
   'is the distance in kilometres?': 'ist die Entfernung in Kilometern angegeben?',
 };
 
