@@ -22,7 +22,7 @@ const pairs: Pairs = {
   'In {} the Sun never costs that much: with the Sun exactly behind the satellite it is {} dB.':
     'Im Jahr {} kostet die Sonne nie so viel: genau hinter dem Satelliten kostet sie {} dB.',
   '1 days in {}, the first {}, for at most {} minutes each.':
-    'Ein Tag im Jahr {}, der {}, mit höchstens {} Minuten.',
+    'Ein Tag im Jahr {}, am {}, höchstens {} Minuten.',
   '{} days in {}, the first {}, for at most {} minutes each.':
     '{} Tage im Jahr {}, der erste am {}, jeweils höchstens {} Minuten.',
   'Greatest loss': 'Größter Verlust',
