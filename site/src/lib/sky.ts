@@ -29,7 +29,7 @@ export interface Sky {
 }
 
 const WIDTH = 440;
-const EDGE = { left: 40, right: 12, top: 12, bottom: 46 };
+const EDGE = { left: 40, right: 18, top: 12, bottom: 46 };
 const NAMES = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'];
 
 /** Difference of two azimuths, from -180 to below 180. */
@@ -178,6 +178,7 @@ export function compass(of: Compass): Figure {
     const [px, py] = polar(index * 90, radius - 23);
     inner.push(label(px, py + 5, name, 'middle', 'name'));
   });
+  const labels: (readonly [number, number])[] = [];
   of.bearings.forEach((bearing) => {
     const main = bearing.kind !== 'reference';
     inner.push(
@@ -194,7 +195,11 @@ export function compass(of: Compass): Figure {
       ];
       inner.push(tag('path', { class: 'object', d: `${through([a, b, c])}Z` }));
     }
-    const [px, py] = polar(bearing.azimuthDeg, radius + 14);
+    const [px, beside] = polar(bearing.azimuthDeg, radius + 14);
+    // Two hands that point the same way have their labels one beyond the other.
+    const near = labels.filter(([x, y]) => Math.abs(x - px) < 90 && Math.abs(y - beside) < 15);
+    const py = beside + 16 * near.length * (beside < cy ? -1 : 1);
+    labels.push([px, py]);
     const side = Math.sin((bearing.azimuthDeg * Math.PI) / 180);
     inner.push(
       label(
@@ -209,7 +214,7 @@ export function compass(of: Compass): Figure {
   inner.push(tag('circle', { class: 'object', cx, cy, r: 3 }));
   return {
     title: of.title,
-    svg: picture(380, 256, of.title, inner.join('')),
+    svg: picture(380, 262, of.title, inner.join('')),
     table: {
       caption: of.title,
       columns: ['Bearing', 'From true north / °'],
