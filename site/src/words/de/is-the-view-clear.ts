@@ -14,7 +14,7 @@ const pairs: Pairs = {
   'Year of the sighting': 'Jahr der Messung',
   'For the declination; used with compass bearings.':
     'Für die Missweisung; zählt nur bei Kompasspeilungen.',
-  'Clearance wanted': 'Verlangter freier Abstand',
+  'Clearance wanted': 'Verlangter Abstand',
   'At least the beamwidth, and room for trees to grow.':
     'Mindestens die Halbwertsbreite, und Platz für das Wachsen der Bäume.',
 

@@ -49,7 +49,6 @@ const pairs: Pairs = {
   // Errors.
   'a date such as 2026-06-10': 'ein Datum wie 2026-06-10',
   'ISO-8601 text such as 2026-03-02T10:08:07Z': 'ein Datum, das es gibt',
-  'is the height in metres?': 'ist die Höhe in Metern angegeben?',
 };
 
 export default pairs;

@@ -5,8 +5,6 @@ import type { Pairs } from '../../lib/language.js';
 const pairs: Pairs = {
   // Inputs.
   Year: 'Jahr',
-  'Diameter of the reflector': 'Durchmesser des Reflektors',
-  Frequency: 'Frequenz',
   'System noise temperature': 'System-Rauschtemperatur',
   'Under a clear sky, without the Sun.': 'Bei klarem Himmel, ohne die Sonne.',
   'Loss that counts': 'Verlust, der zählt',
@@ -40,7 +38,6 @@ const pairs: Pairs = {
   // Pictures and tables.
   'Sun outages of {} for the slot at {}: loss by day, and from when to when in UTC':
     'Sonnenstörungen {} für die Position {}: Verlust je Tag, und von wann bis wann in UTC',
-  'Loss / dB': 'Verlust / dB',
   Day: 'Tag',
   'Start UTC': 'Anfang UTC',
   'Peak UTC': 'Maximum UTC',
@@ -54,11 +51,6 @@ const pairs: Pairs = {
   // Errors.
   beamwidthDeg: 'Halbwertsbreite in °',
   'ISO-8601 text such as 2026-03-02T10:08:07Z': 'eine ganze Jahreszahl mit vier Ziffern',
-  'is the height in metres?': 'ist die Höhe in Metern angegeben?',
-  'is the frequency in GHz?': 'ist die Frequenz in GHz angegeben?',
-  'is the frequency in GHz, not MHz?': 'ist die Frequenz in GHz angegeben, nicht in MHz?',
-  'is the diameter in metres, not centimetres?':
-    'ist der Durchmesser in Metern angegeben, nicht in Zentimetern?',
 };
 
 export default pairs;

@@ -6,11 +6,11 @@ const pairs: Pairs = {
   // Inputs.
   'Lean of the mast': 'Neigung des Mastes',
   '1° is 17 mm for each metre of a plumb line.': '1° sind 17 mm auf jeden Meter Lotschnur.',
-  'Azimuth towards which its top leans': 'Azimut, nach dem sich die Spitze neigt',
+  'Azimuth towards which its top leans': 'Spitze neigt sich nach Azimut',
   'Half-power beamwidth': 'Halbwertsbreite',
   'About 70 wavelengths over diameters: 1.94° for 0.9 m at 12 GHz.':
     'Etwa 70° mal Wellenlänge durch Durchmesser: 1,94° für 0,9 m bei 12 GHz.',
-  'Loss that the lean may cost': 'Verlust, den die Neigung kosten darf',
+  'Loss that the lean may cost': 'Erlaubter Verlust durch Neigung',
 
   // Answers.
   'Set by its scales, the beam points {}° beside {}; once it is peaked, the antenna is still rolled by {}°.':

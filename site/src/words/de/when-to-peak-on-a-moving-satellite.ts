@@ -31,7 +31,7 @@ const pairs: Pairs = {
   'Path of the satellite in the sky through a day':
     'Weg des Satelliten am Himmel während eines Tages',
   path: 'Weg',
-  'best aim': 'am besten',
+  'best aim': 'Optimum',
   'Loss through the day with the best aim, and largest loss by the hour of peaking':
     'Verlust über den Tag bei der besten Richtung, und größter Verlust je nach der Stunde des Ausrichtens',
   'Since the ascending node / h': 'Seit dem aufsteigenden Knoten / h',
