@@ -8,7 +8,7 @@ export default defineConfig({
   testMatch: '**/*.spec.ts',
   outputDir: 'test-results',
   fullyParallel: true,
-  workers: 1,
+  workers: 2,
   retries: process.env['CI'] ? 1 : 0,
   forbidOnly: true,
   timeout: 90_000,
@@ -33,7 +33,11 @@ export default defineConfig({
     },
   },
   projects: [
-    { name: 'desktop', use: { viewport: { width: 1280, height: 800 } } },
+    {
+      name: 'desktop',
+      testIgnore: '**/translated.spec.ts',
+      use: { viewport: { width: 1280, height: 800 } },
+    },
     {
       name: 'phone',
       testIgnore: '**/{offline,search}.spec.ts',

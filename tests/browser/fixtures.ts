@@ -1,6 +1,6 @@
 /** What every browser test shares: a page that tolerates no noise, axe, and a worked example by name. */
 
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { test as base, expect, type Locator, type Page } from '@playwright/test';
 
@@ -57,6 +57,42 @@ export async function fitsWindow(page: Page): Promise<void> {
     innerWidth,
   ]);
   expect(wide).toBeLessThanOrEqual(window ?? 0);
+}
+
+const docs = new URL('../../docs/', import.meta.url);
+
+/** The addresses of all hand-written pages. */
+export const handWritten = readdirSync(docs, { recursive: true, encoding: 'utf8' })
+  .filter((path) => /^(?!decisions|schemas)[^_]*\.mdx?$/.test(path))
+  .map((path) => path.replace(/\/?(index)?\.mdx?$/, '').toLowerCase())
+  .sort();
+
+/** Budget of a first visit; the climate grid alone is 150 kB of it on the pages that use it. */
+const BUDGET_KB = 420;
+
+/**
+ * Axe-clean in both themes, nothing sticks out, one heading of the first order, and within the budget of bytes that
+ * travel at a first visit (examples, fonts and climate grid included).
+ */
+export async function readsWell(page: Page, path: string): Promise<void> {
+  let bytes = 0;
+  page.on('requestfinished', async (request) => {
+    const { responseBodySize, responseHeadersSize } = await request.sizes();
+    bytes += responseBodySize + responseHeadersSize;
+  });
+  await page.goto(path === '' ? '/' : `/${path}/`);
+  await expect(page.locator('h1')).toHaveCount(1);
+  for (const example of await page.locator('worked-example').all())
+    await expect(example).toHaveAttribute('data-ready');
+  await page.waitForLoadState('networkidle');
+  console.log(`/${path}: ${Math.round(bytes / 1024)} kB`);
+  expect(bytes / 1024).toBeLessThan(BUDGET_KB);
+  await fitsWindow(page);
+  expect(await axe(page)).toEqual([]);
+  await page.emulateMedia({ colorScheme: 'dark' });
+  expect(await axe(page)).toEqual([]);
+  await page.emulateMedia({ colorScheme: 'light', media: 'print' });
+  await expect(page.locator('h1')).toBeVisible();
 }
 
 /** `page` that fails the test on console errors, page errors and failed or foreign requests. */
