@@ -25,14 +25,16 @@ export interface CalendarStrip {
 }
 
 const WIDTH = 440;
-const LEFT = 40;
+const LEFT = 46;
 const RIGHT = WIDTH - 10;
 const MONTHS = ['J', 'F', 'M', 'A', 'M', 'J', 'J', 'A', 'S', 'O', 'N', 'D'];
 const DAY_MS = 86400000;
 const dayOf = (utc: string) => Math.floor(Date.parse(utc) / DAY_MS);
 const minuteOf = (utc: string) => (Date.parse(utc) % DAY_MS) / 60000;
-const clock = (minutes: number) =>
-  `${String(Math.floor(minutes / 60)).padStart(2, '0')}:${String(Math.round(minutes % 60)).padStart(2, '0')}`;
+const clock = (minutes: number) => {
+  const ofDay = ((Math.round(minutes) % 1440) + 1440) % 1440;
+  return `${String(Math.floor(ofDay / 60)).padStart(2, '0')}:${String(ofDay % 60).padStart(2, '0')}`;
+};
 
 /** The strip of the year: months, and a bar for each day. */
 function strip(of: CalendarStrip): string[] {
@@ -40,7 +42,7 @@ function strip(of: CalendarStrip): string[] {
   const days = Date.UTC(of.year + 1, 0, 1) / DAY_MS - first;
   const x = linear(0, days, LEFT, RIGHT);
   const highest = Math.max(1, ...of.events.map((event) => event.value));
-  const y = linear(0, Math.ceil(highest), 96, 22, 3);
+  const y = linear(0, Math.ceil(highest), 96, 26, 3);
   const inner = y.ticks.flatMap((tick) => [
     tag('path', {
       class: 'grid',
@@ -58,7 +60,7 @@ function strip(of: CalendarStrip): string[] {
       tag('path', {
         class: 'grid',
         d: through([
-          [x(from), 22],
+          [x(from), 26],
           [x(from), 114],
         ]),
       }),
@@ -79,7 +81,7 @@ function strip(of: CalendarStrip): string[] {
     const top = y(event.value);
     inner.push(tag('rect', { class: 'object', x: day, y: top, width: 0.8, height: 96 - top }));
   }
-  inner.push(label(LEFT, 13, `${of.value.label} / ${of.value.unit}`, 'start', 'name'));
+  inner.push(label(LEFT, 17, `${of.value.label} / ${of.value.unit}`, 'start', 'name'));
   return inner;
 }
 
@@ -87,10 +89,15 @@ function strip(of: CalendarStrip): string[] {
 function season(events: readonly StripEvent[], top: number, from: number, to: number): string[] {
   const days = events.map((event) => dayOf(event.peakUtc));
   const x = linear(Math.min(...days) - 0.5, Math.max(...days) + 0.5, from, to);
-  const starts = events.map((event) => minuteOf(event.startUtc));
+  // Near midnight the hours go on across it, so that neighbours stay together.
+  const first = minuteOf(events[0]?.startUtc ?? '');
+  const starts = events.map((event) => {
+    const start = minuteOf(event.startUtc);
+    return start - 1440 * Math.round((start - first) / 1440);
+  });
   const ends = events.map(
-    (event) =>
-      minuteOf(event.startUtc) + (Date.parse(event.endUtc) - Date.parse(event.startUtc)) / 60000,
+    (event, index) =>
+      (starts[index] ?? 0) + (Date.parse(event.endUtc) - Date.parse(event.startUtc)) / 60000,
   );
   const y = linear(Math.min(...starts) - 1, Math.max(...ends) + 1, top + 10, top + 122, 4);
   const inner = y.ticks.flatMap((tick) => [
@@ -159,7 +166,7 @@ export function calendarStrip(of: CalendarStrip): Figure {
   const half = (RIGHT - LEFT) / 2;
   shownRuns.forEach((run, index) => {
     const from = LEFT + 8 + index * (half + 6);
-    inner.push(...season(run, 128, from, from + half - 26));
+    inner.push(...season(run, 128, from, from + half - 46));
   });
   return {
     title: of.title,

@@ -13,7 +13,7 @@ export interface FeedFace {
 
 /** Draws the plumb line, the turned feed and the angle between them. */
 export function feedFace(of: FeedFace): Figure {
-  const [cx, cy, radius] = [190, 132, 92];
+  const [cx, cy, radius] = [220, 140, 92];
   const at = (clockwiseDeg: number, r: number) => {
     const a = (clockwiseDeg * Math.PI) / 180;
     return [cx + r * Math.sin(a), cy - r * Math.cos(a)] as const;
@@ -40,7 +40,7 @@ export function feedFace(of: FeedFace): Figure {
       d: through([at(of.skewDeg, radius), at(of.skewDeg + 180, radius)]),
     }),
     `<g class="series s1">${tag('path', { class: 'line', d: through([at(of.skewDeg + 90, radius * 0.6), at(of.skewDeg + 270, radius * 0.6)]) })}</g>`,
-    label(cx, 18 - 5, 'up', 'middle', 'name'),
+    label(cx, 18, 'up', 'middle', 'name'),
     label(cx - radius - 12, cy + 5, 'left', 'end', 'name'),
     label(cx + radius + 12, cy + 5, 'right', 'start', 'name'),
     label(
@@ -52,7 +52,7 @@ export function feedFace(of: FeedFace): Figure {
   ];
   return {
     title: of.title,
-    svg: picture(380, 256, of.title, inner.join('')),
+    svg: picture(440, 264, of.title, inner.join('')),
     table: {
       caption: of.title,
       columns: ['Line', 'Clockwise from upright / °'],

@@ -111,3 +111,15 @@ export const insideBand = (a: number, b: number, top: number, low: number): Spot
       (y): Spot => ({ x: a + share * (b - a), y, anchor: 'middle' }),
     ),
   );
+
+/** Where the label of a bearing on a rose may stand: outside the rim, straight on or a little aside. */
+export const aroundRim = (
+  polar: (azimuthDeg: number, radius: number) => readonly [number, number],
+  azimuthDeg: number,
+  radius: number,
+): Spot[] =>
+  [0, 12, -12, 22, -22].map((aside) => {
+    const [x, y] = polar(azimuthDeg + aside, radius + 14);
+    const side = Math.sin(((azimuthDeg + aside) * Math.PI) / 180);
+    return { x, y: y + 5, anchor: side > 0.3 ? 'start' : side < -0.3 ? 'end' : 'middle' };
+  });

@@ -44,6 +44,11 @@ export function polarAxis(of: PolarAxis): Figure {
   // A steep line is shorter, so that its end stays in the picture.
   const within = (directionDeg: number) =>
     Math.min(180, 124 / Math.max(Math.sin((directionDeg * Math.PI) / 180), 0.1));
+  // The figure of a small angle stands under the horizontal, where no line crosses it.
+  const beside = (directionDeg: number, radius: number, angleDeg: number): At => {
+    const [x, y] = reach(hinge, directionDeg, radius);
+    return angleDeg < 25 ? [x, hinge[1] + 18] : [x, y];
+  };
   const ends = [reach(hinge, axisDeg, 112), reach(hinge, axisDeg + 180, 46)] as const;
   const inner = [
     tag('path', {
@@ -68,14 +73,19 @@ export function polarAxis(of: PolarAxis): Figure {
     sweep(hinge, 118, planeDeg, of.beamElevationDeg),
     sweep(hinge, 66, 0, of.beamElevationDeg),
     label(
-      ...reach(hinge, (180 + axisDeg) / 2, 58),
+      ...beside((180 + axisDeg) / 2, 58, of.axisElevationDeg),
       `${shown(of.axisElevationDeg)}°`,
       'end',
       'remark',
     ),
-    label(...reach(hinge, planeDeg + 4, 140), `${shown(of.declinationDeg)}°`, 'end', 'remark'),
     label(
-      ...reach(hinge, of.beamElevationDeg / 2, 72),
+      ...reach(hinge, planeDeg + 4, Math.min(140, within(planeDeg) - 4)),
+      `${shown(of.declinationDeg)}°`,
+      'end',
+      'remark',
+    ),
+    label(
+      ...beside(of.beamElevationDeg / 2, 72, of.beamElevationDeg),
       `${shown(of.beamElevationDeg)}°`,
       'start',
       'remark',

@@ -1,7 +1,9 @@
 /** The sky as it is seen: azimuth along the horizon, elevation upward. And directions on a compass rose. */
 
 import type { Figure } from './example.js';
+import { aroundRim, labelPlaces } from './labels.js';
 import { linear } from './scale.js';
+import { type Labelled, stackedLabels } from './stackedLabels.js';
 import { label, picture, tag, through } from './svg.js';
 import { shown } from './text.js';
 
@@ -22,14 +24,14 @@ export interface Sky {
   readonly skyline?: readonly Direction[];
   /** Azimuth in the middle of the picture; the first object's by default. */
   readonly centreDeg?: number;
-  /** Width of the view, default 180. */
+  /** Width of the view; by default 180, and the whole horizon where an object stands outside of it. */
   readonly widthDeg?: number;
   /** Highest elevation shown; follows from the objects by default. */
   readonly topDeg?: number;
 }
 
 const WIDTH = 440;
-const EDGE = { left: 40, right: 18, top: 12, bottom: 46 };
+const EDGE = { left: 40, right: 18, top: 16, bottom: 48 };
 const NAMES = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'];
 
 /** Difference of two azimuths, from -180 to below 180. */
@@ -38,13 +40,16 @@ const turn = (deg: number) => ((((deg + 180) % 360) + 360) % 360) - 180;
 /** Draws a part of the sky over the horizon. */
 export function sky(of: Sky): Figure {
   const centre = of.centreDeg ?? of.objects[0]?.azimuthDeg ?? 180;
-  const width = of.widthDeg ?? 180;
+  const everyObjectWithin = of.objects.every((o) => Math.abs(turn(o.azimuthDeg - centre)) <= 90);
+  const width = of.widthDeg ?? (everyObjectWithin ? 180 : 360);
   const highest = Math.max(
     ...of.objects.map((o) => o.elevationDeg),
     ...(of.arc ?? []).map((o) => o.elevationDeg),
     20,
   );
-  const top = of.topDeg ?? Math.min(90, Math.ceil((highest + 8) / 10) * 10);
+  // Room for several rows of labels where many objects stand.
+  const headroom = of.objects.length > 4 ? 22 : 8;
+  const top = of.topDeg ?? Math.min(90, Math.ceil((highest + headroom) / 10) * 10);
   const height = 250;
   const low = height - EDGE.bottom;
   const x = linear(-width / 2, width / 2, EDGE.left, WIDTH - EDGE.right);
@@ -74,7 +79,7 @@ export function sky(of: Sky): Figure {
       }),
       label(left - 6, y(tick) + 4.5, `${tick}°`, 'end'),
     );
-  const step = width > 120 ? 30 : 15;
+  const step = width > 180 ? 45 : width > 120 ? 30 : 15;
   for (let azimuth = 0; azimuth < 360; azimuth += step) {
     const offset = turn(azimuth - centre);
     if (Math.abs(offset) > width / 2) continue;
@@ -86,13 +91,13 @@ export function sky(of: Sky): Figure {
           [x(offset), low],
         ]),
       }),
-      label(x(offset), low + 17, `${azimuth}°`),
+      label(Math.min(x(offset), WIDTH - 19), low + 18, `${azimuth}°`),
     );
   }
   NAMES.forEach((name, index) => {
     const offset = turn(index * 45 - centre);
     if (Math.abs(offset) <= width / 2 - 4)
-      inner.push(label(x(offset), low + 36, name, 'middle', 'name'));
+      inner.push(label(x(offset), low + 38, name, 'middle', 'name'));
   });
   const drawn: string[] = [];
   if (of.skyline && of.skyline.length > 1) {
@@ -119,10 +124,15 @@ export function sky(of: Sky): Figure {
       ]),
     }),
   );
+  const named: Labelled[] = [];
   for (const object of of.objects) {
     const [px, py] = place(object);
-    if (object.elevationDeg < 0 || px < left || px > right) continue;
-    const end = px > right - 80;
+    if (px < left || px > right) continue;
+    if (object.elevationDeg < 0) {
+      inner.push(tag('circle', { class: 'ring', cx: px, cy: low, r: 5 }));
+      named.push({ x: px, y: low, text: `${object.label} ↓` });
+      continue;
+    }
     inner.push(
       tag('path', {
         class: 'drop',
@@ -132,9 +142,10 @@ export function sky(of: Sky): Figure {
         ]),
       }),
       tag('circle', { class: 'object', cx: px, cy: py, r: 5 }),
-      label(px + (end ? -9 : 9), py - 8, object.label, end ? 'end' : 'start', 'remark'),
     );
+    named.push({ x: px, y: py, text: object.label });
   }
+  inner.push(stackedLabels(named, { left, right, top: 0 }));
   return {
     title: of.title,
     svg: picture(WIDTH, height, of.title, inner.join('')),
@@ -159,7 +170,7 @@ export interface Compass {
 
 /** Draws a compass rose seen from above, north up. */
 export function compass(of: Compass): Figure {
-  const [cx, cy, radius] = [190, 128, 92];
+  const [cx, cy, radius] = [WIDTH / 2, 128, 92];
   const polar = (azimuthDeg: number, r: number) => {
     const a = (azimuthDeg * Math.PI) / 180;
     return [cx + r * Math.sin(a), cy - r * Math.cos(a)] as const;
@@ -174,11 +185,11 @@ export function compass(of: Compass): Figure {
       }),
     );
   }
-  ['N', 'E', 'S', 'W'].forEach((name, index) => {
-    const [px, py] = polar(index * 90, radius - 23);
-    inner.push(label(px, py + 5, name, 'middle', 'name'));
-  });
-  const labels: (readonly [number, number])[] = [];
+  const places = labelPlaces({ left: 0, right: WIDTH, top: 0, bottom: 256 });
+  places.keepClear(
+    Array.from({ length: 73 }, (_, i) => polar(5 * i, radius)),
+    true,
+  );
   of.bearings.forEach((bearing) => {
     const main = bearing.kind !== 'reference';
     inner.push(
@@ -195,26 +206,17 @@ export function compass(of: Compass): Figure {
       ];
       inner.push(tag('path', { class: 'object', d: `${through([a, b, c])}Z` }));
     }
-    const [px, beside] = polar(bearing.azimuthDeg, radius + 14);
-    // Two hands that point the same way have their labels one beyond the other.
-    const near = labels.filter(([x, y]) => Math.abs(x - px) < 90 && Math.abs(y - beside) < 15);
-    const py = beside + 16 * near.length * (beside < cy ? -1 : 1);
-    labels.push([px, py]);
-    const side = Math.sin((bearing.azimuthDeg * Math.PI) / 180);
-    inner.push(
-      label(
-        px,
-        py + 5,
-        bearing.label,
-        side > 0.3 ? 'start' : side < -0.3 ? 'end' : 'middle',
-        'remark',
-      ),
-    );
+    inner.push(places.put(bearing.label, aroundRim(polar, bearing.azimuthDeg, radius)));
+  });
+  // The letters come last, so that no hand hides one.
+  ['N', 'E', 'S', 'W'].forEach((name, index) => {
+    const [px, py] = polar(index * 90, radius - 23);
+    inner.push(label(px, py + 5, name, 'middle', 'remark'));
   });
   inner.push(tag('circle', { class: 'object', cx, cy, r: 3 }));
   return {
     title: of.title,
-    svg: picture(380, 262, of.title, inner.join('')),
+    svg: picture(WIDTH, 256, of.title, inner.join('')),
     table: {
       caption: of.title,
       columns: ['Bearing', 'From true north / °'],
