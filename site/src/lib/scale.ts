@@ -12,10 +12,12 @@ export function roundTicks(low: number, high: number, count = 5): number[] {
   const raw = (high - low) / count || 1;
   const power = 10 ** Math.floor(Math.log10(raw));
   const step = [1, 2, 2.5, 5].map((m) => m * power).find((s) => s >= raw * 0.999) ?? 10 * power;
-  const made: number[] = [];
-  for (let i = Math.ceil(low / step - 1e-9); i * step <= high + step * 1e-9; i++)
-    made.push(Number((i * step).toPrecision(12)) + 0);
-  return made;
+  const first = Math.ceil(low / step - 1e-9);
+  const steps = Math.min(100, Math.floor(high / step + 1e-9) - first);
+  return Array.from(
+    { length: steps + 1 },
+    (_, i) => Number(((first + i) * step).toPrecision(12)) + 0,
+  );
 }
 
 /** A linear scale from `low`..`high` onto `from`..`to`. */
@@ -49,6 +51,9 @@ export function extent(values: readonly number[], share = 0.05): [number, number
   if (finite.length === 0) return [0, 1];
   const low = finite.reduce((a, b) => Math.min(a, b));
   const high = finite.reduce((a, b) => Math.max(a, b));
-  const margin = (high - low) * share || Math.abs(high) * 0.05 || 1;
+  // A span of rounding errors is none: no tick could tell its ends apart.
+  const size = Math.max(Math.abs(low), Math.abs(high));
+  const span = high - low > 1e-9 * size ? high - low : 0;
+  const margin = span * share || (span === 0 ? size * 0.05 || 1 : 0);
   return [low - margin, high + margin];
 }
