@@ -137,8 +137,8 @@ export default defineExample({
       figures: [
         linePlot({
           title: 'The lobe over the turns of the adjuster, with the places that were read',
-          x: { label: 'turns from the start' },
-          y: { label: 'level', unit: 'dBm', digits: 1 },
+          x: { label: 'Turns from the start' },
+          y: { label: 'Level', unit: 'dBm', digits: 1 },
           series: [
             {
               label: 'lobe through the readings',

@@ -45,7 +45,9 @@ function says(skew: PolarizationSkew, name: string): string {
     case 'below-horizon':
       return `The slot at ${name} is hidden by the Earth.`;
     case 'visible':
-      return `For ${name} turn the feed ${shown(Math.abs(skew.skewDeg), 1)}° ${skew.skewDeg < 0 ? 'counter-clockwise' : 'clockwise'} from upright, as seen from behind the antenna.`;
+      return Math.abs(skew.skewDeg) < 0.05
+        ? `For ${name} leave the feed upright, as seen from behind the antenna.`
+        : `For ${name} turn the feed ${shown(Math.abs(skew.skewDeg), 1)}° ${skew.skewDeg < 0 ? 'counter-clockwise' : 'clockwise'} from upright, as seen from behind the antenna.`;
   }
 }
 

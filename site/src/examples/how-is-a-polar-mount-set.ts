@@ -53,7 +53,7 @@ export default defineExample({
   view: (mount, { station }) => {
     if (mount.kind === 'none')
       return {
-        says: `There is nothing to follow: the arc's highest point stands ${shown(mount.apexElevationDeg, 1)}° above the horizon.`,
+        says: `There is nothing to follow: the highest point of the arc stands at an elevation of ${shown(mount.apexElevationDeg, 1)}°.`,
         outputs: [{ label: 'Highest point of the arc', value: mount.apexElevationDeg, unit: '°' }],
       };
     const north = station.latitudeDeg >= 0;

@@ -80,15 +80,26 @@ export default defineExample({
       outages.kind === 'outages'
         ? outages.events.reduce((a, b) => (b.lossDb > a.lossDb ? b : a))
         : undefined;
+    // A little more than the outage, in some fifty steps.
+    const halfSpanMin = Math.min(60, Math.max(2, Math.ceil((deepest?.durationMin ?? 0) * 1.05)));
     return {
       outages,
       deepest: deepest ?? null,
+      halfSpanMin,
       course: deepest
-        ? sunOutageCourse({ ...reception, near: deepest.peakUtc, halfSpanMin: 12, stepS: 30 })
+        ? sunOutageCourse({
+            ...reception,
+            near: deepest.peakUtc,
+            halfSpanMin,
+            stepS: 2.5 * halfSpanMin,
+          })
         : [],
     };
   },
-  view: ({ outages, deepest, course }, { orbitalLongitudeDeg, year, thresholdLossDb }) => {
+  view: (
+    { outages, deepest, halfSpanMin, course },
+    { orbitalLongitudeDeg, year, thresholdLossDb },
+  ) => {
     const name = longitudeText(orbitalLongitudeDeg);
     if (outages.kind !== 'outages' || deepest === null)
       return {
@@ -145,7 +156,7 @@ export default defineExample({
             {
               label: 'Loss',
               points: course.map((moment, index) => ({
-                x: (index - (course.length - 1) / 2) / 2,
+                x: halfSpanMin * ((2 * index) / (course.length - 1) - 1),
                 y: moment.lossDb,
               })),
             },

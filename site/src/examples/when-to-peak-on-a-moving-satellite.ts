@@ -7,6 +7,12 @@ import { towards } from '../lib/plans.js';
 import { linePlot } from '../lib/plot.js';
 import { shown } from '../lib/text.js';
 
+/** The interval of an axis, wide enough that a satellite at rest is a point. */
+function around(values: readonly number[]): { readonly min?: number; readonly max?: number } {
+  const [low, high] = [Math.min(...values), Math.max(...values)];
+  return high - low > 0.01 ? {} : { min: low - 0.05, max: high + 0.05 };
+}
+
 export default defineExample({
   inputs: {
     station: place(),
@@ -58,7 +64,13 @@ export default defineExample({
   view: ({ day, fixed }) => {
     const hour = (index: number) => day[index]?.sinceNodeH ?? 0;
     const ifPeaked = (index: number) => fixed.worstLossIfPeakedThereDb[index] ?? 0;
-    const closed = [...day, ...day.slice(0, 1)];
+    // Across north the azimuth goes on below 0 or above 360, so that the path is not torn.
+    const azimuth = (deg: number) =>
+      fixed.aim.azimuthDeg + ((((deg - fixed.aim.azimuthDeg + 180) % 360) + 360) % 360) - 180;
+    const path = [...day, ...day.slice(0, 1)].map((p) => ({
+      x: azimuth(p.azimuthDeg),
+      y: p.elevationDeg,
+    }));
     const { lowest, highest } = fixed.elevationDeg;
     return {
       says: `Peak ${shown(hour(fixed.bestIndex), 1)} h after the satellite crosses the equator northbound: the day then costs at most ${shown(ifPeaked(fixed.bestIndex))} dB; peaked at the worst moment it costs ${shown(ifPeaked(fixed.worstIndex))} dB.`,
@@ -87,20 +99,31 @@ export default defineExample({
         { label: 'Best aim, elevation', value: fixed.aim.elevationDeg, unit: '°' },
         { label: 'Elevation through the day', value: `${shown(lowest)}° to ${shown(highest)}°` },
       ],
+      notes: [
+        ...(lowest < 0 ? ['For a part of the day the satellite is below the horizon.'] : []),
+        ...(fixed.worstLossDb > 20
+          ? [
+              'More than about 20 dB lies beyond the main lobe: for a part of the day nothing is received. The antenna must follow the satellite, or have a wider beam.',
+            ]
+          : []),
+      ],
       figures: [
         linePlot({
           title: 'Path of the satellite in the sky through a day',
-          x: { label: 'Azimuth', unit: '°' },
-          y: { label: 'Elevation', unit: '°' },
-          series: [
-            { label: 'path', points: closed.map((p) => ({ x: p.azimuthDeg, y: p.elevationDeg })) },
-          ],
+          x: { label: 'Azimuth', unit: '°', ...around(path.map((p) => p.x)) },
+          y: { label: 'Elevation', unit: '°', ...around(path.map((p) => p.y)) },
+          series: [{ label: 'path', points: path }],
           marks: [{ x: fixed.aim.azimuthDeg, y: fixed.aim.elevationDeg, label: 'best aim' }],
         }),
         linePlot({
           title: 'Loss through the day with the best aim, and largest loss by the hour of peaking',
           x: { label: 'Since the ascending node', unit: 'h', min: 0, max: 24, digits: 1 },
-          y: { label: 'Loss', unit: 'dB', min: 0 },
+          y: {
+            label: 'Loss',
+            unit: 'dB',
+            min: 0,
+            ...(ifPeaked(fixed.worstIndex) < 0.01 ? { max: 0.1 } : {}),
+          },
           series: [
             {
               label: 'loss with the best aim',

@@ -19,7 +19,6 @@ export interface Mast {
   readonly rollDeg: number;
 }
 
-const TIMES = 5;
 const radians = (deg: number) => (deg * Math.PI) / 180;
 
 /** From `[x, y]` by `length` in a direction counted from the right, upwards. */
@@ -52,15 +51,18 @@ function upright(base: readonly [number, number], leanDeg: number, height: numbe
 
 /** Draws the mast from the side and from behind. */
 export function leaningMast(of: Mast): Figure {
+  // Large angles are drawn less enlarged, so that the mast stays in the picture.
+  const largest = Math.max(Math.hypot(of.towardsDeg, of.rightDeg), Math.abs(of.rollDeg) / 2);
+  const times = largest > 6 ? 2 : 5;
   const ground = 216;
   const side = [88, ground] as const;
   const behind = [336, ground] as const;
-  const top = reach(side, 90 - TIMES * of.towardsDeg, 96);
-  const beamDeg = of.elevationDeg + TIMES * of.elevationErrorDeg;
+  const top = reach(side, 90 - times * of.towardsDeg, 96);
+  const beamDeg = of.elevationDeg + times * of.elevationErrorDeg;
   const rim = [reach(top, beamDeg + 90, 30), reach(top, beamDeg - 90, 30)] as const;
   const belly = reach(top, beamDeg + 180, 22);
-  const head = reach(behind, 90 - TIMES * of.rightDeg, 96);
-  const own = 90 - TIMES * of.rollDeg;
+  const head = reach(behind, 90 - times * of.rightDeg, 96);
+  const own = 90 - times * of.rollDeg;
   const inner = [
     tag('path', {
       class: 'axis',
@@ -76,14 +78,14 @@ export function leaningMast(of: Mast): Figure {
         [420, ground],
       ]),
     }),
-    upright(side, TIMES * of.towardsDeg, 96),
+    upright(side, times * of.towardsDeg, 96),
     tag('path', {
       class: 'rim',
       d: `M${rim[0].map((v) => v.toFixed(1)).join(' ')}Q${belly.map((v) => v.toFixed(1)).join(' ')} ${rim[1].map((v) => v.toFixed(1)).join(' ')}`,
     }),
     arrow(top, of.elevationDeg, 118, 'drop'),
     `<g class="series s0">${arrow(top, beamDeg, 104, 'line')}</g>`,
-    upright(behind, TIMES * of.rightDeg, 96),
+    upright(behind, times * of.rightDeg, 96),
     tag('circle', { class: 'rim', cx: head[0], cy: head[1], r: 34 }),
     tag('path', {
       class: 'drop',
@@ -95,7 +97,7 @@ export function leaningMast(of: Mast): Figure {
     `<g class="series s0">${tag('path', { class: 'line', d: through([reach(head, own, 34), reach(head, own + 180, 34)]) })}</g>`,
     label(115, ground + 20, 'from the side', 'middle', 'name'),
     label(336, ground + 20, 'from behind', 'middle', 'name'),
-    label(220, 18, `angles of lean and error drawn ${TIMES} times as large`),
+    label(220, 18, `angles of lean and error drawn ${times} times as large`),
   ];
   return {
     title: of.title,

@@ -52,8 +52,8 @@ const pairs: Pairs = {
   // Picture.
   'The lobe over the turns of the adjuster, with the places that were read':
     'Die Keule über den Umdrehungen der Stellschraube, mit den abgelesenen Stellen',
-  'turns from the start': 'Umdrehungen ab dem Anfang',
-  'level / dBm': 'Pegel / dBm',
+  'Turns from the start': 'Umdrehungen ab dem Anfang',
+  'Level / dBm': 'Pegel / dBm',
   'lobe through the readings': 'Keule durch die Ablesungen',
   read: 'abgelesen',
   'equal level': 'gleicher Pegel',

@@ -19,6 +19,8 @@ const pairs: Pairs = {
     'Für {} die Speisung aus der Senkrechten um {}° im Uhrzeigersinn drehen, von hinter der Antenne gesehen.',
   'For {} turn the feed {}° counter-clockwise from upright, as seen from behind the antenna.':
     'Für {} die Speisung aus der Senkrechten um {}° gegen den Uhrzeigersinn drehen, von hinter der Antenne gesehen.',
+  'For {} leave the feed upright, as seen from behind the antenna.':
+    'Für {} die Speisung senkrecht lassen, von hinter der Antenne gesehen.',
   'Bearing of the polarization': 'Peilung der Polarisation',
   Skew: 'Polarisationswinkel',
   'clockwise positive, seen from behind': 'im Uhrzeigersinn positiv, von hinten gesehen',

@@ -9,8 +9,8 @@ const pairs: Pairs = {
   'Right at the top and at both ends': 'Richtig am höchsten Punkt und an beiden Enden',
   'Parallel to the Earth’s axis': 'Parallel zur Erdachse',
 
-  "There is nothing to follow: the arc's highest point stands {}° above the horizon.":
-    'Es gibt nichts zu verfolgen: der höchste Punkt des Bogens steht {}° über dem Horizont.',
+  'There is nothing to follow: the highest point of the arc stands at an elevation of {}°.':
+    'Es gibt nichts zu verfolgen: der höchste Punkt des Bogens steht bei einer Elevation von {}°.',
   'Highest point of the arc': 'Höchster Punkt des Bogens',
   'Axis {}° above the horizontal towards true {}, beam {}° below the plane across it; it then misses no slot by more than {}°.':
     'Achse {}° über der Waagrechten nach geografisch {}, Keule {}° unter der Ebene quer dazu; so verfehlt sie keine Position um mehr als {}°.',

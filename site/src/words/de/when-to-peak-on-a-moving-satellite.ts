@@ -26,6 +26,10 @@ const pairs: Pairs = {
   'Best aim, elevation': 'Beste Richtung, Elevation',
   'Elevation through the day': 'Elevation über den Tag',
   '{}° to {}°': '{}° bis {}°',
+  'For a part of the day the satellite is below the horizon.':
+    'Einen Teil des Tages steht der Satellit unter dem Horizont.',
+  'More than about 20 dB lies beyond the main lobe: for a part of the day nothing is received. The antenna must follow the satellite, or have a wider beam.':
+    'Mehr als etwa 20 dB liegen jenseits der Hauptkeule: einen Teil des Tages wird nichts empfangen. Die Antenne muss dem Satelliten folgen oder eine breitere Keule haben.',
 
   // Pictures.
   'Path of the satellite in the sky through a day':
