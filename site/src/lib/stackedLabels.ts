@@ -23,17 +23,19 @@ const [CHARACTER, ROW, POINT] = [8, 17, 6];
 interface Box {
   readonly left: number;
   readonly right: number;
+  readonly top: number;
   readonly bottom: number;
 }
 
 const overlap = (a: Box, b: Box) =>
-  a.left < b.right && a.right > b.left && Math.abs(a.bottom - b.bottom) < ROW;
+  a.left < b.right && a.right > b.left && a.top < b.bottom && a.bottom > b.top;
 
 /** Draws the labels of all points. */
 export function stackedLabels(points: readonly Labelled[], room: Room): string {
   const taken: Box[] = points.map(({ x, y }) => ({
     left: x - POINT,
     right: x + POINT,
+    top: y - POINT,
     bottom: y + POINT,
   }));
   return points
@@ -45,11 +47,12 @@ export function stackedLabels(points: readonly Labelled[], room: Room): string {
           room.right - width,
         );
         // Rows above the point come first, then those below it.
-        return { left, right: left + width, bottom: y - 9 - ROW * row };
+        const bottom = y - 9 - ROW * row;
+        return { left, right: left + width, top: bottom - ROW + 3, bottom };
       };
       const rows = [0, 1, 2, 3, 4, 5, 6, -2, -3, -4];
       const tried = rows.flatMap((row) => [0.5, 0, 1].map((share) => box(row, share)));
-      const within = tried.filter((one) => one.bottom - ROW + 3 >= room.top);
+      const within = tried.filter((one) => one.top >= room.top);
       const free = within.find((one) => !taken.some((other) => overlap(one, other)));
       const best = free ?? within[0] ?? box(-2, 0.5);
       taken.push(best);
