@@ -59,6 +59,8 @@ export function leaningMast(of: Mast): Figure {
   const behind = [336, ground] as const;
   const top = reach(side, 90 - times * of.towardsDeg, 96);
   const beamDeg = of.elevationDeg + times * of.elevationErrorDeg;
+  // A steep beam is shorter, so that it stays below the words at the top.
+  const length = Math.max(of.elevationDeg, beamDeg) > 55 ? 90 : 118;
   const rim = [reach(top, beamDeg + 90, 30), reach(top, beamDeg - 90, 30)] as const;
   const belly = reach(top, beamDeg + 180, 22);
   const head = reach(behind, 90 - times * of.rightDeg, 96);
@@ -83,8 +85,8 @@ export function leaningMast(of: Mast): Figure {
       class: 'rim',
       d: `M${rim[0].map((v) => v.toFixed(1)).join(' ')}Q${belly.map((v) => v.toFixed(1)).join(' ')} ${rim[1].map((v) => v.toFixed(1)).join(' ')}`,
     }),
-    arrow(top, of.elevationDeg, 118, 'drop'),
-    `<g class="series s0">${arrow(top, beamDeg, 104, 'line')}</g>`,
+    arrow(top, of.elevationDeg, length, 'drop'),
+    `<g class="series s0">${arrow(top, beamDeg, length - 14, 'line')}</g>`,
     upright(behind, times * of.rightDeg, 96),
     tag('circle', { class: 'rim', cx: head[0], cy: head[1], r: 34 }),
     tag('path', {
