@@ -106,9 +106,11 @@ export const test = base.extend<{ problems: string[] }>({
           problems.push(`console ${message.type()}: ${message.text()}`);
       });
       page.on('pageerror', (error) => problems.push(`page error: ${error.message}`));
-      page.on('requestfailed', (request) =>
-        problems.push(`failed: ${request.url()} ${request.failure()?.errorText}`),
-      );
+      page.on('requestfailed', (request) => {
+        const why = request.failure()?.errorText;
+        // What a page still fetches when it is left is given up by the browser: no failure of the site.
+        if (why !== 'net::ERR_ABORTED') problems.push(`failed: ${request.url()} ${why}`);
+      });
       page.on('request', (request) => {
         const url = request.url();
         if (!/^(data|blob):/.test(url) && !url.startsWith(baseURL ?? ''))
