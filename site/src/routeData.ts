@@ -2,7 +2,7 @@
 
 import { getCollection } from 'astro:content';
 import { defineRouteMiddleware, type StarlightRouteData } from '@astrojs/starlight/route-data';
-import { codeOf, englishId, FRAMES, type Frame } from './lib/frame.js';
+import { codeOf, englishId, FRAMES, type Frame } from './lib/language/frame.js';
 import { GROUPS, STAGES } from './sidebar.js';
 
 type Entry = StarlightRouteData['sidebar'][number];

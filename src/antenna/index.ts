@@ -33,15 +33,15 @@ export {
   type Illumination,
   illuminatedAperture,
 } from './illumination.js';
-export { crossPolarGain, patternGain, patternSegments } from './pattern.js';
-export { type PatternPointingLoss, patternPointingLoss } from './patternLoss.js';
-export type { Region } from './patternShape.js';
+export { crossPolarGain, patternGain, patternSegments } from './patterns/pattern.js';
+export { type PatternPointingLoss, patternPointingLoss } from './patterns/patternLoss.js';
+export type { Region } from './patterns/patternShape.js';
 export type {
   AntennaPattern,
   Bo1213Pattern,
   PatternGain,
   PatternSegment,
-} from './patternTypes.js';
+} from './patterns/patternTypes.js';
 export { pointingLoss, pointingOffset } from './pointing.js';
 export {
   type CrossPolarIsolation,

@@ -5,18 +5,23 @@
  * @module distribution
  */
 
-export { type AmplifierLoad, type AmplifierLoadOptions, amplifierLoads } from './amplifierLoads.js';
-export { type CableRun, type CableType, cableLossDb } from './cable.js';
-export { type CableFit, type CablePoint, cableFit } from './cableFit.js';
-export type { DesignChange } from './designChanges.js';
-export type { DesignChoice, PartValues } from './designChoices.js';
+export { type CableRun, type CableType, cableLossDb } from './cable/cable.js';
+export { type CableFit, type CablePoint, cableFit } from './cable/cableFit.js';
+export { type CableSeries, genericCable } from './cable/genericCable.js';
+export { type LongestRun, type LongestRunQuestion, longestRun } from './cable/longestRun.js';
+export type { DesignChange } from './design/designChanges.js';
+export type { DesignChoice, PartValues } from './design/designChoices.js';
 export {
   type ChosenPart,
   type DesignQuestion,
   type DistributionDesign,
   designDistribution,
-} from './designDistribution.js';
-export { type CableSeries, genericCable } from './genericCable.js';
+} from './design/designDistribution.js';
+export {
+  type AmplifierLoad,
+  type AmplifierLoadOptions,
+  amplifierLoads,
+} from './levels/amplifierLoads.js';
 export {
   dbmToDbmv,
   dbmToDbuv,
@@ -24,29 +29,33 @@ export {
   dbmvToDbuv,
   dbuvToDbm,
   dbuvToDbmv,
-} from './level.js';
-export { type LevelDepartures, levelDepartures, type MeasuredLevel } from './levelDepartures.js';
-export { type LongestRun, type LongestRunQuestion, longestRun } from './longestRun.js';
-export { type OutletIsolation, outletIsolation } from './outletIsolation.js';
+} from './levels/level.js';
+export {
+  type LevelDepartures,
+  levelDepartures,
+  type MeasuredLevel,
+} from './levels/levelDepartures.js';
+export { type OutletIsolation, outletIsolation } from './levels/outletIsolation.js';
 export {
   type LevelPoint,
   type LevelTerm,
   type OutletLevels,
   outletLevels,
-} from './outletLevels.js';
-export { type OutletLimits, type OutletSignal, outletLimits } from './outletLimits.js';
+} from './levels/outletLevels.js';
+export { type OutletLimits, type OutletSignal, outletLimits } from './levels/outletLimits.js';
+export { type LevelWindow, type WindowCheck, windowChecks } from './levels/windowChecks.js';
 export {
   type SupplyAlong,
   type SupplyFeed,
   type SupplyPoint,
   supplyAlong,
-} from './supplyAlong.js';
+} from './supply/supplyAlong.js';
 export {
   type SupplyCommand,
   supplyCommand,
   type UnderstoodCommand,
   understoodCommand,
-} from './supplyCommand.js';
+} from './supply/supplyCommand.js';
 export type {
   AmplifierPart,
   CablePart,
@@ -63,5 +72,4 @@ export type {
   SupplyNeed,
   SwitchPart,
   TapPart,
-} from './tree.js';
-export { type LevelWindow, type WindowCheck, windowChecks } from './windowChecks.js';
+} from './tree/tree.js';

@@ -5,14 +5,7 @@
  * @module link
  */
 
-export { type AdaptiveModes, adaptiveModes, type ModeShare } from './adaptive.js';
-export {
-  type AdjacentChannel,
-  adjacentChannel,
-  type ChannelShape,
-  occupiedBandwidth,
-} from './adjacentChannel.js';
-export { type AntennaNoise, type AntennaNoiseInput, antennaNoise } from './antennaNoise.js';
+export { type AdaptiveModes, adaptiveModes, type ModeShare } from './availability/adaptive.js';
 export {
   type Availability,
   availabilityForMargin,
@@ -20,42 +13,51 @@ export {
   exceededToAvailability,
   type FadeMargin,
   marginForAvailability,
-} from './availability.js';
+} from './availability/availability.js';
 export {
   type AvailabilityBatch,
   type AvailabilityBuffers,
   type AvailabilityColumns,
   availabilityBatch,
-} from './availabilityBatch.js';
-export {
-  type CarrierRatios,
-  type CarrierShape,
-  carrierRatios,
-  type KnownRatio,
-} from './carrierRatios.js';
-export { combineCarrierRatios, type Impairment } from './combine.js';
-export { type CombinedFades, combinedAvailability } from './combinedFades.js';
-export { type BudgetComparison, compareBudgets, type TermDifference } from './compare.js';
-export { type DrivenUplink, drivenUplink } from './drivenUplink.js';
-export { dvbMode, dvbModes, modeWithPilots } from './dvbModes.js';
+} from './availability/availabilityBatch.js';
+export { type CombinedFades, combinedAvailability } from './availability/combinedFades.js';
 export {
   type FadeDistribution,
   type FadingLink,
   fadedBudget,
   type PathFade,
   type PercentRange,
-} from './fade.js';
-export { figureOfMerit } from './figureOfMerit.js';
+} from './availability/fade.js';
+export { type OutageInput, type Outages, outages } from './availability/outages.js';
+export { rainFade, type TotalPath, totalFade } from './availability/rainFades.js';
 export {
-  type FootprintLevel,
-  type FootprintOptions,
-  type FootprintPlace,
-  footprintLevel,
-  footprintLevelsAt,
-} from './footprint.js';
-export { type FreeSpaceLoss, freeSpaceLoss } from './freeSpaceLoss.js';
-export type { ContourFeature, ContourGeometry, Footprint, Position } from './geoJson.js';
-export { type GroundShareInput, groundShare } from './groundShare.js';
+  type ReflectorTarget,
+  type SmallestReflector,
+  STANDARD_DIAMETERS_M,
+  smallestReflector,
+  type TriedReflector,
+} from './availability/smallestReflector.js';
+export {
+  type BudgetInWeather,
+  type BudgetWithAvailability,
+  linkBudgetWithAvailability,
+  type WeatherPath,
+} from './availability/withAvailability.js';
+export {
+  type AdjacentChannel,
+  adjacentChannel,
+  type ChannelShape,
+  occupiedBandwidth,
+} from './budget/adjacentChannel.js';
+export {
+  type CarrierRatios,
+  type CarrierShape,
+  carrierRatios,
+  type KnownRatio,
+} from './budget/carrierRatios.js';
+export { combineCarrierRatios, type Impairment } from './budget/combine.js';
+export { type BudgetComparison, compareBudgets, type TermDifference } from './budget/compare.js';
+export { type FreeSpaceLoss, freeSpaceLoss } from './budget/freeSpaceLoss.js';
 export {
   type AdjacentSatellites,
   type AdjacentSatellitesInput,
@@ -63,32 +65,30 @@ export {
   crossPolarInterference,
   type Neighbour,
   type NeighbourInterference,
-} from './interference.js';
+} from './budget/interference.js';
 export {
   type Carrier,
   type Downlink,
   type LinkBudget,
   type LinkBudgetInput,
   linkBudget,
-} from './linkBudget.js';
-export type { DvbMode, DvbStandard, ModeThreshold, ThresholdStatus } from './mode.js';
-export { type OutageInput, type Outages, outages } from './outages.js';
-export { rainFade, type TotalPath, totalFade } from './rainFades.js';
-export type { ReceivingTerminal } from './receiver.js';
-export { type MarginSensitivity, marginSensitivity } from './sensitivity.js';
+} from './budget/linkBudget.js';
+export { type MarginSensitivity, marginSensitivity } from './budget/sensitivity.js';
+export type { BudgetTerm, BudgetUnit } from './budget/term.js';
 export {
-  type ReflectorTarget,
-  type SmallestReflector,
-  STANDARD_DIAMETERS_M,
-  smallestReflector,
-  type TriedReflector,
-} from './smallestReflector.js';
-export {
-  eirpForFlux,
-  type SendingStation,
-  type StationEirp,
-  stationEirp,
-} from './stationEirp.js';
+  type FootprintLevel,
+  type FootprintOptions,
+  type FootprintPlace,
+  footprintLevel,
+  footprintLevelsAt,
+} from './footprint/footprint.js';
+export type { ContourFeature, ContourGeometry, Footprint, Position } from './footprint/geoJson.js';
+export { dvbMode, dvbModes, modeWithPilots } from './modes/dvbModes.js';
+export type { DvbMode, DvbStandard, ModeThreshold, ThresholdStatus } from './modes/mode.js';
+export { type AntennaNoise, type AntennaNoiseInput, antennaNoise } from './noise/antennaNoise.js';
+export { figureOfMerit } from './noise/figureOfMerit.js';
+export { type GroundShareInput, groundShare } from './noise/groundShare.js';
+export type { ReceivingTerminal } from './noise/receiver.js';
 export {
   cascadeNoise,
   type NoiseStage,
@@ -97,23 +97,23 @@ export {
   type SystemNoiseInput,
   systemNoise,
   temperatureToNoiseFigure,
-} from './systemNoise.js';
-export type { BudgetTerm, BudgetUnit } from './term.js';
+} from './noise/systemNoise.js';
+export { type DrivenUplink, drivenUplink } from './uplink/drivenUplink.js';
+export {
+  eirpForFlux,
+  type SendingStation,
+  type StationEirp,
+  stationEirp,
+} from './uplink/stationEirp.js';
 export {
   type TransparentLink,
   type TransparentLinkInput,
   transparentLink,
-} from './transparentLink.js';
+} from './uplink/transparentLink.js';
 export {
   type OutputBackOff,
   type Transponder,
   type TransponderState,
   transponderState,
-} from './transponder.js';
-export { type Uplink, type UplinkBudget, uplinkBudget } from './uplink.js';
-export {
-  type BudgetInWeather,
-  type BudgetWithAvailability,
-  linkBudgetWithAvailability,
-  type WeatherPath,
-} from './withAvailability.js';
+} from './uplink/transponder.js';
+export { type Uplink, type UplinkBudget, uplinkBudget } from './uplink/uplink.js';

@@ -6,8 +6,8 @@ import { checkedStation, type Station } from '../earth/station.js';
 import { DomainError, inRange, object } from '../errors.js';
 import { atan2Deg } from '../numeric/angle.js';
 import { epochMsToIso, type Instant, instantToEpochMs } from '../numeric/instant.js';
-import type { LookAngles } from '../pointing/lookAngles.js';
-import { lookAnglesToPoint } from '../pointing/lookAnglesToPoint.js';
+import type { LookAngles } from '../pointing/look/lookAngles.js';
+import { lookAnglesToPoint } from '../pointing/look/lookAnglesToPoint.js';
 import { checkedElements, type OrbitalElements } from './elements.js';
 
 /** Earth-fixed position as a function of epoch milliseconds, `undefined` where the model has none. */

@@ -10,42 +10,25 @@ export {
   adjusterAngle,
   adjusterTurns,
   azimuthOnSkyDeg,
-} from './adjuster.js';
+} from './axes/adjuster.js';
 export {
   type AlternatingInput,
   type AlternatingSearch,
   type AlternatingStep,
   alternatingSearch,
-} from './alternatingSearch.js';
+} from './axes/alternatingSearch.js';
+export type { CoupledPeak, CoupledSamples } from './axes/coupledOutcome.js';
+export { fitCoupledPeak } from './axes/coupledPeak.js';
+export { type BandLossInput, bandLoss, type OtherBandLoss } from './bracket/bandLoss.js';
 export {
-  type ApertureInput,
-  type ApertureLobe,
-  apertureLevelDb,
-  apertureLobes,
-} from './apertureLobes.js';
-export { type Averaging, averagedScatter } from './averagedScatter.js';
-export { type BandLossInput, bandLoss, type OtherBandLoss } from './bandLoss.js';
-export { bracketNull, type NullBracket, type NullBracketing } from './bracketNull.js';
-export { type Bracket, type Bracketing, type BracketStop, bracketPeak } from './bracketPeak.js';
-export {
-  type CoarseRaster,
-  type CoarseRasterInput,
-  coarseRaster,
-  type RasterSweep,
-} from './coarseRaster.js';
-export {
-  comparePlans,
-  type PeakPlan,
-  type PlanComparisonInput,
-  type PlanResult,
-} from './comparePlans.js';
-export type { CoupledPeak, CoupledSamples } from './coupledOutcome.js';
-export { fitCoupledPeak } from './coupledPeak.js';
-export { crossPolarLevelDbm } from './crossPolarLevel.js';
-export { fitNull, type NullFit, type NullSamples } from './fitNull.js';
-export { fitPeak } from './fitPeak.js';
-export { type NextMove, nextMove } from './nextMove.js';
-export { type PeakBound, type PeakBoundInput, peakBound, planEfficiency } from './peakBound.js';
+  type Bracket,
+  type Bracketing,
+  type BracketStop,
+  bracketPeak,
+} from './bracket/bracketPeak.js';
+export { type UsefulDropInput, usefulDrop } from './bracket/usefulDrop.js';
+export { type Averaging, averagedScatter } from './fit/averagedScatter.js';
+export { fitPeak } from './fit/fitPeak.js';
 export type {
   BandLoss,
   Contradictory,
@@ -57,8 +40,35 @@ export type {
   PeakFlat,
   PeakFound,
   TooFewReadings,
-} from './peakOutcome.js';
-export type { PeakBand, PeakSamples } from './peakSamples.js';
+} from './fit/peakOutcome.js';
+export type { PeakBand, PeakSamples } from './fit/peakSamples.js';
+export { bracketNull, type NullBracket, type NullBracketing } from './polarization/bracketNull.js';
+export { crossPolarLevelDbm } from './polarization/crossPolarLevel.js';
+export { fitNull, type NullFit, type NullSamples } from './polarization/fitNull.js';
+export {
+  type RotationFromIsolation,
+  rotationFromIsolation,
+  rotationIsolationDb,
+} from './polarization/polarizationRotation.js';
+export {
+  type CoarseRaster,
+  type CoarseRasterInput,
+  coarseRaster,
+  type RasterSweep,
+} from './search/coarseRaster.js';
+export {
+  comparePlans,
+  type PeakPlan,
+  type PlanComparisonInput,
+  type PlanResult,
+} from './search/comparePlans.js';
+export { type NextMove, nextMove } from './search/nextMove.js';
+export {
+  type PeakBound,
+  type PeakBoundInput,
+  peakBound,
+  planEfficiency,
+} from './search/peakBound.js';
 export {
   afterMove,
   afterReading,
@@ -66,17 +76,17 @@ export {
   type PeakSearch,
   type PeakSearchSettings,
   type SearchReading,
-} from './peakSearch.js';
+} from './search/peakSearch.js';
 export {
-  type RotationFromIsolation,
-  rotationFromIsolation,
-  rotationIsolationDb,
-} from './polarizationRotation.js';
+  type ApertureInput,
+  type ApertureLobe,
+  apertureLevelDb,
+  apertureLobes,
+} from './sidelobe/apertureLobes.js';
 export {
   type LobeHypothesis,
   type SideLobeTest,
   type SideLobeTestInput,
   sideLobeTest,
-} from './sideLobeTest.js';
-export { type SimulatedLevelInput, simulatedReadings } from './simulatedReadings.js';
-export { type UsefulDropInput, usefulDrop } from './usefulDrop.js';
+} from './sidelobe/sideLobeTest.js';
+export { type SimulatedLevelInput, simulatedReadings } from './sidelobe/simulatedReadings.js';

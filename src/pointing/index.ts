@@ -4,34 +4,32 @@
  * @module pointing
  */
 
-export {
-  type ArcOverHorizon,
-  type ArcOverHorizonInput,
-  arcOverHorizon,
-  type ClearArc,
-  type Horizon,
-  type HorizonSample,
-} from './arcOverHorizon.js';
-export {
-  type BeamDeviationInput,
-  beamDeviationFactor,
-  type FeedStepInput,
-  feedStepAside,
-} from './beamDeviation.js';
-export {
-  type DailyFigureInput,
-  type DailyFigurePoint,
-  dailyFigure,
-  type TrackPoint,
-} from './dailyFigure.js';
-export { type FixedAntennaInput, type FixedAntennaLoss, fixedAntennaLoss } from './fixedAntenna.js';
-export { type LookAngles, lookAngles } from './lookAngles.js';
+export { type LookAngles, lookAngles } from './look/lookAngles.js';
 export {
   type LookAnglesBatchInput,
   type LookAnglesColumns,
   lookAnglesBatch,
-} from './lookAnglesBatch.js';
-export { lookAnglesToPoint } from './lookAnglesToPoint.js';
+} from './look/lookAnglesBatch.js';
+export { lookAnglesToPoint } from './look/lookAnglesToPoint.js';
+export {
+  type PolarizationSkew,
+  type PolarizationSkewInput,
+  polarizationSkew,
+  type SatellitePolarization,
+} from './look/polarizationSkew.js';
+export {
+  type PolarizationSkewBatchInput,
+  type PolarizationSkewColumns,
+  polarizationSkewBatch,
+} from './look/polarizationSkewBatch.js';
+export { apparentElevation, geometricElevation, type Refraction } from './look/refraction.js';
+export {
+  type SphericalLookAngles,
+  type SphericalLookAnglesInput,
+  type SphericalSlantRangeInput,
+  sphericalLookAngles,
+  sphericalSlantRange,
+} from './look/sphericalLookAngles.js';
 export {
   type MastLean,
   type MastLeanCircle,
@@ -41,7 +39,7 @@ export {
   mastLeanCircle,
   mastLeanError,
   type SkyDirection,
-} from './mastLean.js';
+} from './mount/mastLean.js';
 export {
   type AllowedMastLean,
   type AllowedMastLeanInput,
@@ -49,7 +47,36 @@ export {
   type MastLeanAfterPeaking,
   type MastLeanAfterPeakingInput,
   mastLeanAfterPeaking,
-} from './mastLeanAllowed.js';
+} from './mount/mastLeanAllowed.js';
+export {
+  type PolarMount,
+  type PolarMountFit,
+  type PolarMountInput,
+  type PolarMountSlot,
+  polarMount,
+} from './mount/polarMount.js';
+export {
+  type DailyFigureInput,
+  type DailyFigurePoint,
+  dailyFigure,
+  type TrackPoint,
+} from './moving/dailyFigure.js';
+export {
+  type FixedAntennaInput,
+  type FixedAntennaLoss,
+  fixedAntennaLoss,
+} from './moving/fixedAntenna.js';
+export {
+  type StationKeepingBox,
+  type StationKeepingBoxInput,
+  stationKeepingBox,
+} from './moving/stationKeepingBox.js';
+export {
+  type BeamDeviationInput,
+  beamDeviationFactor,
+  type FeedStepInput,
+  feedStepAside,
+} from './reflector/beamDeviation.js';
 export {
   type OffsetAngle,
   type OffsetReflectorInput,
@@ -57,31 +84,12 @@ export {
   offsetAngleFromRim,
   offsetReflectorPreset,
   type ReflectorRim,
-} from './offsetReflector.js';
-export {
-  type PolarizationSkew,
-  type PolarizationSkewInput,
-  polarizationSkew,
-  type SatellitePolarization,
-} from './polarizationSkew.js';
-export {
-  type PolarizationSkewBatchInput,
-  type PolarizationSkewColumns,
-  polarizationSkewBatch,
-} from './polarizationSkewBatch.js';
-export {
-  type PolarMount,
-  type PolarMountFit,
-  type PolarMountInput,
-  type PolarMountSlot,
-  polarMount,
-} from './polarMount.js';
+} from './reflector/offsetReflector.js';
 export {
   type ReflectorFromRim,
   type ReflectorMeasured,
   reflectorFromRim,
-} from './reflectorFromRim.js';
-export { apparentElevation, geometricElevation, type Refraction } from './refraction.js';
+} from './reflector/reflectorFromRim.js';
 export {
   type FeedCollision,
   type FeedPlaceM,
@@ -89,20 +97,32 @@ export {
   type SlotBandLoss,
   type SlotReceived,
   severalSlots,
-} from './severalSlots.js';
+} from './reflector/severalSlots.js';
 export type {
   FeedsInput,
   ReflectorInput,
   SeveralSlotsInput,
   SlotToReceive,
-} from './severalSlotsInput.js';
-export { type SlotAtAzimuth, type SlotAtAzimuthInput, slotAtAzimuth } from './slotAtAzimuth.js';
+} from './reflector/severalSlotsInput.js';
+export {
+  type ArcOverHorizon,
+  type ArcOverHorizonInput,
+  arcOverHorizon,
+  type ClearArc,
+  type Horizon,
+  type HorizonSample,
+} from './slots/arcOverHorizon.js';
+export {
+  type SlotAtAzimuth,
+  type SlotAtAzimuthInput,
+  slotAtAzimuth,
+} from './slots/slotAtAzimuth.js';
 export {
   type SlotFromBearing,
   type SlotFromBearingInput,
   type SlotNearby,
   slotFromBearing,
-} from './slotFromBearing.js';
+} from './slots/slotFromBearing.js';
 export {
   longitudeDifferenceFromRanges,
   type SlotSeparation,
@@ -110,17 +130,5 @@ export {
   separationFromRanges,
   slotSeparation,
   type TwoRanges,
-} from './slotSeparation.js';
-export {
-  type SphericalLookAngles,
-  type SphericalLookAnglesInput,
-  type SphericalSlantRangeInput,
-  sphericalLookAngles,
-  sphericalSlantRange,
-} from './sphericalLookAngles.js';
-export {
-  type StationKeepingBox,
-  type StationKeepingBoxInput,
-  stationKeepingBox,
-} from './stationKeepingBox.js';
-export { type VisibleArc, type VisibleArcInput, visibleArc } from './visibleArc.js';
+} from './slots/slotSeparation.js';
+export { type VisibleArc, type VisibleArcInput, visibleArc } from './slots/visibleArc.js';

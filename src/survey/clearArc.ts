@@ -3,8 +3,8 @@
 import { checkedStation, type Station } from '../earth/station.js';
 import { inRange, object } from '../errors.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
-import { lookAngles } from '../pointing/lookAngles.js';
-import { visibleArc } from '../pointing/visibleArc.js';
+import { lookAngles } from '../pointing/look/lookAngles.js';
+import { visibleArc } from '../pointing/slots/visibleArc.js';
 import type { HorizonProfile } from './horizonProfile.js';
 import { type ViewClearance, viewClearance } from './viewClearance.js';
 

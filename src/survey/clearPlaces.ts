@@ -3,7 +3,7 @@
 import { checkedStation, type Station } from '../earth/station.js';
 import { DomainError, inRange, object } from '../errors.js';
 import { bracketedRoot } from '../numeric/root.js';
-import { lookAngles } from '../pointing/lookAngles.js';
+import { lookAngles } from '../pointing/look/lookAngles.js';
 import { clearanceAmong } from './beamClearance.js';
 import { checkedObstacles, checkedPoint, type LocalPointM, type Obstacle } from './obstacle.js';
 

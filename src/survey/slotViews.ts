@@ -3,7 +3,7 @@
 import type { Station } from '../earth/station.js';
 import { DomainError, object } from '../errors.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
-import { lookAngles } from '../pointing/lookAngles.js';
+import { lookAngles } from '../pointing/look/lookAngles.js';
 import type { HorizonProfile } from './horizonProfile.js';
 import { type ViewClearance, viewClearance } from './viewClearance.js';
 

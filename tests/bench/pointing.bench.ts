@@ -2,9 +2,9 @@
 
 import * as satellite from 'satellite.js';
 import { randomStream } from '../../src/numeric/random.js';
-import { lookAngles } from '../../src/pointing/lookAngles.js';
-import { lookAnglesBatch } from '../../src/pointing/lookAnglesBatch.js';
-import { severalSlots } from '../../src/pointing/severalSlots.js';
+import { lookAngles } from '../../src/pointing/look/lookAngles.js';
+import { lookAnglesBatch } from '../../src/pointing/look/lookAnglesBatch.js';
+import { severalSlots } from '../../src/pointing/reflector/severalSlots.js';
 import { type BenchRow, measure } from './measure.js';
 
 const ROWS = 20000;

@@ -1,4 +1,4 @@
-import { shown } from '../../site/src/lib/text.js';
+import { shown } from '../../site/src/lib/language/text.js';
 import { lookAngles, sphericalLookAngles } from '../../src/pointing/index.js';
 import { expect, field, test } from './fixtures.js';
 

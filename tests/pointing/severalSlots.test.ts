@@ -7,19 +7,24 @@ import {
 import { describe, expect, test } from 'vitest';
 import { RADIANS_PER_DEGREE } from '../../src/numeric/angle.js';
 import {
+  type EastNorthUp,
+  sightLineKm,
+  skyVector,
+  unit,
+} from '../../src/pointing/look/sightLine.js';
+import {
   apertureOf,
   beamOfFeedPlace,
   bestFeedPlace,
   scanLossDb,
-} from '../../src/pointing/reflectorOptics.js';
-import { checkedSeveralSlots } from '../../src/pointing/severalSlotsInput.js';
+} from '../../src/pointing/reflector/reflectorOptics.js';
+import { checkedSeveralSlots } from '../../src/pointing/reflector/severalSlotsInput.js';
 import {
   beside,
   slotsProblem,
   slotTrials,
   worstWeightedLossDb,
-} from '../../src/pointing/severalSlotsSearch.js';
-import { type EastNorthUp, sightLineKm, skyVector, unit } from '../../src/pointing/sightLine.js';
+} from '../../src/pointing/reflector/severalSlotsSearch.js';
 import { type CsvRow, cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
 

@@ -1,8 +1,13 @@
 import { describe, expect, test } from 'vitest';
-import { choice, optionalNumber, several } from '../../site/src/lib/inputs.js';
+import { choice, optionalNumber, several } from '../../site/src/lib/inputs/inputs.js';
+import {
+  decodeState,
+  defaultsOf,
+  encodeState,
+  readValues,
+} from '../../site/src/lib/inputs/state.js';
+import { en } from '../../site/src/lib/language/words.js';
 import { renderForm } from '../../site/src/lib/render.js';
-import { decodeState, defaultsOf, encodeState, readValues } from '../../site/src/lib/state.js';
-import { en } from '../../site/src/lib/words.js';
 
 const inputs = {
   subject: choice({ label: 'Subject', options: { a: 'A', b: 'B' }, value: 'a' }),

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { alongRule, aroundMark, labelPlaces } from '../../site/src/lib/labels.js';
+import { alongRule, aroundMark, labelPlaces } from '../../site/src/lib/drawing/labels.js';
 
 const room = { left: 0, right: 400, top: 0, bottom: 300 };
 const anchorOf = (svg: string) => /text-anchor="(\w+)"/.exec(svg)?.[1];

@@ -2,7 +2,7 @@
 
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { extent, linear, roundTicks } from '../../site/src/lib/scale.js';
+import { extent, linear, roundTicks } from '../../site/src/lib/drawing/scale.js';
 
 const any = fc.double({ min: -1e12, max: 1e12, noNaN: true });
 

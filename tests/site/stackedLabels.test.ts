@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { stackedLabels } from '../../site/src/lib/stackedLabels.js';
+import { stackedLabels } from '../../site/src/lib/drawing/stackedLabels.js';
 
 const room = { left: 40, right: 420, top: 0 };
 

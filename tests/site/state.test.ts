@@ -11,7 +11,7 @@ import {
   rows,
   text,
   toggle,
-} from '../../site/src/lib/inputs.js';
+} from '../../site/src/lib/inputs/inputs.js';
 import {
   blamedField,
   decodeState,
@@ -20,7 +20,7 @@ import {
   joinRows,
   readValues,
   splitRows,
-} from '../../site/src/lib/state.js';
+} from '../../site/src/lib/inputs/state.js';
 
 const inputs = {
   station: place(),

@@ -2,7 +2,7 @@
 
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { findTowns, plainText, readTowns } from '../../site/src/lib/towns.js';
+import { findTowns, plainText, readTowns } from '../../site/src/lib/inputs/towns.js';
 
 const towns = readTowns(
   readFileSync(new URL('../../site/public/towns.txt', import.meta.url), 'utf8'),

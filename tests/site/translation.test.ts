@@ -2,19 +2,25 @@
 
 import { describe, expect, test } from 'vitest';
 import type { Example } from '../../site/src/lib/example.js';
-import type { Input, Inputs } from '../../site/src/lib/inputs.js';
-import { ENGLISH, finderOf, inLanguage, type Language, said } from '../../site/src/lib/language.js';
-import { languageFor } from '../../site/src/lib/languages.js';
-import { PRESETS } from '../../site/src/lib/places.js';
-import { renderForm, renderView } from '../../site/src/lib/render.js';
+import type { Input, Inputs } from '../../site/src/lib/inputs/inputs.js';
+import { PRESETS } from '../../site/src/lib/inputs/places.js';
 import {
   defaultsOf,
   fieldsOf,
   type Raw,
   rawOfValues,
   readValues,
-} from '../../site/src/lib/state.js';
-import { compassWords, longitudeText, shown, withUnit } from '../../site/src/lib/text.js';
+} from '../../site/src/lib/inputs/state.js';
+import {
+  ENGLISH,
+  finderOf,
+  inLanguage,
+  type Language,
+  said,
+} from '../../site/src/lib/language/language.js';
+import { languageFor } from '../../site/src/lib/language/languages.js';
+import { compassWords, longitudeText, shown, withUnit } from '../../site/src/lib/language/text.js';
+import { renderForm, renderView } from '../../site/src/lib/render.js';
 import { renderWorkings, solutionsOf } from '../../site/src/lib/working.js';
 import { DomainError } from '../../src/index.js';
 import { SOLUTION_PLANS, workedSolution } from '../../src/teaching/index.js';

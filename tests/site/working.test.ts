@@ -10,9 +10,9 @@ import levelsAtEveryOutlet from '../../site/src/examples/levels-at-every-outlet.
 import whatIsWrongHere from '../../site/src/examples/what-is-wrong-here.js';
 import whereIsTheNull from '../../site/src/examples/where-is-the-null.js';
 import type { Example, View } from '../../site/src/lib/example.js';
-import type { Inputs, Values } from '../../site/src/lib/inputs.js';
-import { defaultsOf, readValues } from '../../site/src/lib/state.js';
-import { shown } from '../../site/src/lib/text.js';
+import type { Inputs, Values } from '../../site/src/lib/inputs/inputs.js';
+import { defaultsOf, readValues } from '../../site/src/lib/inputs/state.js';
+import { shown } from '../../site/src/lib/language/text.js';
 import { solutionsOf } from '../../site/src/lib/working.js';
 
 /** A figure of the page: an output by its label, or a cell of a table by its first cell and column. */

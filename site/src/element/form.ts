@@ -1,9 +1,9 @@
 /** Between the fields of a form and the raw state of an example. */
 
-import type { AnyRows, Inputs } from '../lib/inputs.js';
-import { localNumber, words } from '../lib/language.js';
+import type { AnyRows, Inputs } from '../lib/inputs/inputs.js';
+import { joinRows, type Raw } from '../lib/inputs/state.js';
+import { localNumber, words } from '../lib/language/language.js';
 import { renderRows } from '../lib/render.js';
-import { joinRows, type Raw } from '../lib/state.js';
 
 type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
 

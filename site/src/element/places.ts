@@ -1,10 +1,10 @@
 /** Place inputs: preset places, towns by name, the position of the device. */
 
-import { localNumber, words } from '../lib/language.js';
-import { PRESETS } from '../lib/places.js';
-import { PLACE_FIELDS, type Raw } from '../lib/state.js';
-import { typed } from '../lib/text.js';
-import type { Town } from '../lib/towns.js';
+import { PRESETS } from '../lib/inputs/places.js';
+import { PLACE_FIELDS, type Raw } from '../lib/inputs/state.js';
+import type { Town } from '../lib/inputs/towns.js';
+import { localNumber, words } from '../lib/language/language.js';
+import { typed } from '../lib/language/text.js';
 import { controlOf } from './form.js';
 import { listenToTownSearch } from './townSearch.js';
 

@@ -1,6 +1,6 @@
 /** The row of buttons under an answer: copy as link, code or JSON, print. */
 
-import { words } from '../lib/language.js';
+import { words } from '../lib/language/language.js';
 
 /** What can be copied; `undefined` while the inputs hold an error. */
 export type Copies = Readonly<Record<'link' | 'code' | 'json', string>> | undefined;

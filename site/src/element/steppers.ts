@@ -1,7 +1,7 @@
 /** Stepper buttons and arrow keys of number fields and number cells. */
 
-import { localNumber } from '../lib/language.js';
-import { typed } from '../lib/text.js';
+import { localNumber } from '../lib/language/language.js';
+import { typed } from '../lib/language/text.js';
 
 /** A number after some steps, without the noise of binary fractions, held to its bounds. */
 export function stepped(

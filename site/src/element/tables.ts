@@ -1,7 +1,7 @@
 /** Table inputs: rows come, go, and are pasted from a spreadsheet. */
 
-import type { AnyRows, Inputs } from '../lib/inputs.js';
-import { joinRows } from '../lib/state.js';
+import type { AnyRows, Inputs } from '../lib/inputs/inputs.js';
+import { joinRows } from '../lib/inputs/state.js';
 import { cellsOf, fillTable, tablesOf } from './form.js';
 
 /** `cells` with the lines of `text` laid over it, their first cell at `row`, `column`. */

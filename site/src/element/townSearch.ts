@@ -1,7 +1,7 @@
 /** The town search of a place input: a combobox over the list of towns, which is fetched at first use. */
 
-import { words } from '../lib/language.js';
-import { findTowns, readTowns, type Town } from '../lib/towns.js';
+import { findTowns, readTowns, type Town } from '../lib/inputs/towns.js';
+import { words } from '../lib/language/language.js';
 
 let towns: Promise<readonly Town[]> | undefined;
 

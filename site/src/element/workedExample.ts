@@ -6,10 +6,7 @@
 
 import { DomainError } from 'slantpath';
 import type { Example, View, Working } from '../lib/example.js';
-import type { Inputs, Values } from '../lib/inputs.js';
-import { said, speak, words } from '../lib/language.js';
-import { languageFor } from '../lib/languages.js';
-import { renderView } from '../lib/render.js';
+import type { Inputs, Values } from '../lib/inputs/inputs.js';
 import {
   blamedField,
   decodeState,
@@ -18,7 +15,10 @@ import {
   type Raw,
   rawOfValues,
   readValues,
-} from '../lib/state.js';
+} from '../lib/inputs/state.js';
+import { said, speak, words } from '../lib/language/language.js';
+import { languageFor } from '../lib/language/languages.js';
+import { renderView } from '../lib/render.js';
 import { controlOf, fillForm, readForm, showFitting } from './form.js';
 import { listenToPlaces, showPresets } from './places.js';
 import { type Copies, listenToShare } from './share.js';

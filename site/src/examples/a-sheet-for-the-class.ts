@@ -2,7 +2,7 @@
 
 import { SOLUTION_PLANS, type Worksheet, worksheet } from 'slantpath/teaching';
 import { defineExample, literal } from '../lib/example.js';
-import { choice, number, several } from '../lib/inputs.js';
+import { choice, number, several } from '../lib/inputs/inputs.js';
 
 /** Groups of kinds by part of the library, in the order of the job. */
 const GROUPS: readonly (readonly [title: string, parts: readonly string[]])[] = [

@@ -2,9 +2,9 @@
 
 import { type DecisionRule, decideConformity, decideRepeated } from 'slantpath/acceptance';
 import { defineExample, literal, type Working } from '../lib/example.js';
-import { choice, number, optionalNumber, rows } from '../lib/inputs.js';
-import { linePlot } from '../lib/plot.js';
-import { shown } from '../lib/text.js';
+import { choice, number, optionalNumber, rows } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
+import { linePlot } from '../lib/pictures/plot.js';
 
 interface Values {
   readonly readings: readonly { readonly reading: number }[];

@@ -2,9 +2,9 @@
 
 import { alternatingSearch, fitCoupledPeak } from 'slantpath/peaking';
 import { defineExample, literal } from '../lib/example.js';
-import { number, rows } from '../lib/inputs.js';
-import { lobePlan } from '../lib/lobePlan.js';
-import { shown } from '../lib/text.js';
+import { number, rows } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
+import { lobePlan } from '../lib/pictures/lobePlan.js';
 
 const LEVELS = [-48.5, -42.1, -41.4, -44.7, -40.2, -41.5, -45.1, -42.3, -45.3];
 

@@ -3,11 +3,11 @@
 import { DomainError } from 'slantpath';
 import { type FeedsInput, severalSlots } from 'slantpath/pointing';
 import { defineExample, literal } from '../lib/example.js';
-import { feedsBehind } from '../lib/feedsBehind.js';
-import { choice, number, place, rows, text } from '../lib/inputs.js';
+import { choice, number, place, rows, text } from '../lib/inputs/inputs.js';
+import { longitudeText, shown, typed } from '../lib/language/text.js';
+import { feedsBehind } from '../lib/pictures/feedsBehind.js';
+import { reflectorSide } from '../lib/pictures/reflectorSide.js';
 import { towards } from '../lib/plans.js';
-import { reflectorSide } from '../lib/reflectorSide.js';
-import { longitudeText, shown, typed } from '../lib/text.js';
 
 interface SlotRow {
   readonly orbitalLongitudeDeg: number;

@@ -4,11 +4,11 @@ import { type AntennaPattern, antennaGain } from 'slantpath/antenna';
 import { adjacentSatellites } from 'slantpath/link';
 import { slotSeparation } from 'slantpath/pointing';
 import { defineExample, literal } from '../lib/example.js';
-import { choice, number, place, rows } from '../lib/inputs.js';
-import { diameter, frequency, sight, slot } from '../lib/linkInputs.js';
+import { choice, number, place, rows } from '../lib/inputs/inputs.js';
+import { diameter, frequency, sight, slot } from '../lib/inputs/linkInputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { linePlot, type Point } from '../lib/pictures/plot.js';
 import { reflector } from '../lib/plans.js';
-import { linePlot, type Point } from '../lib/plot.js';
-import { longitudeText, shown } from '../lib/text.js';
 
 const PATTERNS = {
   'RR-AP8': 'Radio Regulations, Appendix 8',

@@ -2,7 +2,7 @@
 
 import { type LinkBudget, linkBudget } from 'slantpath/link';
 import { defineExample, literal } from '../lib/example.js';
-import { number, optionalNumber, place } from '../lib/inputs.js';
+import { number, optionalNumber, place } from '../lib/inputs/inputs.js';
 import {
   diameter,
   frequency,
@@ -13,10 +13,10 @@ import {
   slot,
   symbolRate,
   termWords,
-} from '../lib/linkInputs.js';
+} from '../lib/inputs/linkInputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { waterfall } from '../lib/pictures/waterfall.js';
 import { reflector, towards } from '../lib/plans.js';
-import { longitudeText, shown } from '../lib/text.js';
-import { waterfall } from '../lib/waterfall.js';
 
 /** Lines that are large whatever one does; the others decide. */
 const LARGE = new Set([

@@ -9,11 +9,11 @@ import {
   RULES_OF_THUMB,
   tryFormula,
 } from 'slantpath/teaching';
-import { brief, errorMap } from '../lib/errorMap.js';
 import { defineExample, type Figure, literal } from '../lib/example.js';
-import { choice, type OptionalNumberInput, optionalNumber, text } from '../lib/inputs.js';
-import { linePlot } from '../lib/plot.js';
-import { withUnit } from '../lib/text.js';
+import { choice, type OptionalNumberInput, optionalNumber, text } from '../lib/inputs/inputs.js';
+import { withUnit } from '../lib/language/text.js';
+import { brief, errorMap } from '../lib/pictures/errorMap.js';
+import { linePlot } from '../lib/pictures/plot.js';
 
 /** Variables of all subjects: label and unit. */
 const VARIABLES = {

@@ -12,11 +12,11 @@ import {
   type PeakSearch,
   simulatedReadings,
 } from 'slantpath/peaking';
-import { adjusterBench } from '../lib/adjusterBench.js';
 import { defineExample, literal, type Table, type Working } from '../lib/example.js';
-import { choice, number, rows, toggle } from '../lib/inputs.js';
-import { linePlot, type Point } from '../lib/plot.js';
-import { shown } from '../lib/text.js';
+import { choice, number, rows, toggle } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
+import { adjusterBench } from '../lib/pictures/adjusterBench.js';
+import { linePlot, type Point } from '../lib/pictures/plot.js';
 
 /** Scatter and step of three meters in dB. */
 const METERS = {

@@ -1,12 +1,12 @@
 /** The home page's first answer: where a slot stands and how the feed is turned for it. */
 
 import { lookAngles, polarizationSkew } from 'slantpath/pointing';
-import { arcOver } from '../lib/arc.js';
 import { defineExample, literal } from '../lib/example.js';
-import { number, place } from '../lib/inputs.js';
+import { number, place } from '../lib/inputs/inputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { arcOver } from '../lib/pictures/arc.js';
+import { sky } from '../lib/pictures/sky.js';
 import { towards } from '../lib/plans.js';
-import { sky } from '../lib/sky.js';
-import { longitudeText, shown } from '../lib/text.js';
 
 export default defineExample({
   inputs: {

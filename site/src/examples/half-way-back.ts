@@ -2,9 +2,9 @@
 
 import { type Bracket, bracketPeak } from 'slantpath/peaking';
 import { defineExample, literal } from '../lib/example.js';
-import { choice, number, optionalNumber } from '../lib/inputs.js';
-import { linePlot, type Point } from '../lib/plot.js';
-import { shown } from '../lib/text.js';
+import { choice, number, optionalNumber } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
+import { linePlot, type Point } from '../lib/pictures/plot.js';
 
 const turns = (count: number) => `${shown(count, 2)} ${Math.abs(count) === 1 ? 'turn' : 'turns'}`;
 

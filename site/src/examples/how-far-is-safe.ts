@@ -2,10 +2,10 @@
 
 import { exposureLimit, powerDensity, safeDistance } from 'slantpath/antenna';
 import { defineExample, literal } from '../lib/example.js';
-import { choice, number, optionalNumber } from '../lib/inputs.js';
+import { choice, number, optionalNumber } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
+import { linePlot } from '../lib/pictures/plot.js';
 import { reflector } from '../lib/plans.js';
-import { linePlot } from '../lib/plot.js';
-import { shown } from '../lib/text.js';
 
 const STANDARDS = {
   'ICNIRP 2020 whole body': 'ICNIRP 2020, whole body',

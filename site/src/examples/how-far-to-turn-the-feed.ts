@@ -2,11 +2,11 @@
 
 import { type PolarizationSkew, polarizationSkew, visibleArc } from 'slantpath/pointing';
 import { defineExample, literal } from '../lib/example.js';
-import { feedFace } from '../lib/feedFace.js';
-import { choice, number, type Place, place } from '../lib/inputs.js';
+import { choice, number, type Place, place } from '../lib/inputs/inputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { feedFace } from '../lib/pictures/feedFace.js';
+import { linePlot, type Point } from '../lib/pictures/plot.js';
 import { towards } from '../lib/plans.js';
-import { linePlot, type Point } from '../lib/plot.js';
-import { longitudeText, shown } from '../lib/text.js';
 
 const polarizationOf = (kind: 'linear' | 'circular', tiltDeg: number) =>
   kind === 'linear' ? ({ kind, tiltDeg } as const) : ({ kind } as const);

@@ -2,10 +2,10 @@
 
 import { polarMount } from 'slantpath/pointing';
 import { defineExample, literal } from '../lib/example.js';
-import { choice, number, place, rows } from '../lib/inputs.js';
-import { linePlot } from '../lib/plot.js';
-import { polarAxis } from '../lib/polarAxis.js';
-import { longitudeText, shown } from '../lib/text.js';
+import { choice, number, place, rows } from '../lib/inputs/inputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { linePlot } from '../lib/pictures/plot.js';
+import { polarAxis } from '../lib/pictures/polarAxis.js';
 
 const longitudes = (slots: readonly { readonly orbitalLongitudeDeg: number }[]) =>
   slots.map((slot) => slot.orbitalLongitudeDeg);

@@ -4,10 +4,10 @@ import { type AttenuationAt, attenuationAt, type Climate, climateAt } from 'slan
 import { lookAngles } from 'slantpath/pointing';
 import { fadeDuration, totalExceedance, worstMonthPercent } from 'slantpath/propagation';
 import { defineExample, literal, type Output, type Table } from '../lib/example.js';
-import { number, optionalNumber, place } from '../lib/inputs.js';
+import { number, optionalNumber, place } from '../lib/inputs/inputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { linePlot } from '../lib/pictures/plot.js';
 import { towards } from '../lib/plans.js';
-import { linePlot } from '../lib/plot.js';
-import { longitudeText, shown } from '../lib/text.js';
 
 const SECONDS_OF_YEAR = 365.25 * 86400;
 const PERCENTS = Array.from({ length: 38 }, (_, step) => 10 ** (-3 + step / 10)).filter(

@@ -3,12 +3,12 @@
 import { magneticField } from 'slantpath/magnetic';
 import { lookAngles } from 'slantpath/pointing';
 import { clearArc, horizonAt, horizonProfile, type SlotView, slotViews } from 'slantpath/survey';
-import { arcOver } from '../lib/arc.js';
 import { defineExample, literal } from '../lib/example.js';
-import { choice, number, place, rows } from '../lib/inputs.js';
+import { choice, number, place, rows } from '../lib/inputs/inputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { arcOver } from '../lib/pictures/arc.js';
+import { sky } from '../lib/pictures/sky.js';
 import { towards } from '../lib/plans.js';
-import { sky } from '../lib/sky.js';
-import { longitudeText, shown } from '../lib/text.js';
 
 const WORDS: Readonly<Record<SlotView['kind'], string>> = {
   clear: 'clear',

@@ -10,11 +10,11 @@ import {
   windowChecks,
 } from 'slantpath/distribution';
 import { defineExample, literal, type Working } from '../lib/example.js';
-import { choice, number, text } from '../lib/inputs.js';
+import { choice, number, text } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
 import { outlineRows, type PartRow, partWords, treeOf } from '../lib/partsTree.js';
-import { linePlot } from '../lib/plot.js';
-import { shown } from '../lib/text.js';
-import { type DrawnPart, treeDrawing } from '../lib/treeDrawing.js';
+import { linePlot } from '../lib/pictures/plot.js';
+import { type DrawnPart, treeDrawing } from '../lib/pictures/treeDrawing.js';
 
 /** Satellite intermediate frequency, and the wide one. */
 const BANDS = { standard: [950, 2150], wide: [290, 2340], low: [250, 2350] } as const;

@@ -2,9 +2,9 @@
 
 import { apertureLevelDb, apertureLobes, sideLobeTest } from 'slantpath/peaking';
 import { defineExample, literal } from '../lib/example.js';
-import { number, optionalNumber } from '../lib/inputs.js';
-import { linePlot } from '../lib/plot.js';
-import { shown } from '../lib/text.js';
+import { number, optionalNumber } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
+import { linePlot } from '../lib/pictures/plot.js';
 
 const NAMES = ['main lobe', 'first side lobe', 'second side lobe'];
 

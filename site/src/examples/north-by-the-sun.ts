@@ -3,10 +3,10 @@
 import { lookAngles } from 'slantpath/pointing';
 import { type ShadowInstant, shadowInstants } from 'slantpath/sun';
 import { defineExample, literal } from '../lib/example.js';
-import { number, place, text } from '../lib/inputs.js';
+import { number, place, text } from '../lib/inputs/inputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { compass, sky } from '../lib/pictures/sky.js';
 import { towards } from '../lib/plans.js';
-import { compass, sky } from '../lib/sky.js';
-import { longitudeText, shown } from '../lib/text.js';
 
 const clock = (utc: string) => `${utc.slice(11, 19)} UTC`;
 

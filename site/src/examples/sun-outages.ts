@@ -1,12 +1,12 @@
 /** Sun outages of a year: days, start, peak, end and loss. */
 
 import { type SunOutages, sunOutageCourse, sunOutages } from 'slantpath/sun';
-import { calendarStrip } from '../lib/calendarStrip.js';
 import { defineExample, literal } from '../lib/example.js';
-import { choice, number, place } from '../lib/inputs.js';
+import { choice, number, place } from '../lib/inputs/inputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { calendarStrip } from '../lib/pictures/calendarStrip.js';
+import { linePlot } from '../lib/pictures/plot.js';
 import { towards } from '../lib/plans.js';
-import { linePlot } from '../lib/plot.js';
-import { longitudeText, shown } from '../lib/text.js';
 
 function says(outages: SunOutages, name: string, year: number): string {
   if (outages.kind === 'below-horizon') return `The slot at ${name} is hidden by the Earth.`;

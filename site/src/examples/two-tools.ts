@@ -8,9 +8,9 @@ import { instantToDecimalYear, magneticField } from 'slantpath/magnetic';
 import { apparentElevation, lookAngles, sphericalLookAngles } from 'slantpath/pointing';
 import { annualPercent, rainAttenuation } from 'slantpath/propagation';
 import { defineExample, literal, type Table } from '../lib/example.js';
-import { number, type Place, place, text } from '../lib/inputs.js';
+import { number, type Place, place, text } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
 import { towards } from '../lib/plans.js';
-import { shown } from '../lib/text.js';
 
 interface Asked {
   readonly station: Place;

@@ -4,8 +4,8 @@ import { coordinatesToMaidenhead, coordinatesToText, textToCoordinates } from 's
 import { geodesicBetween } from 'slantpath/geodesic';
 import { coordinatesToMgrs, coordinatesToPlusCode } from 'slantpath/gridref';
 import { defineExample, literal } from '../lib/example.js';
-import { text } from '../lib/inputs.js';
-import { shown } from '../lib/text.js';
+import { text } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
 
 const NOTATIONS = {
   decimal: 'decimal degrees',

@@ -2,11 +2,11 @@
 
 import { allowedMastLean, lookAngles, mastLeanCircle, mastLeanError } from 'slantpath/pointing';
 import { defineExample, literal } from '../lib/example.js';
-import { number, place } from '../lib/inputs.js';
-import { leaningMast } from '../lib/mast.js';
+import { number, place } from '../lib/inputs/inputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { leaningMast } from '../lib/pictures/mast.js';
+import { linePlot } from '../lib/pictures/plot.js';
 import { towards } from '../lib/plans.js';
-import { linePlot } from '../lib/plot.js';
-import { longitudeText, shown } from '../lib/text.js';
 
 const sine = (deg: number) => Math.sin((deg * Math.PI) / 180);
 const cosine = (deg: number) => Math.cos((deg * Math.PI) / 180);

@@ -7,11 +7,11 @@ import {
   type FaultCause,
 } from 'slantpath/acceptance';
 import { halfPowerBeamwidth } from 'slantpath/antenna';
-import { bars } from '../lib/bars.js';
 import { defineExample, literal, type Working } from '../lib/example.js';
-import { choice, optionalNumber, text, toggle } from '../lib/inputs.js';
+import { choice, optionalNumber, text, toggle } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
+import { bars } from '../lib/pictures/bars.js';
 import { faultCases, readingsOf, tarnfell } from '../lib/tarnfellChain.js';
-import { shown } from '../lib/text.js';
 
 /** Prepared once; a ranking then takes a few milliseconds. */
 const rank = causeRanker({ installation: tarnfell });

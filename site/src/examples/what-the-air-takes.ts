@@ -8,9 +8,9 @@ import {
   totalAttenuation,
 } from 'slantpath/propagation';
 import { defineExample, literal } from '../lib/example.js';
-import { number } from '../lib/inputs.js';
-import { linePlot, type Point } from '../lib/plot.js';
-import { shown } from '../lib/text.js';
+import { number } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
+import { linePlot, type Point } from '../lib/pictures/plot.js';
 
 interface Air {
   readonly frequencyGHz: number;

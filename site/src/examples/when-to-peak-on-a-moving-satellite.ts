@@ -2,10 +2,10 @@
 
 import { dailyFigure, fixedAntennaLoss } from 'slantpath/pointing';
 import { defineExample, literal } from '../lib/example.js';
-import { number, place } from '../lib/inputs.js';
+import { number, place } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
+import { linePlot } from '../lib/pictures/plot.js';
 import { towards } from '../lib/plans.js';
-import { linePlot } from '../lib/plot.js';
-import { shown } from '../lib/text.js';
 
 /** The interval of an axis, wide enough that a satellite at rest is a point. */
 function around(values: readonly number[]): { readonly min?: number; readonly max?: number } {

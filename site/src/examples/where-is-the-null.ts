@@ -2,9 +2,9 @@
 
 import { bracketNull, crossPolarLevelDbm, fitNull } from 'slantpath/peaking';
 import { defineExample, literal } from '../lib/example.js';
-import { number, rows } from '../lib/inputs.js';
-import { linePlot } from '../lib/plot.js';
-import { shown } from '../lib/text.js';
+import { number, rows } from '../lib/inputs/inputs.js';
+import { shown } from '../lib/language/text.js';
+import { linePlot } from '../lib/pictures/plot.js';
 
 const READ = [
   [-20, -48.5],

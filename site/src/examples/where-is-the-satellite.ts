@@ -1,12 +1,12 @@
 /** Where is the satellite? Look angles of one slot, in the sky and on the compass. */
 
 import { type LookAngles, lookAngles } from 'slantpath/pointing';
-import { arcOver } from '../lib/arc.js';
 import { defineExample, literal } from '../lib/example.js';
-import { number, place } from '../lib/inputs.js';
+import { number, place } from '../lib/inputs/inputs.js';
+import { compassWords, longitudeText, shown } from '../lib/language/text.js';
+import { arcOver } from '../lib/pictures/arc.js';
+import { compass, sky } from '../lib/pictures/sky.js';
 import { towards } from '../lib/plans.js';
-import { compass, sky } from '../lib/sky.js';
-import { compassWords, longitudeText, shown } from '../lib/text.js';
 
 function says(look: LookAngles, name: string): string {
   if (look.kind === 'overhead')

@@ -2,7 +2,7 @@
 
 import { adaptiveModes, dvbModes, outages, totalFade } from 'slantpath/link';
 import { defineExample, literal } from '../lib/example.js';
-import { choice, number, place } from '../lib/inputs.js';
+import { choice, number, place } from '../lib/inputs/inputs.js';
 import {
   diameter,
   frequency,
@@ -12,10 +12,10 @@ import {
   sight,
   slot,
   symbolRate,
-} from '../lib/linkInputs.js';
+} from '../lib/inputs/linkInputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { linePlot, type Point } from '../lib/pictures/plot.js';
 import { reflector } from '../lib/plans.js';
-import { linePlot, type Point } from '../lib/plot.js';
-import { longitudeText, shown } from '../lib/text.js';
 
 const SETS = {
   s2: 'DVB-S2',

@@ -7,7 +7,7 @@ import {
   totalFade,
 } from 'slantpath/link';
 import { defineExample, literal } from '../lib/example.js';
-import { number, place } from '../lib/inputs.js';
+import { number, place } from '../lib/inputs/inputs.js';
 import {
   frequency,
   linkOf,
@@ -17,10 +17,10 @@ import {
   sight,
   slot,
   symbolRate,
-} from '../lib/linkInputs.js';
+} from '../lib/inputs/linkInputs.js';
+import { longitudeText, shown } from '../lib/language/text.js';
+import { linePlot } from '../lib/pictures/plot.js';
 import { reflector } from '../lib/plans.js';
-import { linePlot } from '../lib/plot.js';
-import { longitudeText, shown } from '../lib/text.js';
 
 /** Sizes for the curve, evenly spaced in their logarithm from 0.3 to 8 m. */
 const SIZES = Array.from({ length: 67 }, (_, i) =>

@@ -3,7 +3,7 @@
  * The same definition draws the page when the site is built and answers in the reader's browser.
  */
 
-import type { Inputs, Values } from './inputs.js';
+import type { Inputs, Values } from './inputs/inputs.js';
 
 /** One figure of the answer. */
 export interface Output {

@@ -1,7 +1,7 @@
 /** Worked solutions that several examples show beside their answer. */
 
 import type { Working } from './example.js';
-import type { Place } from './inputs.js';
+import type { Place } from './inputs/inputs.js';
 
 /** Plans from a station towards a slot: `azimuth`, `elevation`, `slant-range`, `skew`. */
 export function towards(

@@ -1,12 +1,12 @@
 /** HTML of an example's form and answer, the same when the site is built and in the browser. */
 
 import type { Figure, Output, Presets, Table, View } from './example.js';
-import type { AnyRows, Column, Input, Inputs, PlaceInput, SeveralInput } from './inputs.js';
-import { localNumber, said } from './language.js';
-import { PRESETS } from './places.js';
-import { applies, fieldsOf, type Raw, splitRows } from './state.js';
-import { escapeHtml, shown, withUnit } from './text.js';
-import type { Words } from './words.js';
+import type { AnyRows, Column, Input, Inputs, PlaceInput, SeveralInput } from './inputs/inputs.js';
+import { PRESETS } from './inputs/places.js';
+import { applies, fieldsOf, type Raw, splitRows } from './inputs/state.js';
+import { localNumber, said } from './language/language.js';
+import { escapeHtml, shown, withUnit } from './language/text.js';
+import type { Words } from './language/words.js';
 
 /** A text of an example in the present language, safe for HTML. */
 const inWords = (text: string) => escapeHtml(said(text));

@@ -1,7 +1,7 @@
 /** HTML of a worksheet whose answers are checked on the spot, and what is said of an answer. */
 
 import type { AnswerCheck, Exercise, Worksheet } from 'slantpath/teaching';
-import { escapeHtml, shown, withUnit } from './text.js';
+import { escapeHtml, shown, withUnit } from './language/text.js';
 import { printed } from './working.js';
 
 const unitOf = (unit: string) => (unit === 'deg' ? '°' : unit);

@@ -3,9 +3,9 @@
 import { DomainError } from 'slantpath';
 import type { WorkedSolution, workedSolution } from 'slantpath/teaching';
 import type { Working } from './example.js';
-import { localFormula, localNumber, said } from './language.js';
-import { escapeHtml, shown, withUnit } from './text.js';
-import type { Words } from './words.js';
+import { localFormula, localNumber, said } from './language/language.js';
+import { escapeHtml, shown, withUnit } from './language/text.js';
+import type { Words } from './language/words.js';
 
 /** Units as they are printed. */
 const UNITS: Readonly<Record<string, string>> = {

@@ -1,7 +1,7 @@
 /** Elevation: the angle above the local horizontal, and what the air does to it. */
 
+import { label, picture, tag, through } from '../lib/drawing/svg.js';
 import type { Figure } from '../lib/example.js';
-import { label, picture, tag, through } from '../lib/svg.js';
 
 export function elevationPicture(): Figure {
   const title =

@@ -1,7 +1,7 @@
 /** Longitude: the Earth seen from above the North Pole, east positive. */
 
+import { label, picture, tag, through } from '../lib/drawing/svg.js';
 import type { Figure } from '../lib/example.js';
-import { label, picture, tag, through } from '../lib/svg.js';
 
 export function longitudePicture(): Figure {
   const title =

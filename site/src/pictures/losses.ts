@@ -1,8 +1,8 @@
 /** Levels, gains and losses as steps from one level to the next. */
 
+import { linear } from '../lib/drawing/scale.js';
+import { label, picture, tag, through } from '../lib/drawing/svg.js';
 import type { Figure } from '../lib/example.js';
-import { linear } from '../lib/scale.js';
-import { label, picture, tag, through } from '../lib/svg.js';
 
 export function lossPicture(): Figure {
   const title =

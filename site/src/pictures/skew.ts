@@ -1,7 +1,7 @@
 /** Skew and tilt: turns about the line of sight, seen from behind the antenna. */
 
+import { label, picture, tag, through } from '../lib/drawing/svg.js';
 import type { Figure } from '../lib/example.js';
-import { label, picture, tag, through } from '../lib/svg.js';
 
 export function skewPicture(): Figure {
   const title = 'Seen from behind the antenna, facing the satellite: a clockwise turn is positive';

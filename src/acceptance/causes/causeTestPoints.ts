@@ -1,8 +1,8 @@
 /** Test points of a distribution tree for the search of causes. */
 
-import { compiledTree, type Stage } from '../../distribution/compiledTree.js';
 import type { DistributionPart } from '../../distribution/index.js';
-import { checkedFrequencies } from '../../distribution/outletLevels.js';
+import { checkedFrequencies } from '../../distribution/levels/outletLevels.js';
+import { compiledTree, type Stage } from '../../distribution/tree/compiledTree.js';
 import type { CauseTestPoint } from './installation.js';
 
 /**

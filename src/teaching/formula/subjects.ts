@@ -4,7 +4,7 @@ import { antennaGain, halfPowerBeamwidth, pointingLoss, surfaceLoss } from '../.
 import { DomainError } from '../../errors.js';
 import { freeSpaceLoss, noiseFigureToTemperature } from '../../link/index.js';
 import { lookAngles, polarizationSkew } from '../../pointing/index.js';
-import { apparentElevation } from '../../pointing/refraction.js';
+import { apparentElevation } from '../../pointing/look/refraction.js';
 import { rainAttenuation } from '../../propagation/index.js';
 import type { FormulaValues } from './expression.js';
 import type { FormulaArea, FormulaSubject, FormulaVariable } from './subject.js';

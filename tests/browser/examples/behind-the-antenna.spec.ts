@@ -1,6 +1,6 @@
 /** The pages behind the antenna and at the end: levels, verdicts, causes. */
 
-import { shown } from '../../../site/src/lib/text.js';
+import { shown } from '../../../site/src/lib/language/text.js';
 import { decideRepeated } from '../../../src/acceptance/index.js';
 import { genericCable, outletLevels } from '../../../src/distribution/index.js';
 import { axe, expect, field, fitsWindow, openExample, output, test } from '../fixtures.js';

@@ -1,6 +1,6 @@
 /** Does your formula hold: type a formula, read the verdict, compare it with the library's. */
 
-import { brief } from '../../../site/src/lib/errorMap.js';
+import { brief } from '../../../site/src/lib/pictures/errorMap.js';
 import { RULES_OF_THUMB, tryFormula } from '../../../src/teaching/index.js';
 import { axe, expect, field, fitsWindow, openExample, output, test } from '../fixtures.js';
 

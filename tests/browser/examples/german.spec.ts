@@ -1,6 +1,6 @@
 /** A worked example in German: the same numbers, its own words, a decimal comma, links between the languages. */
 
-import { shown } from '../../../site/src/lib/text.js';
+import { shown } from '../../../site/src/lib/language/text.js';
 import { lookAngles } from '../../../src/pointing/index.js';
 import { axe, expect, field, fitsWindow, output, test } from '../fixtures.js';
 

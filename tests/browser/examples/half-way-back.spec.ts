@@ -1,4 +1,4 @@
-import { shown } from '../../../site/src/lib/text.js';
+import { shown } from '../../../site/src/lib/language/text.js';
 import { bracketPeak } from '../../../src/peaking/index.js';
 import { axe, expect, field, fitsWindow, openExample, output, test } from '../fixtures.js';
 

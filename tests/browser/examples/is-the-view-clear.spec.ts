@@ -1,4 +1,4 @@
-import { shown } from '../../../site/src/lib/text.js';
+import { shown } from '../../../site/src/lib/language/text.js';
 import { magneticField } from '../../../src/magnetic/index.js';
 import { horizonProfile, slotViews } from '../../../src/survey/index.js';
 import { axe, expect, field, fitsWindow, openExample, test } from '../fixtures.js';

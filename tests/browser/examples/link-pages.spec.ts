@@ -1,6 +1,6 @@
 /** The pages on links and on exposure: type, read the answer, compare it with the library's. */
 
-import { shown } from '../../../site/src/lib/text.js';
+import { shown } from '../../../site/src/lib/language/text.js';
 import { antennaGain, safeDistance } from '../../../src/antenna/index.js';
 import { adjacentSatellites, dvbMode, linkBudget } from '../../../src/link/index.js';
 import { lookAngles, slotSeparation } from '../../../src/pointing/index.js';

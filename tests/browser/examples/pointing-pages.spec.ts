@@ -1,4 +1,4 @@
-import { longitudeText, shown } from '../../../site/src/lib/text.js';
+import { longitudeText, shown } from '../../../site/src/lib/language/text.js';
 import {
   dailyFigure,
   fixedAntennaLoss,

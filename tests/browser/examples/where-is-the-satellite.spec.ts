@@ -1,6 +1,6 @@
 /** The pattern for tests of a worked example: type, read the answer, compare it with the library's. */
 
-import { shown } from '../../../site/src/lib/text.js';
+import { shown } from '../../../site/src/lib/language/text.js';
 import { lookAngles } from '../../../src/pointing/index.js';
 import { axe, expect, field, fitsWindow, openExample, output, test } from '../fixtures.js';
 

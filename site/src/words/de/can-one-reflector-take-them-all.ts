@@ -1,6 +1,6 @@
 /** German for `can-one-reflector-take-them-all`. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
   Weight: 'Gewicht',

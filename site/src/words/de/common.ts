@@ -1,6 +1,6 @@
 /** German: the words of the pattern, and what many examples say. */
 
-import type { Common } from '../../lib/languages.js';
+import type { Common } from '../../lib/language/languages.js';
 
 const common: Common = {
   decimal: ',',

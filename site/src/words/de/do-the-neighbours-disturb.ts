@@ -1,6 +1,6 @@
 /** German for `do-the-neighbours-disturb`. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
   // Inputs.

@@ -1,6 +1,6 @@
 /** German for `find-the-peak`. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
   // Inputs.

@@ -1,6 +1,6 @@
 /** German: what stands around the pages. Used when the site is built. */
 
-import type { Frame } from '../../lib/frame.js';
+import type { Frame } from '../../lib/language/frame.js';
 
 const frame: Frame = {
   name: 'Deutsch',

@@ -1,6 +1,6 @@
 /** German for `half-way-back`. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
   // Inputs.

@@ -1,6 +1,6 @@
 /** German for `how-is-a-polar-mount-set`. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
   'Lowest elevation to reach': 'Niedrigste verlangte Elevation',

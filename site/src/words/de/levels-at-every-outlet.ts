@@ -1,6 +1,6 @@
 /** German for `levels-at-every-outlet`. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 /** Names of parts: they stay as they are typed in the outline. */
 const names: Pairs = {

@@ -1,6 +1,6 @@
 /** German for `main-lobe-or-side-lobe`. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
   // Inputs.

@@ -1,6 +1,6 @@
 /** German for `what-is-wrong-here`. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 const inputs: Pairs = {
   'One on each line: carrier, place, level in dBµV, C/N in dB. Carriers 7.2 V to 21.8 H; places head, hall, attic. Write nothing or other in place of the ratio where the wanted service is not received.':

@@ -1,6 +1,6 @@
 /** German for `when-to-peak-on-a-moving-satellite`. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
   // Inputs.

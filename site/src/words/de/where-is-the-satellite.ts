@@ -1,6 +1,6 @@
 /** German for `where-is-the-satellite`. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
   'The slot at {} is straight overhead: any azimuth serves.':

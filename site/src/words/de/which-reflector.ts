@@ -1,6 +1,6 @@
 /** German for `which-reflector`. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
   'Polarization tilt': 'Neigung der Polarisation',

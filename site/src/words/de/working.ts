@@ -1,6 +1,6 @@
 /** German for the working: titles, meanings, units and reasons of the worked solutions. */
 
-import type { Pairs } from '../../lib/language.js';
+import type { Pairs } from '../../lib/language/language.js';
 
 const titles: Pairs = {
   // Pointing and sky.

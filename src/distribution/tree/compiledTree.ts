@@ -1,0 +1,186 @@
+/** The tree guarded once and laid flat, parents before children. */
+
+import { DomainError, inRange, object, oneOf } from '../../errors.js';
+import { checkedCable, checkedTemperatureC, runLossDb } from '../cable/cable.js';
+import { byFrequency } from './byFrequency.js';
+import { checkedNeed, checkPart } from './partGuards.js';
+import type { DecibelsByFrequency, DistributionPart, DistributionSystem } from './tree.js';
+
+/** One passage through a part: from its input to one of its ports. */
+export interface Stage {
+  readonly part: DistributionPart;
+  /** Name on the drawing or kind and number. */
+  readonly name: string;
+  /** Where it stands in the input, for messages. */
+  readonly path: string;
+  /** Index of the stage that feeds it; -1 for the first. */
+  readonly parent: number;
+  /** Port of the parent that it hangs on: 0 for the only output or the through port, then the taps. */
+  readonly port: number;
+  /** Gain in dB from the input of the part to one of its ports; a loss is negative. */
+  readonly gainDb: (frequencyMHz: number, port: number) => number;
+}
+
+const MOST_PARTS = 2000;
+const DEEPEST = 200;
+const LOSS = { minimum: 0, maximum: 200 };
+const KINDS = [
+  'cable',
+  'connector',
+  'attenuator',
+  'equaliser',
+  'splitter',
+  'tap',
+  'switch',
+  'amplifier',
+  'outlet',
+  'receiver',
+] as const;
+
+/** Children of a part by port; closed ports are `null`. */
+export function childrenOf(part: DistributionPart): readonly (DistributionPart | null)[] {
+  switch (part.kind) {
+    case 'splitter':
+    case 'switch':
+      return part.outputs;
+    case 'tap':
+      return [part.to, ...part.taps];
+    case 'receiver':
+      return [];
+    case 'outlet':
+      return part.to === undefined ? [] : [part.to];
+    default:
+      return [part.to];
+  }
+}
+
+/** Guards a tree and lays it flat. */
+export function compiledTree(system: DistributionSystem): readonly Stage[] {
+  object('system', system);
+  const temperatureC = checkedTemperatureC(system.temperatureC);
+  object('source', system.source);
+  if (system.source.supply !== undefined) checkedNeed('source.supply', system.source.supply);
+  const stages: Stage[] = [];
+  const counts = new Map<string, number>();
+  const names = new Set<string>();
+  const visit = (
+    part: DistributionPart,
+    path: string,
+    parent: number,
+    port: number,
+    depth: number,
+  ): void => {
+    object(path, part);
+    oneOf(`${path}.kind`, part.kind, KINDS);
+    if (depth > DEEPEST || stages.length >= MOST_PARTS)
+      throw new DomainError({
+        code: 'out-of-range',
+        parameter: path,
+        received: part,
+        allowed: `at most ${DEEPEST} parts deep and ${MOST_PARTS} parts in all`,
+        slip: 'does a part contain itself?',
+      });
+    const count = (counts.get(part.kind) ?? 0) + 1;
+    counts.set(part.kind, count);
+    const name = nameOf(part, path, count, names);
+    const index = stages.length;
+    stages.push({ part, name, path, parent, port, gainDb: gainOf(part, path, temperatureC) });
+    checkPorts(part, path);
+    checkPart(part, path);
+    childrenOf(part).forEach((child, childPort) => {
+      if (child !== null)
+        visit(child, `${path}.${portPath(part, childPort)}`, index, childPort, depth + 1);
+    });
+  };
+  visit(system.tree, 'tree', -1, 0, 0);
+  if (!stages.some(({ part }) => part.kind === 'outlet' || part.kind === 'receiver'))
+    throw new DomainError({
+      code: 'empty',
+      parameter: 'tree',
+      received: system.tree,
+      allowed: 'a tree with at least one outlet or receiver',
+    });
+  return stages;
+}
+
+function portPath(part: DistributionPart, port: number): string {
+  if (part.kind === 'splitter' || part.kind === 'switch') return `outputs[${port}]`;
+  return part.kind === 'tap' && port > 0 ? `taps[${port - 1}]` : 'to';
+}
+
+function nameOf(part: DistributionPart, path: string, count: number, names: Set<string>): string {
+  const named = part.name !== undefined || part.kind === 'outlet' || part.kind === 'receiver';
+  if (named && (typeof part.name !== 'string' || part.name.trim() === ''))
+    throw new DomainError({
+      code: part.name === undefined ? 'missing' : 'malformed',
+      parameter: `${path}.name`,
+      received: part.name,
+      allowed: 'a name',
+    });
+  const name = part.name ?? `${part.kind} ${count}`;
+  if (named && names.has(name))
+    throw new DomainError({
+      code: 'inconsistent',
+      parameter: `${path}.name`,
+      received: name,
+      allowed: 'unlike every other name in the tree',
+    });
+  names.add(name);
+  return name;
+}
+
+function checkPorts(part: DistributionPart, path: string): void {
+  const list =
+    part.kind === 'splitter' || part.kind === 'switch'
+      ? { field: 'outputs', ports: part.outputs }
+      : part.kind === 'tap'
+        ? { field: 'taps', ports: part.taps }
+        : undefined;
+  if (list === undefined) return;
+  if (!Array.isArray(list.ports) || list.ports.length === 0)
+    throw new DomainError({
+      code: list.ports === undefined ? 'missing' : 'empty',
+      parameter: `${path}.${list.field}`,
+      received: list.ports,
+      allowed: 'a list of at least one port',
+    });
+}
+
+/** Gain of a part from its input to each port. */
+function gainOf(
+  part: DistributionPart,
+  path: string,
+  temperatureC: number,
+): (frequencyMHz: number, port: number) => number {
+  const loss = (field: string, value: DecibelsByFrequency, limits = LOSS) => {
+    const lossDb = byFrequency(`${path}.${field}`, value, limits);
+    return (frequencyMHz: number) => -lossDb(frequencyMHz);
+  };
+  switch (part.kind) {
+    case 'cable': {
+      const cable = checkedCable(`${path}.cable`, part.cable);
+      const lengthM = inRange(`${path}.lengthM`, part.lengthM, 0, 100000);
+      return (frequencyMHz) => -runLossDb(cable, lengthM, frequencyMHz, temperatureC);
+    }
+    case 'amplifier':
+      return byFrequency(`${path}.gainDb`, part.gainDb, { minimum: -20, maximum: 80 });
+    case 'tap': {
+      const through = loss('throughLossDb', part.throughLossDb);
+      const tap = loss('tapLossDb', part.tapLossDb);
+      return (frequencyMHz, port) => (port === 0 ? through : tap)(frequencyMHz);
+    }
+    case 'switch':
+      return loss('lossDb', part.lossDb, { minimum: -40, maximum: 200 });
+    case 'splitter': {
+      checkPorts(part, path);
+      const least = 10 * Math.log10(part.outputs.length) - 0.05;
+      return loss('lossDb', part.lossDb, { minimum: Math.max(0, least), maximum: 200 });
+    }
+    case 'outlet':
+      return loss('lossDb', part.lossDb ?? 0);
+    case 'receiver':
+      return () => 0;
+    default:
+      return loss('lossDb', part.lossDb);
+  }
+}

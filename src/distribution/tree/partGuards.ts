@@ -1,0 +1,63 @@
+/** Guards of the fields of a part that the levels do not need: supply, isolation, ratings, windows. */
+
+import { inRange, object } from '../../errors.js';
+import { byFrequency } from './byFrequency.js';
+import type { AmplifierPart, DistributionPart, SupplyNeed } from './tree.js';
+
+const LOSS = { minimum: 0, maximum: 200 };
+
+/** Guards what a part or the source takes from the supply. */
+export function checkedNeed(parameter: string, need: SupplyNeed): SupplyNeed {
+  object(parameter, need);
+  return {
+    currentA: inRange(`${parameter}.currentA`, need.currentA, 0, 20, 'is it given in mA?'),
+    minimumVoltageV: inRange(`${parameter}.minimumVoltageV`, need.minimumVoltageV, 0, 60),
+  };
+}
+
+function checkAmplifier(part: AmplifierPart, path: string): void {
+  inRange(`${path}.noiseFigureDb`, part.noiseFigureDb, 0, 60);
+  if (part.maximumOutputDbuv !== undefined)
+    inRange(`${path}.maximumOutputDbuv`, part.maximumOutputDbuv, 40, 160, 'is it given in dBm?');
+  if (part.automaticGain === undefined) return;
+  const { outputLevelDbuv, rangeDb } = object(`${path}.automaticGain`, part.automaticGain);
+  inRange(`${path}.automaticGain.outputLevelDbuv`, outputLevelDbuv, 0, 160);
+  inRange(`${path}.automaticGain.rangeDb`, rangeDb, 0, 60);
+}
+
+/** Guards the fields that a part may carry besides its losses; a field left out is right. */
+export function checkPart(part: DistributionPart, path: string): void {
+  const field = (name: string, value: number | undefined, from: number, to: number): void => {
+    if (value !== undefined) inRange(`${path}.${name}`, value, from, to);
+  };
+  switch (part.kind) {
+    case 'amplifier':
+      checkAmplifier(part, path);
+      if (part.supply !== undefined) checkedNeed(`${path}.supply`, part.supply);
+      break;
+    case 'switch':
+      field('noiseFigureDb', part.noiseFigureDb, 0, 60);
+      if (part.isolationDb !== undefined)
+        byFrequency(`${path}.isolationDb`, part.isolationDb, LOSS);
+      if (part.supply !== undefined) checkedNeed(`${path}.supply`, part.supply);
+      break;
+    case 'splitter':
+      if (part.isolationDb !== undefined)
+        byFrequency(`${path}.isolationDb`, part.isolationDb, LOSS);
+      field('diodeDropV', part.diodeDropV, 0, 5);
+      break;
+    case 'tap':
+      if (part.isolationDb !== undefined)
+        byFrequency(`${path}.isolationDb`, part.isolationDb, LOSS);
+      if (part.tapIsolationDb !== undefined)
+        byFrequency(`${path}.tapIsolationDb`, part.tapIsolationDb, LOSS);
+      break;
+    case 'receiver':
+      field('noiseFigureDb', part.noiseFigureDb, 0, 60);
+      field('minimumLevelDbuv', part.minimumLevelDbuv, -50, 150);
+      field('maximumLevelDbuv', part.maximumLevelDbuv, -50, 150);
+      break;
+    default:
+      break;
+  }
+}

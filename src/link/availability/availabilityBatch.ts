@@ -1,0 +1,191 @@
+/** Clear-sky margin and availability for columns of stations, for network planners. */
+
+import { DomainError, object } from '../../errors.js';
+import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.js';
+import { rainAttenuationBatch } from '../../propagation/p618-14/rainBatch.js';
+import type { LinkBudgetInput } from '../budget/linkBudget.js';
+import { preparedLink, requiredDb, totalEsN0Db } from '../budget/preparedLink.js';
+import { type Availability, percentOfMargin } from './availability.js';
+import { checkedPercents, type PercentRange } from './fade.js';
+import { rainCurve, risesDownTo } from './rainFades.js';
+import { weatherLoss } from './weatherLoss.js';
+
+/** Columns of {@link availabilityBatch}: a list with one number per station, or one number for all. */
+export interface AvailabilityColumns {
+  /** Latitude in degrees, north positive. */
+  readonly latitudeDeg: Column;
+  /** Height above mean sea level in kilometres. */
+  readonly stationHeightKm: Column;
+  /** Rain height in kilometres. */
+  readonly rainHeightKm: Column;
+  /** Rain rate exceeded for 0.01 % of the year in mm/h. */
+  readonly rainRate001MmPerH: Column;
+  /** Elevation in degrees. */
+  readonly elevationDeg: Column;
+  /** Polarization tilt in degrees. */
+  readonly tiltDeg: Column;
+  /** Distance in kilometres; default that of the link. */
+  readonly slantRangeKm?: Column;
+  /** EIRP towards the station in dBW; default that of the link. */
+  readonly eirpDbw?: Column;
+  /** Clear attenuation in dB; default that of the link. */
+  readonly clearAttenuationDb?: Column;
+  /** Diameter of the reflector in metres; default that of the link. */
+  readonly diameterM?: Column;
+}
+
+/** Outcome of {@link availabilityBatch}, one row per station. */
+export interface AvailabilityBatch {
+  /** Margin in clear weather in dB. */
+  readonly marginDb: Float64Array;
+  /** Percent of an average year for which the margin does not suffice; an end of the range where the answer lies beyond it. */
+  readonly exceededPercent: Float64Array;
+  /** 0 `available`, 1 `better-than`, 2 `worse-than`: see `availabilityForMargin`. */
+  readonly outcome: Uint8Array;
+}
+
+/** Buffers that {@link availabilityBatch} can write into again. */
+export interface AvailabilityBuffers {
+  readonly marginDb: Float64Array;
+  readonly exceededPercent: Float64Array;
+  readonly outcome: Uint8Array;
+}
+
+const OUTCOMES: readonly Availability['kind'][] = ['available', 'better-than', 'worse-than'];
+
+/**
+ * Clear-sky margin and availability in rain (P.618-14) for columns of stations.
+ *
+ * Each row equals `availabilityForMargin({ link, fade: rainFade(path) })` with the row's values in `link` and `path`, bit for bit.
+ *
+ * @param batch  `link` the link of all stations; `stations` the columns; range of percentages; `out` buffers to reuse.
+ * @throws {@link DomainError} naming the column, with the row's index for a bad value.
+ *
+ * Source: as `linkBudget` and ITU-R P.618-14, section 2.2.1.1.
+ * @example
+ * ```ts
+ * import { availabilityBatch, dvbMode } from 'slantpath/link';
+ * const { exceededPercent } = availabilityBatch({
+ *   link: {
+ *     carrier: { symbolRateMBd: 30, mode: dvbMode('DVB-S2', '8PSK 2/3') },
+ *     downlink: { eirpDbw: 52, frequencyGHz: 12, slantRangeKm: 38000, clearAttenuationDb: 0.2 },
+ *     receiver: { diameterM: 0.6, noiseFigureDb: 0.8 },
+ *   },
+ *   stations: {
+ *     latitudeDeg: [46.4, 1.2],
+ *     stationHeightKm: [1.9, 0.02],
+ *     rainHeightKm: [2.9, 4.9],
+ *     rainRate001MmPerH: [35, 95],
+ *     elevationDeg: [36, 60],
+ *     tiltDeg: 0,
+ *   },
+ * });
+ * [...exceededPercent].map((percent) => percent.toFixed(4)); // => ['0.0026', '0.1939']
+ * ```
+ */
+export function availabilityBatch(
+  batch: PercentRange & {
+    readonly link: LinkBudgetInput;
+    readonly stations: AvailabilityColumns;
+    readonly out?: AvailabilityBuffers;
+  },
+): AvailabilityBatch {
+  const { link, stations, out, ...percents } = object('batch', batch);
+  const range = checkedPercents(percents);
+  // One check of all that is the same in every row, so that its errors bear no row.
+  const whole = preparedLink(link);
+  const { downlink, receiver } = link;
+  const columns = {
+    latitudeDeg: object('stations', stations).latitudeDeg,
+    stationHeightKm: stations.stationHeightKm,
+    rainHeightKm: stations.rainHeightKm,
+    rainRate001MmPerH: stations.rainRate001MmPerH,
+    elevationDeg: stations.elevationDeg,
+    tiltDeg: stations.tiltDeg,
+    slantRangeKm: stations.slantRangeKm ?? downlink.slantRangeKm,
+    eirpDbw: stations.eirpDbw ?? downlink.eirpDbw,
+    clearAttenuationDb: stations.clearAttenuationDb ?? whole.weather.clearDb,
+    diameterM: stations.diameterM ?? receiver.diameterM,
+  };
+  const rows = rowCount(columns);
+  const { frequencyGHz } = downlink;
+  const attenuation001Db = rainAttenuationBatch({
+    latitudeDeg: columns.latitudeDeg,
+    stationHeightKm: columns.stationHeightKm,
+    rainHeightKm: columns.rainHeightKm,
+    rainRate001MmPerH: columns.rainRate001MmPerH,
+    elevationDeg: columns.elevationDeg,
+    tiltDeg: columns.tiltDeg,
+    frequencyGHz,
+    exceededPercent: 0.01,
+  });
+  const marginDb = outColumn('out.marginDb', out?.marginDb, rows);
+  const exceededPercent = outColumn('out.exceededPercent', out?.exceededPercent, rows);
+  const outcome = out?.outcome ?? new Uint8Array(rows);
+  if (!(outcome instanceof Uint8Array) || outcome.length !== rows)
+    throw new DomainError({
+      code: 'length-mismatch',
+      parameter: 'out.outcome',
+      received: outcome,
+      allowed: `a Uint8Array exactly ${rows} long`,
+    });
+
+  for (let row = 0; row < rows; row++) {
+    const prepared = preparedRow(row, {
+      ...link,
+      downlink: {
+        ...downlink,
+        slantRangeKm: inRow(columns.slantRangeKm, row),
+        eirpDbw: inRow(columns.eirpDbw, row),
+        clearAttenuationDb: inRow(columns.clearAttenuationDb, row),
+      },
+      receiver: { ...receiver, diameterM: inRow(columns.diameterM, row) },
+    });
+    const elevationDeg = inRow(columns.elevationDeg, row);
+    const latitudeDeg = inRow(columns.latitudeDeg, row);
+    const curve = rainCurve(
+      attenuation001Db[row % attenuation001Db.length] as number,
+      latitudeDeg,
+      elevationDeg,
+    );
+    const least = risesDownTo(curve, {
+      latitudeDeg,
+      elevationDeg,
+      frequencyGHz,
+      stationHeightKm: inRow(columns.stationHeightKm, row),
+      rainHeightKm: inRow(columns.rainHeightKm, row),
+      rainRate001MmPerH: inRow(columns.rainRate001MmPerH, row),
+      tiltDeg: inRow(columns.tiltDeg, row),
+    });
+    const { clearDb } = prepared.weather;
+    const margin = totalEsN0Db(prepared, prepared.weather) - requiredDb(prepared);
+    const loss = weatherLoss(prepared);
+    const found = percentOfMargin(
+      (percent) => loss({ clearDb, rainDb: curve(Math.max(least, percent)), scintillationDb: 0 }),
+      margin,
+      range,
+    );
+    marginDb[row] = margin;
+    exceededPercent[row] = found.exceededPercent;
+    outcome[row] = OUTCOMES.indexOf(found.kind);
+  }
+  return { marginDb, exceededPercent, outcome };
+}
+
+/** Prepares a row's link; an error names the row. */
+function preparedRow(row: number, link: LinkBudgetInput) {
+  try {
+    return preparedLink(link);
+  } catch (error) {
+    if (error instanceof DomainError)
+      throw new DomainError({
+        code: error.code,
+        parameter: error.parameter,
+        received: error.received,
+        allowed: error.allowed,
+        slip: error.slip,
+        index: row,
+      });
+    throw error;
+  }
+}

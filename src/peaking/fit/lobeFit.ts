@@ -1,0 +1,166 @@
+/** Least squares of a lobe on prepared samples: a parabola in dB, with noise floor and drift where asked. */
+
+import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
+import { linearLeastSquares } from '../../numeric/leastSquares.js';
+import { fitAboveFloor } from './floorFit.js';
+import { fitParabola } from './parabolaFit.js';
+
+/** Samples brought to a place near [-1, 1] and to levels relative to the highest. */
+export interface LobeDesign {
+  /** Positions, scaled. */
+  readonly places: readonly number[];
+  /** Levels in dB relative to the highest reading. */
+  readonly levels: readonly number[];
+  /** Times scaled to [-1, 1], where a drift is fitted. */
+  readonly times: readonly number[] | undefined;
+  /** Coefficient of the squared place in dB, where the width is known. */
+  readonly bend: number | undefined;
+  /** Noise floor relative to the highest reading in dB, where it is known or to be started from. */
+  readonly floorDb: number | undefined;
+  /** Whether the floor is fitted. */
+  readonly fitFloor: boolean;
+}
+
+/** A fitted lobe a + b u + c u^2 (+ drift) in dB over scaled places u. */
+export interface LobeEstimate {
+  readonly a: number;
+  readonly b: number;
+  readonly c: number;
+  /** Drift in dB for half the span of time; 0 where it is not fitted. */
+  readonly drift: number;
+  readonly floorDb: number | undefined;
+  /** Covariance of (a, b, c) for unit variance of a reading; zeros where c is known. */
+  readonly covariance: readonly (readonly number[])[];
+  readonly residuals: Float64Array;
+  readonly sumOfSquares: number;
+  readonly degreesOfFreedom: number;
+}
+
+/** Number of fitted quantities. */
+export function fittedQuantities(design: LobeDesign): number {
+  return (
+    (design.bend === undefined ? 3 : 2) +
+    (design.times === undefined ? 0 : 1) +
+    (design.fitFloor ? 1 : 0)
+  );
+}
+
+/** Fits the lobe; `undefined` where the samples do not determine it. */
+export function fitLobe(design: LobeDesign, weights?: readonly number[]): LobeEstimate | undefined {
+  const { places, levels, times, bend, floorDb, fitFloor } = design;
+  if (floorDb === undefined && times === undefined) return fitParabola(design, weights);
+  if (floorDb !== undefined && times === undefined && !fitFloor) {
+    const quick = fitAboveFloor(design, floorDb, weights);
+    if (quick !== undefined) return quick;
+  }
+  const columns: number[][] = [places.map(() => 1), [...places]];
+  if (bend === undefined) columns.push(places.map((u) => u * u));
+  if (times !== undefined) columns.push([...times]);
+  const offset = places.map((u) => (bend ?? 0) * u * u);
+  if (floorDb === undefined)
+    return estimate(
+      design,
+      linearLeastSquares(
+        columns,
+        levels.map((y, i) => y - (offset[i] as number)),
+        weights,
+      ),
+      undefined,
+    );
+  // Start from the levels without their noise power, then Gauss-Newton on the readings themselves.
+  const clean = levels.map((y) =>
+    ratioToDb(Math.max(dbToRatio(y) - dbToRatio(floorDb), 0.05 * dbToRatio(y))),
+  );
+  const start = linearLeastSquares(
+    columns,
+    clean.map((y, i) => y - (offset[i] as number)),
+    weights,
+  );
+  if (start === undefined) return undefined;
+  let coefficients = [...start.coefficients, ...(fitFloor ? [floorDb] : [])];
+  const state = (values: readonly number[]) => evaluate(values, columns, offset, design, weights);
+  let here = state(coefficients);
+  for (let round = 0; round < 30; round++) {
+    const signal = here.signalShare;
+    const jacobian = columns.map((column) => column.map((v, i) => v * (signal[i] as number)));
+    if (fitFloor) jacobian.push(Array.from(signal, (share) => 1 - share));
+    const step = linearLeastSquares(jacobian, here.residuals, weights);
+    if (step === undefined) return undefined;
+    let share = 1;
+    let next = here;
+    let trial = coefficients;
+    for (; share > 1e-3; share /= 2) {
+      trial = coefficients.map((value, j) => value + share * (step.coefficients[j] as number));
+      next = state(trial);
+      if (next.sumOfSquares <= here.sumOfSquares) break;
+    }
+    if (next.sumOfSquares > here.sumOfSquares) break;
+    const settled = here.sumOfSquares - next.sumOfSquares <= 1e-10 * (here.sumOfSquares + 1e-12);
+    coefficients = trial;
+    here = next;
+    if (settled) break;
+  }
+  const jacobian = columns.map((column) =>
+    column.map((v, i) => v * (here.signalShare[i] as number)),
+  );
+  if (fitFloor) jacobian.push(Array.from(here.signalShare, (share) => 1 - share));
+  const last = linearLeastSquares(jacobian, here.residuals, weights);
+  if (last === undefined) return undefined;
+  const fittedFloor = fitFloor ? (coefficients[coefficients.length - 1] as number) : floorDb;
+  return estimate(
+    design,
+    { ...last, coefficients, residuals: here.residuals, sumOfSquares: here.sumOfSquares },
+    fittedFloor,
+  );
+}
+
+/** Residuals of the readings at given coefficients, and the share of signal in each reading's power. */
+function evaluate(
+  coefficients: readonly number[],
+  columns: readonly (readonly number[])[],
+  offset: readonly number[],
+  design: LobeDesign,
+  weights: readonly number[] | undefined,
+) {
+  const n = offset.length;
+  const residuals = new Float64Array(n);
+  const signalShare = new Float64Array(n);
+  const floorDb = design.fitFloor
+    ? (coefficients[columns.length] as number)
+    : (design.floorDb as number);
+  let sumOfSquares = 0;
+  for (let i = 0; i < n; i++) {
+    let level = offset[i] as number;
+    for (let j = 0; j < columns.length; j++)
+      level += (coefficients[j] as number) * (columns[j]?.[i] as number);
+    // Limited so that a wild trial step cannot overflow.
+    const excess = dbToRatio(Math.max(-300, Math.min(300, floorDb - level)));
+    signalShare[i] = 1 / (1 + excess);
+    const residual = (design.levels[i] as number) - level - ratioToDb(1 + excess);
+    residuals[i] = residual;
+    sumOfSquares += (weights?.[i] ?? 1) * residual * residual;
+  }
+  return { residuals, signalShare, sumOfSquares };
+}
+
+function estimate(
+  design: LobeDesign,
+  fit: ReturnType<typeof linearLeastSquares>,
+  floorDb: number | undefined,
+): LobeEstimate | undefined {
+  if (fit === undefined) return undefined;
+  const known = design.bend !== undefined;
+  const at = (i: number, j: number) =>
+    known && (i === 2 || j === 2) ? 0 : (fit.covariance[i]?.[j] ?? 0);
+  return {
+    a: fit.coefficients[0] as number,
+    b: fit.coefficients[1] as number,
+    c: design.bend ?? (fit.coefficients[2] as number),
+    drift: design.times === undefined ? 0 : (fit.coefficients[known ? 2 : 3] as number),
+    floorDb,
+    covariance: [0, 1, 2].map((i) => [0, 1, 2].map((j) => at(i, j))),
+    residuals: fit.residuals,
+    sumOfSquares: fit.sumOfSquares,
+    degreesOfFreedom: fit.degreesOfFreedom,
+  };
+}

@@ -1,0 +1,142 @@
+/** Readings of level against position: their form and the checks at the edge. */
+
+import { DomainError, finite, inRange, object, positive } from '../../errors.js';
+
+/** Another band whose pointing loss is wanted. */
+export interface PeakBand {
+  /** Name to find it by. */
+  readonly name: string;
+  /** Half-power beamwidth of the antenna in that band, in degrees. */
+  readonly halfPowerBeamwidthDeg: number;
+  /** Peak of that band less peak of the band read, in degrees (feeds that squint); default 0. */
+  readonly squintDeg?: number;
+}
+
+/** Readings of level against position on one axis. */
+export interface PeakSamples {
+  /** Positions in degrees on the sky along one axis, in any order, repeats allowed; -720 to 720. */
+  readonly positionDeg: ArrayLike<number>;
+  /** Level at each position in dBm (any level in dB serves, the differences count); -300 to 300. */
+  readonly levelDbm: ArrayLike<number>;
+  /** Time of each reading in seconds from any start; with it a steady drift is fitted too. Default none. */
+  readonly timeS?: ArrayLike<number>;
+  /** Where the antenna stands now, in degrees; default the last position. */
+  readonly currentPositionDeg?: number;
+  /** Half-power beamwidth in degrees, if it is known; default fitted. */
+  readonly halfPowerBeamwidthDeg?: number;
+  /** Level without any signal in dBm, if it is known; default none. A reading is signal plus noise power. */
+  readonly noiseFloorDbm?: number;
+  /** `fitted`: find the noise floor from the readings (some must be near it). Default `as-given`. */
+  readonly noiseFloor?: 'as-given' | 'fitted';
+  /** Step of the displayed level in dB; default 0 (none). */
+  readonly levelStepDb?: number;
+  /** Standard deviation of one reading in dB, without rounding, if it is known; default found from the readings. */
+  readonly scatterDb?: number;
+  /** `set-aside`: look for outliers, given four readings to spare (default). `keep`: use every reading. */
+  readonly outliers?: 'set-aside' | 'keep';
+  /** Other bands whose loss is wanted; default none. */
+  readonly bands?: readonly PeakBand[];
+}
+
+/** Samples after the checks. */
+export interface CheckedSamples {
+  readonly positionDeg: readonly number[];
+  readonly levelDbm: readonly number[];
+  readonly timeS: readonly number[] | undefined;
+  readonly nowDeg: number;
+  readonly widthDeg: number | undefined;
+  readonly floorDbm: number | undefined;
+  readonly fitFloor: boolean;
+  readonly stepDb: number;
+  readonly scatterDb: number | undefined;
+  readonly keepAll: boolean;
+  readonly bands: readonly Required<PeakBand>[];
+}
+
+/** Checks every field; throws at the first that is wrong. */
+export function checkedSamples(samples: PeakSamples): CheckedSamples {
+  object('samples', samples);
+  const positionDeg = column('positionDeg', samples.positionDeg, undefined, 720);
+  const { length } = positionDeg;
+  if (length === 0)
+    throw new DomainError({
+      code: 'empty',
+      parameter: 'positionDeg',
+      received: samples.positionDeg,
+      allowed: 'a list of at least one position',
+    });
+  const levelDbm = column('levelDbm', samples.levelDbm, length, 300);
+  const nowDeg = inRange(
+    'currentPositionDeg',
+    samples.currentPositionDeg ?? (positionDeg[length - 1] as number),
+    -720,
+    720,
+  );
+  return {
+    positionDeg,
+    levelDbm,
+    timeS: samples.timeS === undefined ? undefined : column('timeS', samples.timeS, length, 1e12),
+    nowDeg,
+    widthDeg:
+      samples.halfPowerBeamwidthDeg === undefined
+        ? undefined
+        : beamwidth('halfPowerBeamwidthDeg', samples.halfPowerBeamwidthDeg),
+    floorDbm:
+      samples.noiseFloorDbm === undefined
+        ? undefined
+        : inRange('noiseFloorDbm', samples.noiseFloorDbm, -400, 300),
+    fitFloor: choice('noiseFloor', samples.noiseFloor, 'as-given', 'fitted') === 'fitted',
+    stepDb: inRange('levelStepDb', samples.levelStepDb ?? 0, 0, 20),
+    scatterDb:
+      samples.scatterDb === undefined
+        ? undefined
+        : inRange('scatterDb', positive('scatterDb', samples.scatterDb), 1e-6, 50),
+    keepAll: choice('outliers', samples.outliers, 'set-aside', 'keep') === 'keep',
+    bands: Array.from(samples.bands ?? [], (band, i) => ({
+      name: object(`bands[${i}]`, band).name,
+      halfPowerBeamwidthDeg: beamwidth(
+        `bands[${i}].halfPowerBeamwidthDeg`,
+        band.halfPowerBeamwidthDeg,
+      ),
+      squintDeg: finite(`bands[${i}].squintDeg`, band.squintDeg ?? 0),
+    })),
+  };
+}
+
+function beamwidth(parameter: string, value: number): number {
+  return inRange(parameter, value, 1e-4, 180);
+}
+
+function choice(
+  parameter: string,
+  value: string | undefined,
+  standard: string,
+  other: string,
+): string {
+  if (value === undefined || value === standard || value === other) return value ?? standard;
+  throw new DomainError({
+    code: 'not-an-option',
+    parameter,
+    received: value,
+    allowed: `one of ${standard}, ${other}`,
+  });
+}
+
+function column(
+  parameter: string,
+  values: ArrayLike<number>,
+  length: number | undefined,
+  limit: number,
+): number[] {
+  object(parameter, values);
+  if (length !== undefined && values.length !== length)
+    throw new DomainError({
+      code: 'length-mismatch',
+      parameter,
+      received: values,
+      allowed: `as long as positionDeg (${length})`,
+    });
+  return Array.from(values, (value, i) =>
+    inRange(parameter, finite(parameter, value, undefined, i), -limit, limit, undefined, i),
+  );
+}

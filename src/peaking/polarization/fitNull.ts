@@ -1,0 +1,219 @@
+/** The null of the cross-polar level from any readings over the rotation of the feed. */
+
+import { DomainError, finite, inRange, object, positive } from '../../errors.js';
+import { RADIANS_PER_DEGREE } from '../../numeric/angle.js';
+import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
+import { type LinearFit, linearLeastSquares } from '../../numeric/leastSquares.js';
+import { studentCoverageFactor } from '../../numeric/student.js';
+
+/** Readings of the cross-polar level over the feed's rotation. */
+export interface NullSamples {
+  /** Rotations of the feed in degrees, positive clockwise as seen from behind the antenna. */
+  readonly rotationDeg: ArrayLike<number>;
+  /** Cross-polar level in dBm. */
+  readonly levelDbm: ArrayLike<number>;
+  /** Standard deviation of one reading in dB, if known; default found from the readings. */
+  readonly scatterDb?: number;
+}
+
+/** Outcome of a fit of the null; read `kind` first. */
+export type NullFit =
+  | {
+      readonly kind: 'null';
+      /** Rotation of the null in degrees. */
+      readonly nullDeg: number;
+      /** Interval that holds it with 95 % confidence, in degrees. */
+      readonly interval95Deg: readonly [number, number];
+      /** Depth of the null below the level at right angles, in dB: the isolation to be had; at most 90. */
+      readonly depthDb: number;
+      /** Level at right angles to the null in dBm: that of the wanted polarization. */
+      readonly topLevelDbm: number;
+      /** Standard deviation of one reading in dB. */
+      readonly scatterDb: number;
+    }
+  | {
+      /** `not-enclosed`: the null lies beyond the readings; turn on towards `towards`. */
+      readonly kind: 'not-enclosed';
+      readonly towards: 'lower' | 'higher';
+    }
+  | {
+      /** No null stands out from the scatter. */
+      readonly kind: 'flat';
+    }
+  | {
+      readonly kind: 'too-few';
+      /** Readings needed at least. */
+      readonly readingsNeeded: number;
+    };
+
+/** Least leak that is told from none: 90 dB. */
+const LEAST_LEAK = 1e-9;
+
+/** Parameters of the null: level at right angles in dB, rotation in radians, logarithm of the leak. */
+type NullState = readonly [topDb: number, angle: number, logLeak: number];
+
+/**
+ * Fits level = top + 10 log10(sin^2(rotation - null) + leak) by Gauss-Newton.
+ *
+ * @throws {@link DomainError} naming the field that is wrong.
+ *
+ * Source: projection of a linear field with a leak added as power; least squares in decibels.
+ * Accuracy: intervals cover 93 to 96 % in simulation for 7 readings and more over 40 degrees.
+ * @example
+ * ```ts
+ * import { fitNull } from 'slantpath/peaking';
+ * const fit = fitNull({
+ *   rotationDeg: [-20, -12, -5, 2, 10, 18, 25],
+ *   levelDbm: [-48.5, -51.9, -57.3, -69.6, -58.3, -51.8, -48.7],
+ * });
+ * fit.kind === 'null' && fit.nullDeg.toFixed(1); // => '2.9'
+ * ```
+ */
+export function fitNull(samples: NullSamples): NullFit {
+  const { angles, levels, knownDb } = checkedNull(samples);
+  const n = levels.length;
+  const readingsNeeded = knownDb === undefined ? 4 : 3;
+  if (n < readingsNeeded) return { kind: 'too-few', readingsNeeded };
+  const mean = levels.reduce((a, b) => a + b, 0) / n;
+  const flat = levels.reduce((sum, y) => sum + (y - mean) ** 2, 0);
+  const best = bestNull(angles, levels);
+  if (best === undefined) return { kind: 'flat' };
+  const { state, fit, sumOfSquares } = best;
+  const spare = Math.max(1, n - 3);
+  const scatterDb = knownDb ?? Math.sqrt(sumOfSquares / spare);
+  // The null takes two quantities more than a constant; F by its closed form for two.
+  const gain = flat - sumOfSquares;
+  const chance =
+    knownDb === undefined
+      ? sumOfSquares <= 1e-20 * (1 + flat)
+        ? 0
+        : (1 + gain / sumOfSquares) ** (-spare / 2)
+      : Math.exp(-gain / (2 * knownDb * knownDb));
+  if (!(chance < 0.01)) return { kind: 'flat' };
+  const least = angles.reduce((a, b) => Math.min(a, b));
+  const most = angles.reduce((a, b) => Math.max(a, b));
+  if (state[1] < least) return { kind: 'not-enclosed', towards: 'lower' };
+  if (state[1] > most) return { kind: 'not-enclosed', towards: 'higher' };
+  const factor = studentCoverageFactor(
+    0.95,
+    knownDb === undefined ? n - 3 : Number.POSITIVE_INFINITY,
+  );
+  const half = (factor * scatterDb * Math.sqrt(fit.covariance[1]?.[1] ?? 0)) / RADIANS_PER_DEGREE;
+  const nullDeg = state[1] / RADIANS_PER_DEGREE;
+  const leak = Math.max(LEAST_LEAK, Math.exp(state[2]));
+  return {
+    kind: 'null',
+    nullDeg,
+    interval95Deg: [nullDeg - half, nullDeg + half],
+    depthDb: ratioToDb((1 + leak) / leak),
+    topLevelDbm: state[0] + ratioToDb(1 + leak),
+    scatterDb,
+  };
+}
+
+/** The best of several descents, each begun at a reading near the lowest. */
+function bestNull(angles: readonly number[], levels: readonly number[]) {
+  const order = levels
+    .map((_, i) => i)
+    .sort((i, j) => (levels[i] as number) - (levels[j] as number));
+  let best: ReturnType<typeof descend>;
+  for (const i of order.slice(0, 3)) {
+    const reached = descend(angles, levels, angles[i] as number);
+    if (reached !== undefined && (best === undefined || reached.sumOfSquares < best.sumOfSquares))
+      best = reached;
+  }
+  return best;
+}
+
+/** Gauss-Newton with halved steps from a rotation; `undefined` where the readings do not determine the null. */
+function descend(angles: readonly number[], levels: readonly number[], from: number) {
+  const top = levels.reduce((a, b) => Math.max(a, b));
+  const low = levels.reduce((a, b) => Math.min(a, b));
+  let state: NullState = [top + 6, from + 1e-3, Math.log(dbToRatio(low - top - 8))];
+  let here = residualsAt(state, angles, levels);
+  let fit: LinearFit | undefined;
+  for (let round = 0; round < 60; round++) {
+    const { columns } = here;
+    fit = linearLeastSquares(columns, here.residuals);
+    if (fit === undefined) break;
+    const [d0 = 0, d1 = 0, d2 = 0] = fit.coefficients;
+    // A step of the rotation beyond a tenth of a radian leaves the region where the slope holds.
+    let share = Math.min(1, 0.1 / (Math.abs(d1) + 1e-9), 3 / (Math.abs(d2) + 1e-9));
+    let next = here;
+    let trial = state;
+    for (let halving = 0; halving < 12; halving++, share /= 2) {
+      trial = [
+        state[0] + share * d0,
+        state[1] + share * d1,
+        Math.max(Math.log(LEAST_LEAK), Math.min(0, state[2] + share * d2)),
+      ];
+      next = residualsAt(trial, angles, levels);
+      if (next.sumOfSquares < here.sumOfSquares) break;
+    }
+    if (!(next.sumOfSquares < here.sumOfSquares)) break;
+    const settled = here.sumOfSquares - next.sumOfSquares < 1e-12 * (here.sumOfSquares + 1e-12);
+    state = trial;
+    here = next;
+    if (settled) break;
+  }
+  // Where the leak is too small to be seen, rotation and level are all that is fitted.
+  fit =
+    linearLeastSquares(here.columns, here.residuals) ??
+    linearLeastSquares(here.columns.slice(0, 2), here.residuals);
+  return fit === undefined ? undefined : { state, fit, sumOfSquares: here.sumOfSquares };
+}
+
+function residualsAt(
+  [top, angle, logLeak]: NullState,
+  angles: readonly number[],
+  levels: readonly number[],
+) {
+  const leak = Math.exp(logLeak);
+  const perNeper = 10 / Math.LN10;
+  const power = angles.map((a) => Math.sin(a - angle) ** 2 + leak);
+  const residuals = levels.map((y, i) => y - top - ratioToDb(power[i] as number));
+  return {
+    residuals,
+    sumOfSquares: residuals.reduce((sum, r) => sum + r * r, 0),
+    columns: [
+      angles.map(() => 1),
+      angles.map((a, i) => (-perNeper * Math.sin(2 * (a - angle))) / (power[i] as number)),
+      power.map((p) => (perNeper * leak) / p),
+    ],
+  };
+}
+
+function checkedNull(samples: NullSamples) {
+  object('samples', samples);
+  const rotations = object('rotationDeg', samples.rotationDeg);
+  const levels = object('levelDbm', samples.levelDbm);
+  if (rotations.length === 0)
+    throw new DomainError({
+      code: 'empty',
+      parameter: 'rotationDeg',
+      received: rotations,
+      allowed: 'a list of at least one rotation',
+    });
+  if (rotations.length !== levels.length)
+    throw new DomainError({
+      code: 'length-mismatch',
+      parameter: 'levelDbm',
+      received: levels,
+      allowed: `as long as rotationDeg (${rotations.length})`,
+    });
+  return {
+    angles: Array.from(
+      rotations,
+      (deg, i) =>
+        inRange('rotationDeg', finite('rotationDeg', deg, undefined, i), -90, 90, undefined, i) *
+        RADIANS_PER_DEGREE,
+    ),
+    levels: Array.from(levels, (y, i) =>
+      inRange('levelDbm', finite('levelDbm', y, undefined, i), -300, 300, undefined, i),
+    ),
+    knownDb:
+      samples.scatterDb === undefined
+        ? undefined
+        : inRange('scatterDb', positive('scatterDb', samples.scatterDb), 1e-6, 50),
+  };
+}

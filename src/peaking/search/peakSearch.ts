@@ -1,0 +1,181 @@
+/** A search for the peak as plain data: what was read so far, and what is known of the adjuster. */
+
+import { DomainError, inRange, object, oneOf, positive } from '../../errors.js';
+
+/** What is known before the search. Places are turns of the adjuster from any zero. */
+export interface PeakSearchSettings {
+  /** Half-power beamwidth in turns of the adjuster: beamwidth over degrees per turn. */
+  readonly halfPowerBeamwidthTurns: number;
+  /** Whether that width is relied on (`known`, default) or only guides the steps (`rough`). */
+  readonly beamwidth?: 'known' | 'rough';
+  /** Pointing loss in dB to be reached with 95 % confidence; default 0.1. */
+  readonly targetLossDb?: number;
+  /** Standard deviation of one reading in dB, if known: watch the level for a while; default found on the way. */
+  readonly scatterDb?: number;
+  /** Step of the displayed level in dB; default 0. */
+  readonly levelStepDb?: number;
+  /** Level without signal in dBm, if known; default none. */
+  readonly noiseFloorDbm?: number;
+  /** Turns lost when the sense of turning changes; default 0. */
+  readonly backlashTurns?: number;
+  /** Sense of the last approach, so that the thread always bears on the same side; default `up` (to higher turns). */
+  readonly approach?: 'up' | 'down';
+  /** Most readings before the search is given up; default 40. */
+  readonly mostReadings?: number;
+  /** Turns of the adjuster's end stops, lowest and highest; default none. */
+  readonly limitsTurns?: readonly [number, number];
+}
+
+/** One reading of the search. */
+export interface SearchReading {
+  /** Place in turns. */
+  readonly placeTurns: number;
+  /** Level in dBm. */
+  readonly levelDbm: number;
+}
+
+/** The whole state of a search: JSON, to be kept, sent and resumed. */
+export interface PeakSearch {
+  readonly settings: PeakSearchSettings;
+  /** Where the antenna stands, in turns. */
+  readonly placeTurns: number;
+  /** Sense of the last turning; `none` before the first. */
+  readonly sense: 'up' | 'down' | 'none';
+  /** Readings in order. */
+  readonly readings: readonly SearchReading[];
+  /** Turns made so far, lost ones included. */
+  readonly turnsMade: number;
+  /** Whether the antenna was brought to the peak found. */
+  readonly atPeak: boolean;
+}
+
+/**
+ * Begins a search at a place of the adjuster.
+ *
+ * @param settings  What is known; at least the beamwidth in turns.
+ * @param placeTurns  Where the adjuster stands, in turns from any zero; default 0.
+ * @throws {@link DomainError} naming the field that is wrong.
+ * @example
+ * ```ts
+ * import { beginPeakSearch } from 'slantpath/peaking';
+ * beginPeakSearch({ halfPowerBeamwidthTurns: 3, scatterDb: 0.3 }).readings.length; // => 0
+ * ```
+ */
+export function beginPeakSearch(settings: PeakSearchSettings, placeTurns = 0): PeakSearch {
+  const start = inRange('placeTurns', placeTurns, -1e5, 1e5);
+  return checkedSearch({
+    settings,
+    placeTurns: start,
+    sense: 'none',
+    readings: [],
+    turnsMade: 0,
+    atPeak: false,
+  });
+}
+
+/**
+ * The search after a reading where the antenna stands.
+ *
+ * @throws {@link DomainError} naming `levelDbm` or a wrong field of the state.
+ * @example
+ * ```ts
+ * import { afterReading, beginPeakSearch } from 'slantpath/peaking';
+ * const search = afterReading(beginPeakSearch({ halfPowerBeamwidthTurns: 3 }), -41.5);
+ * search.readings.length; // => 1
+ * ```
+ */
+export function afterReading(search: PeakSearch, levelDbm: number): PeakSearch {
+  const { placeTurns } = checkedSearch(search);
+  const reading = { placeTurns, levelDbm: inRange('levelDbm', levelDbm, -300, 300) };
+  return { ...search, readings: [...search.readings, reading] };
+}
+
+/**
+ * The search after the legs of a move were turned, as {@link nextMove} gave them.
+ *
+ * @param move  The move that was made.
+ * @throws {@link DomainError} naming a wrong field.
+ * @example
+ * ```ts
+ * import { afterMove, beginPeakSearch } from 'slantpath/peaking';
+ * const search = beginPeakSearch({ halfPowerBeamwidthTurns: 3 });
+ * afterMove(search, { legsTurns: [1.5], toTurns: 1.5, toPeak: false }).placeTurns; // => 1.5
+ * ```
+ */
+export function afterMove(
+  search: PeakSearch,
+  move: {
+    /** Turns of each leg, in order. */
+    readonly legsTurns: readonly number[];
+    /** Place where the last leg ends. */
+    readonly toTurns: number;
+    /** Whether this was the move to the peak. */
+    readonly toPeak: boolean;
+  },
+): PeakSearch {
+  checkedSearch(search);
+  const placeTurns = inRange('toTurns', object('move', move).toTurns, -1e6, 1e6);
+  const legs = Array.from(object('legsTurns', move.legsTurns), (leg, i) =>
+    inRange('legsTurns', leg, -1e6, 1e6, undefined, i),
+  );
+  const last = legs.filter((leg) => leg !== 0).at(-1) ?? 0;
+  return {
+    ...search,
+    placeTurns,
+    sense: last > 0 ? 'up' : last < 0 ? 'down' : search.sense,
+    turnsMade: search.turnsMade + legs.reduce((sum, leg) => sum + Math.abs(leg), 0),
+    atPeak: move.toPeak,
+  };
+}
+
+/** Checks a state that may come from outside. */
+export function checkedSearch(search: PeakSearch): PeakSearch {
+  const { settings, readings } = object('search', search);
+  object('settings', settings);
+  const width = positive('settings.halfPowerBeamwidthTurns', settings.halfPowerBeamwidthTurns);
+  inRange('settings.halfPowerBeamwidthTurns', width, 1e-4, 1e4);
+  oneOf('settings.beamwidth', settings.beamwidth ?? 'known', ['known', 'rough']);
+  inRange('settings.targetLossDb', settings.targetLossDb ?? 0.1, 1e-4, 3);
+  if (settings.scatterDb !== undefined)
+    inRange('settings.scatterDb', positive('settings.scatterDb', settings.scatterDb), 1e-6, 50);
+  inRange('settings.levelStepDb', settings.levelStepDb ?? 0, 0, 20);
+  if (settings.noiseFloorDbm !== undefined)
+    inRange('settings.noiseFloorDbm', settings.noiseFloorDbm, -400, 300);
+  inRange('settings.backlashTurns', settings.backlashTurns ?? 0, 0, 100);
+  oneOf('settings.approach', settings.approach ?? 'up', ['up', 'down']);
+  inRange('settings.mostReadings', settings.mostReadings ?? 40, 3, 1000);
+  if (settings.limitsTurns !== undefined) {
+    const low = inRange(
+      'settings.limitsTurns',
+      object('settings.limitsTurns', settings.limitsTurns)[0],
+      -1e5,
+      1e5,
+      undefined,
+      0,
+    );
+    inRange(
+      'settings.limitsTurns',
+      settings.limitsTurns[1],
+      low,
+      1e5,
+      'are the limits swapped?',
+      1,
+    );
+  }
+  inRange('placeTurns', search.placeTurns, -1e6, 1e6);
+  oneOf('sense', search.sense, ['up', 'down', 'none']);
+  inRange('turnsMade', search.turnsMade, 0, 1e9);
+  if (!Array.isArray(readings))
+    throw new DomainError({
+      code: 'malformed',
+      parameter: 'readings',
+      received: readings,
+      allowed: 'a list of readings',
+    });
+  readings.forEach((reading: SearchReading, i) => {
+    object(`readings[${i}]`, reading);
+    inRange(`readings[${i}].placeTurns`, reading.placeTurns, -1e6, 1e6);
+    inRange(`readings[${i}].levelDbm`, reading.levelDbm, -300, 300);
+  });
+  return search;
+}

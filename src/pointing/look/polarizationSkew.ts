@@ -1,0 +1,132 @@
+/** Polarization skew: by how much the feed is turned to match the satellite's polarization. */
+
+import { checkedStation, type Station } from '../../earth/station.js';
+import { finite, inRange, object, oneOf } from '../../errors.js';
+import { atan2Deg, cosDeg, sinDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
+import { OVERHEAD_RATIO } from './overhead.js';
+import { sightLineKm } from './sightLine.js';
+
+/** How a satellite's polarization lies. */
+export type SatellitePolarization =
+  | {
+      /** Linear: one polarization along the satellite's vertical, the other across it. */
+      readonly kind: 'linear';
+      /**
+       * Turn of the satellite's vertical from the Earth's axis in degrees, -180 to 180, clockwise positive as
+       * seen from behind the antenna, facing the satellite; 0 for most satellites.
+       */
+      readonly tiltDeg: number;
+    }
+  | {
+      /** Circular: the feed's rotation does not matter. */
+      readonly kind: 'circular';
+    };
+
+/** What {@link polarizationSkew} is asked. */
+export interface PolarizationSkewInput {
+  /** Where the antenna stands. */
+  readonly station: Station;
+  /** Longitude of the slot in degrees, east positive, any turn. */
+  readonly orbitalLongitudeDeg: number;
+  /** The satellite's polarization; linear without tilt when left out. */
+  readonly polarization?: SatellitePolarization;
+}
+
+/** Rotation of the feed; read `kind` first. */
+export type PolarizationSkew =
+  | {
+      /** `visible`: above the geometric horizon. `below-horizon`: hidden by the Earth. */
+      readonly kind: 'visible' | 'below-horizon';
+      /**
+       * Rotation of the feed from its upright position in degrees, [-90, 90), clockwise positive as seen
+       * from behind the antenna, facing the satellite. A feed for the other polarization stands across it.
+       */
+      readonly skewDeg: number;
+      /** The share of the geometry: from the local vertical to the Earth's axis, [-90, 90). */
+      readonly geometryDeg: number;
+      /** The share of the satellite's own tilt, as given. */
+      readonly tiltDeg: number;
+    }
+  | {
+      /** The satellite stands in the zenith, where the antenna has no vertical to count from. */
+      readonly kind: 'overhead';
+      /** True bearing of the satellite's vertical polarization over the ground in degrees, [0, 180). */
+      readonly polarizationBearingDeg: number;
+      /** The share of the satellite's own tilt, as given. */
+      readonly tiltDeg: number;
+    }
+  | {
+      /** Circular polarization: any rotation of the feed will do. */
+      readonly kind: 'circular';
+    };
+
+/** A line has no head: its direction brought to [-90, 90). */
+function lineDeg(angleDeg: number): number {
+  return wrapLongitudeDeg(2 * (angleDeg % 180)) / 2 + 0;
+}
+
+/**
+ * Polarization skew from a station to a geostationary satellite.
+ *
+ * The Earth's axis and the local vertical are projected on the plane across the line of sight; the angle
+ * between the projections is the share of the geometry, and the satellite's own tilt is added to it.
+ * With the line of sight (e, n, u) of length s in east, north, up, the axis (0, cos lat, sin lat):
+ * tan(skew) = -e cos lat / (s sin lat - u (n cos lat + u sin lat) / s).
+ *
+ * @returns `skewDeg` with its two shares; a bearing for a satellite in the zenith; nothing to turn for a
+ *   circular polarization.
+ * @throws {@link DomainError} naming the station's field, `orbitalLongitudeDeg`, `polarization.kind` or
+ *   `polarization.tiltDeg`.
+ *
+ * Source: own derivation from vectors; the same angle is the parallactic angle of astronomy, with the
+ * topocentric hour angle and declination. Textbooks often give the short form
+ * atan(sin(station - satellite longitude) / tan(latitude)), which is up to about 0.2 degree short at
+ * middle latitudes.
+ * Accuracy: 1e-9 degree outside 0.1 degree around the zenith.
+ * @example
+ * ```ts
+ * import { polarizationSkew } from 'slantpath/pointing';
+ * const station = { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 };
+ * const skew = polarizationSkew({ station, orbitalLongitudeDeg: 21.8 });
+ * skew.kind === 'visible' && skew.skewDeg.toFixed(2); // => '-11.47'
+ * ```
+ */
+export function polarizationSkew(input: PolarizationSkewInput): PolarizationSkew {
+  const { station, orbitalLongitudeDeg, polarization } = object('input', input);
+  const checked = checkedStation(station);
+  const longitudeDeg = finite('orbitalLongitudeDeg', orbitalLongitudeDeg);
+  const tiltDeg = linearTiltDeg(polarization);
+  if (tiltDeg === undefined) return { kind: 'circular' };
+  const [east, north, up] = sightLineKm(checked, longitudeDeg);
+  const horizontal = Math.hypot(east, north);
+  // Seen from above a bearing runs clockwise, seen from below, facing the zenith, counter-clockwise.
+  if (up > 0 && horizontal < OVERHEAD_RATIO * up)
+    return {
+      kind: 'overhead',
+      polarizationBearingDeg: (lineDeg(-tiltDeg) + 180) % 180,
+      tiltDeg,
+    };
+  const sinLatitude = sinDeg(checked.latitudeDeg);
+  const cosLatitude = cosDeg(checked.latitudeDeg);
+  const range = Math.hypot(horizontal, up);
+  const geometryDeg = lineDeg(
+    atan2Deg(
+      -east * cosLatitude,
+      range * sinLatitude - (up * (north * cosLatitude + up * sinLatitude)) / range,
+    ),
+  );
+  return {
+    kind: up > 0 ? 'visible' : 'below-horizon',
+    skewDeg: lineDeg(geometryDeg + tiltDeg),
+    geometryDeg,
+    tiltDeg,
+  };
+}
+
+function linearTiltDeg(polarization: SatellitePolarization | undefined): number | undefined {
+  if (polarization === undefined) return 0;
+  const { kind } = object('polarization', polarization);
+  oneOf('polarization.kind', kind, ['linear', 'circular']);
+  if (polarization.kind === 'circular') return undefined;
+  return inRange('polarization.tiltDeg', polarization.tiltDeg, -180, 180) + 0;
+}

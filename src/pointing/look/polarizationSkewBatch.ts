@@ -1,0 +1,91 @@
+/** Polarization skew for columns of stations and slots. */
+
+import { finite, inRange, object } from '../../errors.js';
+import { type Column, outColumn, rowCount } from '../../numeric/columns.js';
+import { denseColumn } from '../../numeric/denseColumn.js';
+import { polarizationSkew } from './polarizationSkew.js';
+
+/** What {@link polarizationSkewBatch} is asked: each a column or one number for all rows. */
+export interface PolarizationSkewBatchInput {
+  /** Geodetic latitude in degrees, north positive, -90 to 90. */
+  readonly latitudeDeg: Column;
+  /** Longitude in degrees, east positive, any turn. */
+  readonly longitudeDeg: Column;
+  /** Height above the ellipsoid in metres, -1000 to 100000. */
+  readonly heightM: Column;
+  /** Longitude of the slot in degrees, east positive, any turn. */
+  readonly orbitalLongitudeDeg: Column;
+  /** The satellite's own tilt in degrees, -180 to 180, clockwise positive as seen from behind; 0 when left out. */
+  readonly tiltDeg?: Column;
+}
+
+/** Columns of {@link polarizationSkewBatch}. */
+export interface PolarizationSkewColumns {
+  /**
+   * Rotation of the feed in degrees, [-90, 90), clockwise positive as seen from behind; 0 for a satellite in the
+   * zenith, where it has no meaning.
+   */
+  readonly skewDeg: Float64Array;
+}
+
+/**
+ * Polarization skew for many stations, many slots or both, row by row, for linear polarization.
+ *
+ * Each row equals {@link polarizationSkew} bit for bit.
+ *
+ * @param input  Columns of one length, or single numbers for all rows.
+ * @param out  Column to write into, exactly as long; a new one where not given.
+ * @throws {@link DomainError} naming the field and the row of a bad value.
+ *
+ * Source: as {@link polarizationSkew}.
+ * Accuracy: as {@link polarizationSkew}.
+ * @example
+ * ```ts
+ * import { polarizationSkewBatch } from 'slantpath/pointing';
+ * const { skewDeg } = polarizationSkewBatch({
+ *   latitudeDeg: 46.4,
+ *   longitudeDeg: 9.6,
+ *   heightM: 1900,
+ *   orbitalLongitudeDeg: [7.2, 16.4, 21.8],
+ * });
+ * [...skewDeg].map((value) => value.toFixed(1)); // => ['2.3', '-6.5', '-11.5']
+ * ```
+ */
+export function polarizationSkewBatch(
+  input: PolarizationSkewBatchInput,
+  out: Partial<PolarizationSkewColumns> = {},
+): PolarizationSkewColumns {
+  const given = object('input', input);
+  const { latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg } = given;
+  const columns = {
+    latitudeDeg,
+    longitudeDeg,
+    heightM,
+    orbitalLongitudeDeg,
+    tiltDeg: given.tiltDeg ?? 0,
+  };
+  const rows = rowCount(columns);
+  const skews = outColumn('out.skewDeg', object('out', out).skewDeg, rows);
+  const latitudes = denseColumn('latitudeDeg', latitudeDeg, rows);
+  const longitudes = denseColumn('longitudeDeg', longitudeDeg, rows);
+  const heights = denseColumn('heightM', heightM, rows);
+  const slots = denseColumn('orbitalLongitudeDeg', orbitalLongitudeDeg, rows);
+  const tilts = denseColumn('tiltDeg', columns.tiltDeg, rows);
+  const swapped = 'were latitude and longitude swapped?';
+  for (let row = 0; row < rows; row++) {
+    const skew = polarizationSkew({
+      station: {
+        latitudeDeg: inRange('latitudeDeg', latitudes[row] as number, -90, 90, swapped, row),
+        longitudeDeg: finite('longitudeDeg', longitudes[row] as number, undefined, row),
+        heightM: inRange('heightM', heights[row] as number, -1000, 100000, undefined, row),
+      },
+      orbitalLongitudeDeg: finite('orbitalLongitudeDeg', slots[row] as number, undefined, row),
+      polarization: {
+        kind: 'linear',
+        tiltDeg: inRange('tiltDeg', tilts[row] as number, -180, 180, undefined, row),
+      },
+    });
+    skews[row] = skew.kind === 'visible' || skew.kind === 'below-horizon' ? skew.skewDeg : 0;
+  }
+  return { skewDeg: skews };
+}

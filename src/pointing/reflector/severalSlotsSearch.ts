@@ -1,0 +1,166 @@
+/** The search behind several slots with one reflector: losses for a trial boresight, and the least worst. */
+
+import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
+import { cosDeg, DEGREES_PER_RADIAN, RADIANS_PER_DEGREE, sinDeg } from '../../numeric/angle.js';
+import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
+import { leastWorst } from '../../numeric/leastWorst.js';
+import { dot, type EastNorthUp, pictureAxes, unit } from '../look/sightLine.js';
+import {
+  type Aperture,
+  apertureOf,
+  beamOfFeedPlace,
+  bestFeedPlace,
+  type FeedPlace,
+  scanLossDb,
+} from './reflectorOptics.js';
+import type { CheckedSeveralSlots } from './severalSlotsInput.js';
+
+/** One slot under a trial boresight. */
+export interface SlotTrial {
+  readonly rightCosine: number;
+  readonly upCosine: number;
+  readonly place: FeedPlace;
+  readonly errorDeg: number;
+  readonly bands: readonly {
+    readonly frequencyGHz: number;
+    readonly errorLossDb: number;
+    readonly scanLossDb: number;
+    readonly lossDb: number;
+  }[];
+}
+
+/** A boresight on the sky, and the turn of a rigid bar. */
+export interface Setting {
+  readonly boresight: EastNorthUp;
+  readonly tiltDeg: number;
+}
+
+/** Everything that a trial needs, made once. */
+export interface SlotsProblem {
+  readonly checked: CheckedSeveralSlots;
+  readonly aperture: Aperture;
+  readonly directions: readonly EastNorthUp[];
+}
+
+export function slotsProblem(
+  checked: CheckedSeveralSlots,
+  directions: readonly EastNorthUp[],
+): SlotsProblem {
+  return { checked, aperture: apertureOf(checked.shape), directions };
+}
+
+/** Half-power beamwidth in degrees. */
+function beamwidthDeg(checked: CheckedSeveralSlots, frequencyGHz: number): number {
+  const wavelengthM = SPEED_OF_LIGHT_M_PER_S / (frequencyGHz * 1e9);
+  return (checked.beamwidthFactorDeg * wavelengthM) / checked.shape.diameterM;
+}
+
+/** Places, errors and losses of all slots for a setting. */
+export function slotTrials(problem: SlotsProblem, setting: Setting): readonly SlotTrial[] {
+  const { checked, aperture, directions } = problem;
+  const axes = pictureAxes(setting.boresight);
+  return checked.slots.map((slot, index): SlotTrial => {
+    const direction = directions[index] as EastNorthUp;
+    const rightCosine = dot(direction, axes.right);
+    const upCosine = dot(direction, axes.up);
+    const along = checked.placesM?.[index];
+    let place: FeedPlace;
+    let varianceM2: number;
+    let errorDeg = 0;
+    if (along === undefined)
+      ({ place, varianceM2 } = bestFeedPlace(aperture, rightCosine, upCosine));
+    else {
+      // Clockwise as seen from behind: the right end of the bar goes down.
+      place = [along * cosDeg(setting.tiltDeg), -along * sinDeg(setting.tiltDeg), 0];
+      const beam = beamOfFeedPlace(aperture, place);
+      varianceM2 = beam.varianceM2;
+      errorDeg =
+        Math.hypot(rightCosine - beam.rightCosine, upCosine - beam.upCosine) * DEGREES_PER_RADIAN;
+    }
+    const bands = slot.frequenciesGHz.map((frequencyGHz) => {
+      const errorLossDb = gaussianLobeLossDb(errorDeg, beamwidthDeg(checked, frequencyGHz));
+      const scanDb = scanLossDb(varianceM2, frequencyGHz);
+      return { frequencyGHz, errorLossDb, scanLossDb: scanDb, lossDb: errorLossDb + scanDb };
+    });
+    return { rightCosine, upCosine, place, errorDeg, bands };
+  });
+}
+
+/** The largest weighted loss of a setting in dB. */
+export function worstWeightedLossDb(problem: SlotsProblem, setting: Setting): number {
+  return Math.max(...weightedLosses(problem, setting));
+}
+
+function weightedLosses(problem: SlotsProblem, setting: Setting): readonly number[] {
+  return slotTrials(problem, setting).flatMap(({ bands }, index) =>
+    bands.map(({ lossDb }) => lossDb * (problem.checked.slots[index]?.weightRatio ?? 1)),
+  );
+}
+
+/** The direction `rightDeg` and `upDeg` beside another, both small. */
+export function beside(direction: EastNorthUp, rightDeg: number, upDeg: number): EastNorthUp {
+  const { right, up } = pictureAxes(direction);
+  const a = rightDeg * RADIANS_PER_DEGREE;
+  const b = upDeg * RADIANS_PER_DEGREE;
+  return unit([
+    direction[0] + a * right[0] + b * up[0],
+    direction[1] + a * right[1] + b * up[1],
+    direction[2] + a * right[2] + b * up[2],
+  ]);
+}
+
+/** The setting whose largest weighted loss is least. */
+export function leastWorstSetting(problem: SlotsProblem): Setting {
+  const { checked, directions } = problem;
+  const sum = directions.reduce(
+    (total, d): EastNorthUp => [total[0] + d[0], total[1] + d[1], total[2] + d[2]],
+  );
+  const middle = unit(sum);
+  const guess = checked.placesM ? rigidGuess(problem, middle) : { boresight: middle, tiltDeg: 0 };
+  // Near the zenith "right" and "up" turn quickly with the boresight, so the search starts at every slot too.
+  const starts = [guess];
+  if (middle[2] > 0.98)
+    for (const boresight of directions) starts.push({ boresight, tiltDeg: guess.tiltDeg });
+  let best = guess;
+  let least = worstWeightedLossDb(problem, guess);
+  for (const start of starts) {
+    const setting = (point: readonly number[]): Setting => ({
+      boresight: beside(start.boresight, point[0] as number, point[1] as number),
+      tiltDeg: start.tiltDeg + (point[2] ?? 0),
+    });
+    const found = leastWorst(
+      (point) => weightedLosses(problem, setting(point)),
+      checked.placesM ? [0, 0, 0] : [0, 0],
+      0.01,
+    );
+    if (found.value < least) {
+      least = found.value;
+      best = setting(found.at);
+    }
+  }
+  return best;
+}
+
+/** A rigid bar laid along the slots: turn and boresight that fit the small-angle theory in the mean. */
+function rigidGuess({ checked, aperture, directions }: SlotsProblem, middle: EastNorthUp): Setting {
+  const places = checked.placesM ?? [];
+  const mean = places.reduce((a, b) => a + b, 0) / places.length;
+  const { right, up } = pictureAxes(middle);
+  let [alongRight, alongUp] = [0, 0];
+  directions.forEach((direction, index) => {
+    const place = (places[index] as number) - mean;
+    alongRight -= place * dot(direction, right);
+    alongUp += place * dot(direction, up);
+  });
+  const tiltDeg =
+    alongRight === 0 && alongUp === 0 ? 0 : Math.atan2(alongUp, alongRight) * DEGREES_PER_RADIAN;
+  const beam = beamOfFeedPlace(aperture, [mean * cosDeg(tiltDeg), -mean * sinDeg(tiltDeg), 0]);
+  return {
+    boresight: beside(
+      middle,
+      -beam.rightCosine * DEGREES_PER_RADIAN,
+      -beam.upCosine * DEGREES_PER_RADIAN,
+    ),
+    tiltDeg,
+  };
+}

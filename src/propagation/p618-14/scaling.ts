@@ -1,0 +1,108 @@
+/** Recommendation ITU-R P.618-14, section 2.2.1.3: rain attenuation from one frequency or polarization to another. */
+
+import { finite, object } from '../../errors.js';
+import { checkedFrequencyGHz, namesOutside } from '../inputs.js';
+import { type RainPath, rainAttenuation } from './rain.js';
+import { checkedPart } from './total.js';
+
+/** Rain attenuation carried to another frequency. */
+export interface ScaledRainAttenuation {
+  /** Edition computed. */
+  readonly edition: 'P.618-14';
+  /** Exponent H of the scaling. */
+  readonly exponentRatio: number;
+  /** Attenuation at the second frequency for the same percentage of time, dB. */
+  readonly attenuationDb: number;
+  /** Names of inputs outside the stated range (7 to 55 GHz). */
+  readonly outsideStatedRange: readonly string[];
+}
+
+/**
+ * Rain attenuation measured at one frequency, carried to another on the same path and for the same
+ * percentage of time.
+ *
+ * A2 = A1 (q2 / q1)^(1 - H), with q = f^2 / (1 + 1e-4 f^2) and H = 1.12e-3 (q2 / q1)^0.5 (q1 A1)^0.55.
+ *
+ * @param input  Attenuation in dB at the first frequency; both frequencies in GHz.
+ * @returns Attenuation in dB at the second frequency.
+ * @throws {@link DomainError} naming the field that is missing, not finite or out of its domain.
+ *
+ * Source: Recommendation ITU-R P.618-14, section 2.2.1.3.1.
+ * @example
+ * ```ts
+ * import { frequencyScaledRain } from 'slantpath/propagation';
+ * frequencyScaledRain({ attenuationDb: 5, fromGHz: 12, toGHz: 20 }).attenuationDb.toFixed(2); // => '12.66'
+ * ```
+ */
+export function frequencyScaledRain(input: {
+  readonly attenuationDb: number;
+  readonly fromGHz: number;
+  readonly toGHz: number;
+}): ScaledRainAttenuation {
+  object('input', input);
+  const attenuationDb = checkedPart('attenuationDb', input.attenuationDb);
+  const fromGHz = checkedFrequencyGHz(input.fromGHz, undefined, 'fromGHz');
+  const toGHz = checkedFrequencyGHz(input.toGHz, undefined, 'toGHz');
+  const from = fromGHz ** 2 / (1 + 1e-4 * fromGHz ** 2);
+  const to = toGHz ** 2 / (1 + 1e-4 * toGHz ** 2);
+  const exponentRatio = 1.12e-3 * Math.sqrt(to / from) * (from * attenuationDb) ** 0.55;
+  return {
+    edition: 'P.618-14',
+    exponentRatio,
+    attenuationDb: attenuationDb * (to / from) ** (1 - exponentRatio),
+    outsideStatedRange: namesOutside(['fromGHz', fromGHz, 7, 55], ['toGHz', toGHz, 7, 55]),
+  };
+}
+
+/** Rain attenuation carried to another polarization. */
+export interface PolarizationScaledRain {
+  /** Edition computed. */
+  readonly edition: 'P.618-14';
+  /** Predicted attenuation of the second polarization over that of the first. */
+  readonly ratio: number;
+  /** Attenuation of the second polarization for the same percentage of time, dB. */
+  readonly attenuationDb: number;
+}
+
+/**
+ * Rain attenuation measured on one polarization, carried to another: multiplied by the ratio of the two predictions
+ * of section 2.2.1.1, the general tool that the recommendation names for scaling.
+ *
+ * @param input  The path with the tilt of the measurement, the percentage of time, the attenuation measured, and the
+ *   tilt asked for in degrees.
+ * @throws {@link DomainError} naming the field that is missing, not finite or out of its domain.
+ *
+ * Source: Recommendation ITU-R P.618-14, section 2.2.1.3.
+ * @example
+ * ```ts
+ * import { polarizationScaledRain } from 'slantpath/propagation';
+ * const vertical = polarizationScaledRain({
+ *   latitudeDeg: 46.4,
+ *   stationHeightKm: 0.4,
+ *   rainHeightKm: 2.9,
+ *   rainRate001MmPerH: 35,
+ *   frequencyGHz: 12,
+ *   elevationDeg: 36,
+ *   tiltDeg: 0,
+ *   exceededPercent: 0.01,
+ *   attenuationDb: 8,
+ *   toTiltDeg: 90,
+ * });
+ * vertical.attenuationDb.toFixed(2); // => '7.40'
+ * ```
+ */
+export function polarizationScaledRain(
+  input: RainPath & {
+    readonly exceededPercent: number;
+    readonly attenuationDb: number;
+    readonly toTiltDeg: number;
+  },
+): PolarizationScaledRain {
+  object('input', input);
+  const measuredDb = checkedPart('attenuationDb', input.attenuationDb);
+  const toTiltDeg = finite('toTiltDeg', input.toTiltDeg);
+  const from = rainAttenuation(input).attenuationDb;
+  const to = rainAttenuation({ ...input, tiltDeg: toTiltDeg }).attenuationDb;
+  const ratio = from > 0 ? to / from : 1;
+  return { edition: 'P.618-14', ratio, attenuationDb: measuredDb * ratio };
+}
