@@ -6,7 +6,8 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { DomainError } from 'slantpath';
-import { jobSheet, jobSheetHtml, parseJob, recordJob } from 'slantpath/job';
+import { parseJob, recordJob } from 'slantpath/job';
+import { jobSheet, jobSheetHtml } from 'slantpath/sheet';
 
 const args = process.argv.slice(2);
 const json = args.includes('--json');

@@ -3,64 +3,55 @@
 import type { DistributionPart } from '../distribution/index.js';
 import type { JobFile } from './jobFile.js';
 
+/** What a caution is about; the sheet has the words. */
+export type CautionTopic =
+  | 'local-codes'
+  | 'radiated-power'
+  | 'work-at-height'
+  | 'secured-tools'
+  | 'power-lines'
+  | 'weather'
+  | 'drilling-and-roof-load'
+  | 'lightning-and-bonding'
+  | 'foreign-voltage'
+  | 'sun'
+  | 'sun-focus'
+  | 'mains';
+
 /** One caution. */
 export interface Caution {
-  /** What it is about, in kebab-case words. */
-  readonly topic:
-    | 'work-at-height'
-    | 'power-lines'
-    | 'lightning-and-bonding'
-    | 'sun'
-    | 'mains'
-    | 'weather'
-    | 'local-codes';
-  /** The caution in one or two sentences. */
-  readonly text: string;
+  /** What it is about. */
+  readonly topic: CautionTopic;
 }
 
 /** The cautions of a job, in the order of the work. */
 export function cautions(job: JobFile): readonly Caution[] {
-  const list: Caution[] = [
-    {
-      topic: 'local-codes',
-      text: 'Local building, electrical and radio rules decide. Where they ask for a licensed person, have one do the work.',
-    },
-    {
-      topic: 'work-at-height',
-      text: 'Work on roofs and masts only secured against a fall, with a second person present; keep people out from below.',
-    },
-    {
-      topic: 'power-lines',
-      text: 'Keep mast, ladder and reflector further from overhead power lines than they could reach in falling.',
-    },
-    {
-      topic: 'weather',
-      text: 'Stop in wind, ice or when thunder can be heard. A reflector in the hands is a sail.',
-    },
-    {
-      topic: 'lightning-and-bonding',
-      text: 'Bond mast and cable screens and protect against lightning as the local code says, before the cable is connected.',
-    },
-    {
-      topic: 'sun',
-      text: 'Never look at the Sun to find a direction; use the shadow of a plumb line.',
-    },
+  const topics: CautionTopic[] = [
+    'local-codes',
+    'work-at-height',
+    'secured-tools',
+    'power-lines',
+    'weather',
+    'drilling-and-roof-load',
+    'lightning-and-bonding',
   ];
-  if (hasPoweredPart(job.distribution))
-    list.push({
-      topic: 'mains',
-      text: 'Amplifiers and switches fed from the mains are opened and connected by a licensed person only.',
-    });
-  return list;
+  // Screens that other households share can carry their voltage.
+  if (outlets(job.distribution) > 1) topics.push('foreign-voltage');
+  topics.push('sun', 'sun-focus');
+  if (parts(job.distribution).some(({ kind }) => kind === 'amplifier' || kind === 'switch'))
+    topics.push('mains');
+  return topics.map((topic) => ({ topic }));
 }
 
-/** Whether the tree holds an amplifier or a switch. */
-function hasPoweredPart(part: DistributionPart | null | undefined): boolean {
-  if (!part) return false;
-  if (part.kind === 'amplifier' || part.kind === 'switch') return true;
+const outlets = (tree: DistributionPart): number =>
+  parts(tree).filter(({ kind }) => kind === 'outlet').length;
+
+/** Every part of the tree. */
+function parts(part: DistributionPart | null | undefined): readonly DistributionPart[] {
+  if (!part) return [];
   const behind: (DistributionPart | null | undefined)[] = [];
   if ('to' in part) behind.push(part.to);
   if ('outputs' in part) behind.push(...part.outputs);
   if ('taps' in part) behind.push(...part.taps);
-  return behind.some(hasPoweredPart);
+  return [part, ...behind.flatMap(parts)];
 }

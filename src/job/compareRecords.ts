@@ -34,7 +34,7 @@ export interface RecordComparison {
   readonly readings: readonly ReadingChange[];
   /** Readings of the first visit that were not taken again, as `test point, slot, carrier, quantity`. */
   readonly notRepeated: readonly string[];
-  /** What the changes mean, as a fixed word. */
+  /** What the changes mean; the sheet has a sentence for each. */
   readonly meaning:
     | 'no-common-readings'
     | 'unchanged'
@@ -43,23 +43,7 @@ export interface RecordComparison {
     | 'one-slot-lower'
     | 'one-test-point-lower'
     | 'mixed';
-  /** The same in a sentence. */
-  readonly explanation: string;
 }
-
-const EXPLANATIONS: Readonly<Record<RecordComparison['meaning'], string>> = {
-  'no-common-readings': 'No reading was taken at both visits, so nothing can be compared.',
-  unchanged: 'No reading changed by more than its uncertainty.',
-  'all-lower-alike':
-    'Every reading fell by about the same: look at what all share, the reflector, its pointing, the outdoor unit and the first cable.',
-  'all-higher-alike':
-    'Every reading rose by about the same: compare the instruments, or see what was repaired in between.',
-  'one-slot-lower':
-    'Only one slot fell: look at its feed and its view (growing trees, new buildings) before the cable.',
-  'one-test-point-lower':
-    'Only one test point fell: look at the cable, connectors and outlet that only it uses.',
-  mixed: 'Readings changed in different ways: repeat them, then search for the cause slot by slot.',
-};
 
 const key = (v: ReadingVerdict) => [v.testPoint, v.slot, v.carrier, v.quantity].join(', ');
 
@@ -133,13 +117,11 @@ export function compareRecords(first: JobRecord, later: JobRecord): RecordCompar
       },
     ];
   });
-  const meaning = meaningOf(readings);
   return {
     inputs: differences(strip(first.job), strip(later.job)),
     readings,
     notRepeated: [...before.keys()].filter((name) => !after.has(name)),
-    meaning,
-    explanation: EXPLANATIONS[meaning],
+    meaning: meaningOf(readings),
   };
 }
 

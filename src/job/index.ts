@@ -4,7 +4,7 @@
  * @module job
  */
 
-export type { Caution } from './cautions.js';
+export type { Caution, CautionTopic } from './cautions.js';
 export { compareRecords, type ReadingChange, type RecordComparison } from './compareRecords.js';
 export type { Difference } from './differences.js';
 export type {
@@ -21,8 +21,6 @@ export type {
   JobStation,
   JobTarget,
 } from './jobFile.js';
-export { jobSheet } from './jobSheet.js';
-export { jobSheetHtml } from './jobSheetHtml.js';
 export { parseJob } from './parseJob.js';
 export { type JobPlan, planJob } from './planJob.js';
 export { type Recheck, recheckRecord } from './recheckRecord.js';

@@ -1,6 +1,7 @@
 /** Accept or not? Repeated readings, a limit, a rule; the guard band drawn. */
 
 import { type DecisionRule, decideConformity, decideRepeated } from 'slantpath/acceptance';
+import { englishWords } from 'slantpath/sheet';
 import { defineExample, literal, type Working } from '../lib/example.js';
 import { choice, number, optionalNumber, rows } from '../lib/inputs/inputs.js';
 import { shown } from '../lib/language/text.js';
@@ -167,7 +168,7 @@ export default defineExample({
       outputs: [
         {
           label: 'Verdict',
-          value: decision.verdict.replace(/-/g, ' '),
+          value: englishWords.codes.verdicts[decision.verdict],
           note: `next: ${next}`,
           main: true,
         },
@@ -213,7 +214,7 @@ export default defineExample({
           rows: others.map(({ name, decision: other }) => [
             name,
             shown(other.guardBand),
-            other.verdict.replace(/-/g, ' '),
+            englishWords.codes.verdicts[other.verdict],
           ]),
         },
       ],

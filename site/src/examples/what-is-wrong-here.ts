@@ -7,6 +7,7 @@ import {
   type FaultCause,
 } from 'slantpath/acceptance';
 import { halfPowerBeamwidth } from 'slantpath/antenna';
+import { englishWords } from 'slantpath/sheet';
 import { defineExample, literal, type Working } from '../lib/example.js';
 import { choice, optionalNumber, text, toggle } from '../lib/inputs/inputs.js';
 import { shown } from '../lib/language/text.js';
@@ -15,6 +16,9 @@ import { faultCases, readingsOf, tarnfell } from '../lib/tarnfellChain.js';
 
 /** Prepared once; a ranking then takes a few milliseconds. */
 const rank = causeRanker({ installation: tarnfell });
+
+/** The causes in a word or two. */
+const SHORT = englishWords.codes.causes;
 
 const CAUSES: Readonly<Record<FaultCause, string>> = {
   nothing: 'nothing is wrong',
@@ -280,7 +284,7 @@ export default defineExample({
           value: next ? asked(next.measurement) : 'none separates the first two',
           ...(next && second
             ? {
-                note: `tells ${first?.cause.replace(/-/g, ' ')} from ${second.cause.replace(/-/g, ' ')}`,
+                note: `tells ${SHORT[first?.cause ?? 'nothing']} from ${SHORT[second.cause]}`,
               }
             : {}),
         },
@@ -289,7 +293,7 @@ export default defineExample({
         bars(
           'Causes by probability',
           top.map(({ cause, probabilityRatio, location }) => ({
-            label: cause.replace(/-/g, ' '),
+            label: SHORT[cause],
             share: probabilityRatio,
             words: location ?? '',
           })),
@@ -297,7 +301,7 @@ export default defineExample({
       ],
       tables: [
         {
-          caption: `Evidence on the first cause, ${first?.cause.replace(/-/g, ' ')}, strongest first`,
+          caption: `Evidence on the first cause, ${SHORT[first?.cause ?? 'nothing']}, strongest first`,
           columns: ['Seen', 'By this cause', 'If all were well', 'Speaks'],
           rows: evidence.map((entry) => [
             seen(entry.observation),

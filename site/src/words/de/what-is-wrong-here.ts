@@ -56,22 +56,22 @@ const places: Pairs = {
 
 /** Causes in a word or two, alone and with a place. */
 const causes: Pairs = {
-  nothing: 'nichts',
+  'nothing wrong': 'nichts',
   mispointed: 'falsch ausgerichtet',
-  'mast leaning': 'Mast schief',
+  'leaning mast': 'Mast schief',
   'polarization rotated': 'Feed verdreht',
   'wrong slot': 'falscher Satellit',
   'side lobe': 'Nebenkeule',
-  obstructed: 'Sicht verstellt',
+  'view obstructed': 'Sicht verstellt',
   'bad connector': 'schlechter Stecker',
   'wrong cable': 'falsches Kabel',
-  'part failed': 'Teil ausgefallen',
-  'supply low': 'Speisung zu niedrig',
+  'failed part': 'Teil ausgefallen',
+  'supply too low': 'Speisung zu niedrig',
   'unit out of tolerance': 'Außeneinheit außer Toleranz',
   overloaded: 'übersteuert',
   interference: 'Störsignal',
   rain: 'Regen',
-  'sun outage': 'Sonnenstörung',
+  'Sun outage': 'Sonnenstörung',
 };
 const placed: Pairs = Object.fromEntries(
   Object.entries(causes).map(([english, german]) => [`${english}: {}`, `${german}: {}`]),

@@ -1,9 +1,10 @@
 /** The job sheet as one HTML document that prints on one or two pages. */
 
-import type { JobRecord } from './recordJob.js';
-import type { SheetBlock } from './sheetBlocks.js';
-import { planBlocks } from './sheetPlan.js';
-import { resultBlocks } from './sheetResults.js';
+import type { JobRecord } from '../job/index.js';
+import type { SheetBlock } from './blocks.js';
+import { planBlocks } from './planBlocks.js';
+import { resultBlocks } from './resultBlocks.js';
+import { englishWords, type SheetWords } from './words/en.js';
 
 /** Styles of the sheet: ink on paper, two columns in print where the tables allow it. */
 const STYLE = `
@@ -58,13 +59,15 @@ function blockHtml(block: SheetBlock): string {
 /**
  * Job sheet of a record as one self-contained HTML document for the printer.
  *
- * @param record  From {@link recordJob}. Its texts are escaped, so that a title cannot carry markup.
+ * @param record  From `recordJob`. Its texts are escaped, so that a title cannot carry markup.
+ * @param words  The words; English when left out.
  * @returns The document; no script, no outside file.
  *
  * Source: the record. Accuracy: rounded for reading, the record keeps all digits.
  * @example
  * ```ts
- * import { jobSheetHtml, parseJob, recordJob } from 'slantpath/job';
+ * import { parseJob, recordJob } from 'slantpath/job';
+ * import { jobSheetHtml } from 'slantpath/sheet';
  * const job = parseJob({
  *   format: 'slantpath-job', version: 1, title: 'One slot', date: '2026-07-14',
  *   station: { name: 'hut', latitudeDeg: 46.6, longitudeDeg: 10.3, heightM: 1480 },
@@ -88,21 +91,23 @@ function blockHtml(block: SheetBlock): string {
  * html.includes('<h1>Job sheet: Hut &lt;1&gt;</h1>'); // => true
  * ```
  */
-export function jobSheetHtml(record: JobRecord): string {
+export function jobSheetHtml(record: JobRecord, words: SheetWords = englishWords): string {
   const { job } = record;
+  const title = escaped(words.head.title(job.title));
+  const day = words.head.day(job.date, `${record.format} ${record.version}`);
   return `<!doctype html>
-<html lang="en">
+<html lang="${escaped(words.language)}">
 <head>
 <meta charset="utf-8">
 <meta name="viewport" content="width=device-width, initial-scale=1">
-<title>Job sheet: ${escaped(job.title)}</title>
+<title>${title}</title>
 <style>${STYLE}</style>
 </head>
 <body>
-<h1>Job sheet: ${escaped(job.title)}</h1>
-<p>Day of the work ${escaped(job.date)}, record format ${record.format} ${record.version}</p>
-${[...planBlocks(record), ...resultBlocks(record)].map(blockHtml).join('\n')}
-<div class="signature"><span>Done by, date</span><span>Seen by, date</span></div>
+<h1>${title}</h1>
+<p>${escaped(day)}</p>
+${[...planBlocks(record, words), ...resultBlocks(record, words)].map(blockHtml).join('\n')}
+<div class="signature"><span>${escaped(words.head.doneBy)}</span><span>${escaped(words.head.seenBy)}</span></div>
 </body>
 </html>
 `;

@@ -1,20 +1,23 @@
 /** The job sheet as plain text: a record in the order in which the work is done. */
 
-import type { JobRecord } from './recordJob.js';
-import { planBlocks } from './sheetPlan.js';
-import { resultBlocks } from './sheetResults.js';
+import type { JobRecord } from '../job/index.js';
+import { planBlocks } from './planBlocks.js';
+import { resultBlocks } from './resultBlocks.js';
 import { blockText, SHEET_WIDTH } from './text.js';
+import { englishWords, type SheetWords } from './words/en.js';
 
 /**
- * Job sheet of a record, as plain text of at most 100 characters a line.
+ * Job sheet of a record, as plain text.
  *
- * @param record  From {@link recordJob}.
+ * @param record  From `recordJob`.
+ * @param words  The words; English when left out.
  * @returns The sheet; every figure on it stands in the record.
  *
  * Source: the record. Accuracy: rounded for reading, the record keeps all digits.
  * @example
  * ```ts
- * import { jobSheet, parseJob, recordJob } from 'slantpath/job';
+ * import { parseJob, recordJob } from 'slantpath/job';
+ * import { jobSheet } from 'slantpath/sheet';
  * const job = parseJob({
  *   format: 'slantpath-job', version: 1, title: 'One slot', date: '2026-07-14',
  *   station: { name: 'hut', latitudeDeg: 46.6, longitudeDeg: 10.3, heightM: 1480 },
@@ -35,16 +38,16 @@ import { blockText, SHEET_WIDTH } from './text.js';
  *   limits: [{ testPoint: 'outlets', quantity: 'level', minimumDbuv: 47, maximumDbuv: 77 }],
  * });
  * const sheet = jobSheet(recordJob(job)).split('\n');
- * sheet.find((line) => line.startsWith('middle ')); // => 'middle     16.4 E        171.63     167.7      36.10     38081  -5.8'
+ * sheet.find((line) => line.startsWith('middle ')); // => 'middle    16.4° E        171.63     167.7      36.10     38081  -5.8'
  * ```
  */
-export function jobSheet(record: JobRecord): string {
+export function jobSheet(record: JobRecord, words: SheetWords = englishWords): string {
   const { job } = record;
   return `${[
     '='.repeat(SHEET_WIDTH),
-    `Job sheet: ${job.title}`,
-    `Day of the work ${job.date}, record format ${record.format} ${record.version}`,
+    words.head.title(job.title),
+    words.head.day(job.date, `${record.format} ${record.version}`),
     '='.repeat(SHEET_WIDTH),
-    ...[...planBlocks(record), ...resultBlocks(record)].map(blockText),
+    ...[...planBlocks(record, words), ...resultBlocks(record, words)].map(blockText),
   ].join('\n')}\n`;
 }

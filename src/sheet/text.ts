@@ -1,6 +1,6 @@
 /** Plain text of the sheet's blocks: headings, wrapped lines and tables with aligned columns. */
 
-import type { SheetBlock, SheetTable } from './sheetBlocks.js';
+import type { SheetBlock, SheetTable } from './blocks.js';
 
 /** Width of the sheet in characters. */
 export const SHEET_WIDTH = 84;

@@ -32,17 +32,3 @@ export const table = (
   rows: readonly (readonly string[])[],
   left: readonly number[] = [0],
 ): SheetBlock => ({ kind: 'table', header, rows, left });
-
-/** A number with fixed decimals; a dash where there is none. */
-export function fixed(value: number | null | undefined, decimals: number, unit = ''): string {
-  if (value === null || value === undefined) return '-';
-  // Rounds -0.04 to 0.0, not to -0.0.
-  const text = value.toFixed(decimals);
-  return (Number(text) === 0 ? text.replace('-', '') : text) + unit;
-}
-
-/** The same with its sign always written. */
-export function signed(value: number | null | undefined, decimals: number, unit = ''): string {
-  const text = fixed(value, decimals, unit);
-  return value === null || value === undefined || text.startsWith('-') ? text : `+${text}`;
-}

@@ -1,0 +1,228 @@
+/** First half of the job sheet: what was planned. */
+
+import type { JobRecord, SignalPlan } from '../job/index.js';
+import { caution, type SheetBlock, section, table } from './blocks.js';
+import { type Numbers, numbersOf } from './numbers.js';
+import type { SheetWords } from './words/en.js';
+
+/** Lines of the plan. */
+export function planBlocks(record: JobRecord, words: SheetWords): SheetBlock[] {
+  const { codes, sections } = words;
+  const numbers = numbersOf(words);
+  return [
+    section(sections.cautions),
+    ...record.plan.cautions.map(({ topic }) => caution(codes.cautions[topic])),
+    ...stationBlocks(record, words, numbers),
+    ...slotBlocks(record, words, numbers),
+    ...mountBlocks(record, words, numbers),
+    ...viewBlocks(record, words, numbers),
+    ...rainBlocks(record, words, numbers),
+    ...antennaBlocks(record, words, numbers),
+  ];
+}
+
+function stationBlocks(
+  { job: { station }, plan: { north } }: JobRecord,
+  words: SheetWords,
+  { fixed, signed, latitude, longitude }: Numbers,
+): SheetBlock[] {
+  const sentences = [
+    words.declination(
+      signed(north.declinationDeg, 1),
+      fixed(north.declinationUncertaintyDeg, 1),
+      north.model,
+      north.validity !== 'valid',
+    ),
+    words.magneticBearing(north.declinationDeg >= 0, fixed(Math.abs(north.declinationDeg), 1)),
+    words.codes.compass[north.compassZone],
+  ];
+  return [
+    section(words.sections.station),
+    `${station.name}: ${latitude(station.latitudeDeg, 4)}, ${longitude(station.longitudeDeg, 4)}, ${fixed(station.heightM, 0)} m`,
+    sentences.join(' ').trim(),
+  ];
+}
+
+function slotBlocks({ plan }: JobRecord, words: SheetWords, numbers: Numbers): SheetBlock[] {
+  const { columns, codes } = words;
+  const { fixed, signed, longitude } = numbers;
+  return [
+    section(words.sections.slots),
+    table(
+      [
+        columns.slot,
+        columns.longitude,
+        columns.azimuthTrue,
+        columns.magnetic,
+        columns.elevation,
+        columns.rangeKm,
+        columns.skew,
+      ],
+      plan.directions.map((d) => [
+        d.kind === 'visible' ? d.slot : `${d.slot} (${codes.directions[d.kind]})`,
+        longitude(d.orbitalLongitudeDeg, 1),
+        fixed(d.azimuthDeg, 2),
+        fixed(d.magneticAzimuthDeg, 1),
+        fixed(d.elevationDeg, 2),
+        fixed(d.slantRangeKm, 0),
+        signed(d.skewDeg, 1),
+      ]),
+    ),
+    words.skewSense,
+  ];
+}
+
+function mountBlocks(
+  { job, plan: { mount } }: JobRecord,
+  words: SheetWords,
+  { fixed, signed }: Numbers,
+): SheetBlock[] {
+  const { columns, sections } = words;
+  if (mount.kind === 'no-slot') return [section(sections.mount), words.noSlot];
+  const blocks: SheetBlock[] = [
+    section(sections.mount),
+    words.boresight(
+      fixed(mount.boresightAzimuthDeg, 2),
+      fixed(mount.magneticAzimuthDeg, 1),
+      fixed(mount.boresightElevationDeg, 2),
+    ),
+    words.face(
+      fixed(Math.abs(mount.preset.faceLeanDeg), 1),
+      mount.preset.faceLeanDeg < 0,
+      fixed(job.antenna.offsetAngleDeg, 1),
+    ),
+    words.arm(turn(mount.tiltDeg, words, fixed)),
+  ];
+  if (mount.feeds.length > 0)
+    blocks.push(
+      table(
+        [columns.feedFor, columns.acrossMm, columns.upMm, columns.lossDb],
+        mount.feeds.map((feed) => [
+          feed.slot,
+          signed(feed.acrossMm, 0),
+          signed(feed.upMm, 0),
+          fixed(
+            Math.max(...mount.losses.filter((l) => l.slot === feed.slot).map((l) => l.lossDb)),
+            2,
+          ),
+        ]),
+      ),
+      words.feedPlaces,
+    );
+  return blocks;
+}
+
+/** A turn in words: the amount, then the sense. */
+function turn(turnDeg: number, words: SheetWords, fixed: Numbers['fixed']): string {
+  const amount = fixed(Math.abs(turnDeg), 1);
+  const none = Math.abs(turnDeg) < 0.05;
+  return words.turn(amount, none ? 'none' : turnDeg > 0 ? 'clockwise' : 'counter-clockwise');
+}
+
+function viewBlocks(
+  { plan }: JobRecord,
+  words: SheetWords,
+  { fixed, signed }: Numbers,
+): SheetBlock[] {
+  const { columns } = words;
+  return [
+    section(words.sections.view),
+    table(
+      [columns.slot, columns.skyline, columns.clearance, columns.wanted, columns.verdict],
+      plan.views.map((v) => [
+        v.slot,
+        fixed(v.horizonElevationDeg, 1),
+        signed(v.clearanceDeg, 1),
+        fixed(v.requiredClearanceDeg, 1),
+        words.codes.views[v.kind],
+      ]),
+      [0, 4],
+    ),
+  ];
+}
+
+function rainBlocks(
+  { job, plan: { rain, signals } }: JobRecord,
+  words: SheetWords,
+  { fixed, digits, plain }: Numbers,
+): SheetBlock[] {
+  const { columns } = words;
+  const source = `${words.codes.rainSources[rain.source]}; ${rain.editions.join(', ')}`;
+  return [
+    section(words.sections.rain),
+    `${words.rain(
+      fixed(rain.rainRate001MmPerH, 1),
+      fixed(100 * rain.rainRateUncertaintyRatio, 0),
+      fixed(rain.rainHeightKm, 2),
+      source,
+    )} ${words.promise(plain(job.target.exceededPercent))}`,
+    table(
+      [
+        columns.slot,
+        columns.carrier,
+        columns.rainDb,
+        columns.allDb,
+        '±',
+        columns.marginClear,
+        columns.marginFaded,
+        columns.failsPercent,
+        columns.hoursAYear,
+      ],
+      signals.map((s) => [
+        s.slot,
+        s.carrier,
+        fixed(s.fade.rainDb, 2),
+        fixed(s.fade.attenuationDb, 2),
+        fixed(s.fade.standardDb, 2),
+        fixed(s.clearMarginDb, 1),
+        fixed(s.fadedMarginDb, 1),
+        failing(s, words, (percent) => digits(percent, 2)),
+        failing(s, words, (percent) => fixed(percent * 87.66, 1)),
+      ]),
+      [0, 1],
+    ),
+  ];
+}
+
+/** Share of the year in the sheet's unit; the model ends at 0.001 and 50 per cent. A year has 8766 hours. */
+function failing(
+  signal: SignalPlan,
+  words: SheetWords,
+  told: (exceededPercent: number) => string,
+): string {
+  const text = told(signal.exceededPercent);
+  if (signal.availability === 'better-than') return words.under(text);
+  return signal.availability === 'worse-than' ? words.over(text) : text;
+}
+
+function antennaBlocks(
+  { job, plan }: JobRecord,
+  words: SheetWords,
+  { fixed }: Numbers,
+): SheetBlock[] {
+  const { columns } = words;
+  return [
+    section(words.sections.antenna),
+    table(
+      [
+        columns.slot,
+        columns.carrier,
+        columns.levelDbuv,
+        columns.carrierToNoiseDb,
+        columns.neededDb,
+        columns.mode,
+      ],
+      plan.signals.map((s) => [
+        s.slot,
+        s.carrier,
+        fixed(s.levelDbuv, 1),
+        fixed(s.carrierToNoiseDb, 1),
+        fixed(s.requiredDb, 1),
+        job.slots
+          .find(({ name }) => name === s.slot)
+          ?.carriers.find(({ name }) => name === s.carrier)?.mode ?? '-',
+      ]),
+      [0, 1, 5],
+    ),
+  ];
+}

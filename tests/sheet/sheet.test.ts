@@ -1,0 +1,85 @@
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { type JobFile, parseJob, recordJob } from 'slantpath/job';
+import { englishWords, jobSheet, jobSheetHtml, type SheetWords } from 'slantpath/sheet';
+import { describe, expect, test } from 'vitest';
+
+const job = parseJob(
+  readFileSync(
+    fileURLToPath(new URL('../../examples/job/tarnfell-lower-hut.json', import.meta.url)),
+    'utf8',
+  ),
+);
+const record = recordJob(job);
+const [slot] = job.slots;
+if (!slot) throw new Error('no slot');
+const before: JobFile = { ...job, readings: [], peaking: [] };
+
+describe('the sheet', () => {
+  test('tells the job in the order of the work, and only what the record holds', () => {
+    const sheet = jobSheet(record);
+    const sections = [
+      'Cautions',
+      'Station',
+      'Slots',
+      'Mount',
+      'View',
+      'Rain and availability',
+      'Expected at the antenna',
+      'Peaking',
+      'Expected at the outlets',
+      'Readings',
+      'Look at first',
+    ];
+    const places = sections.map((title) => sheet.indexOf(`\n${title}`));
+    expect(places).toEqual([...places].sort((a, b) => a - b));
+    expect(places[0]).toBeGreaterThan(0);
+    for (const { elevationDeg } of record.plan.directions)
+      expect(sheet).toContain(elevationDeg.toFixed(2));
+    expect(sheet).not.toMatch(/NaN|undefined|Infinity|null/);
+    for (const line of sheet.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
+  });
+
+  test('as HTML carries no markup from the job file', () => {
+    const evil = recordJob({ ...job, title: '<script>alert(1)</script> & "more"' });
+    expect(jobSheetHtml(evil)).not.toContain('<script>');
+    expect(jobSheetHtml(evil)).toContain(
+      '&lt;script&gt;alert(1)&lt;/script&gt; &amp; &quot;more&quot;',
+    );
+  });
+
+  test('nor from the format and version of a record that came from elsewhere', () => {
+    const evil = { ...record, format: '<script>1</script>', version: '<b>' } as never;
+    expect(jobSheetHtml(evil)).not.toMatch(/<script>|<b>/);
+  });
+
+  test('says what is not there', () => {
+    const far = recordJob({ ...before, slots: [{ ...slot, orbitalLongitudeDeg: -120 }] });
+    expect(jobSheet(far)).toContain('below horizon');
+    const under = recordJob({
+      ...before,
+      station: { ...job.station, latitudeDeg: 0, longitudeDeg: 7.2 },
+      antenna: { ...job.antenna, offsetAngleDeg: 0 },
+      slots: [slot],
+    });
+    expect(jobSheet(under)).not.toMatch(/NaN|null|undefined/);
+  });
+});
+
+describe('the words', () => {
+  test('are an argument: every word and the decimal mark come from it', () => {
+    const words: SheetWords = {
+      ...englishWords,
+      language: 'x',
+      decimalMark: ',',
+      outcome: (outcome) => `It ${outcome}.`,
+    };
+    expect(jobSheet(record, words)).toContain('It does not conform.');
+    expect(jobSheet(record, words)).toContain('36,33');
+    expect(jobSheetHtml(record, words)).toContain('<html lang="x">');
+  });
+
+  test('a turn is an amount and a sense, never a sign', () => {
+    expect(jobSheet(record)).toContain('Tilt of the feed arm: 3.7° counter-clockwise');
+  });
+});
