@@ -17,3 +17,4 @@ export * from './peaking/index.js';
 export * from './pointing/index.js';
 export * from './propagation/index.js';
 export * from './survey/index.js';
+export * from './tuning/index.js';
