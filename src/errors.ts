@@ -12,9 +12,11 @@ export type DomainErrorCode =
   | 'not-finite'
   | 'out-of-range'
   | 'not-an-option'
+  | 'unknown-field'
   | 'malformed'
   | 'empty'
   | 'too-few'
+  | 'too-many'
   | 'length-mismatch'
   | 'inconsistent';
 
@@ -32,7 +34,32 @@ export interface DomainErrorDetails {
   readonly slip?: string | undefined;
   /** Row of the bad value in a batch call, from 0. */
   readonly index?: number | undefined;
+  /** Least value allowed, where there is one; itself left out where `allowed` says `above`. */
+  readonly minimum?: number | undefined;
+  /** Largest value allowed, where there is one. */
+  readonly maximum?: number | undefined;
 }
+
+/** A {@link DomainError} as plain data, for logs and for other programs: what `JSON.stringify` writes. */
+export interface DomainErrorJson {
+  readonly name: 'DomainError';
+  readonly code: DomainErrorCode;
+  readonly message: string;
+  readonly parameter: string;
+  /** The value as it came in: a number, text or truth value as it is, anything else as the message shows it. */
+  readonly received: string | number | boolean | null;
+  readonly allowed: string;
+  readonly slip?: string;
+  readonly index?: number;
+  readonly minimum?: number;
+  readonly maximum?: number;
+}
+
+/** Mark that the error carries in every copy of the library, whatever its module format. */
+const MARK = 'slantpath/DomainError';
+
+/** Longest part of a message that is shown whole. */
+const LONGEST_TEXT = 240;
 
 /**
  * Wrong input: a value outside its domain, missing, of another type or inconsistent with its neighbours.
@@ -65,12 +92,20 @@ export class DomainError extends RangeError implements DomainErrorDetails {
   readonly slip: string | undefined;
   /** Row of the bad value in a batch call, from 0. */
   readonly index: number | undefined;
+  /** Least value allowed, where there is one; itself left out where `allowed` says `above`. */
+  readonly minimum: number | undefined;
+  /** Largest value allowed, where there is one. */
+  readonly maximum: number | undefined;
 
   /** Builds the message from the facts; it never prints more than one value. */
-  constructor(details: DomainErrorDetails) {
-    const { parameter, received, allowed, slip, index } = details;
+  constructor(details: DomainErrorDetails, options?: { readonly cause?: unknown }) {
+    const { parameter, received, slip, index } = details;
+    const allowed = shortened(details.allowed);
     const where = index === undefined ? parameter : `${parameter}[${index}]`;
-    super(`${where} must be ${allowed}, got ${show(received)}${slip ? `; ${slip}` : ''}`);
+    super(
+      `${where} must be ${allowed}, got ${show(received)}${slip ? `; ${shortened(slip)}` : ''}`,
+      options,
+    );
     this.name = 'DomainError';
     this.code = details.code;
     this.parameter = parameter;
@@ -78,7 +113,123 @@ export class DomainError extends RangeError implements DomainErrorDetails {
     this.allowed = allowed;
     this.slip = slip;
     this.index = index;
+    this.minimum = details.minimum;
+    this.maximum = details.maximum;
+    Object.defineProperty(this, Symbol.for(MARK), { value: true });
   }
+
+  /**
+   * The same error told from further out, itself the `cause`: the path goes before the parameter.
+   *
+   * @param path  Where the refused object lies, such as `slots[1]`; may be empty.
+   * @param parameter  What the caller calls the parameter in there; default as it is.
+   */
+  at(path: string, parameter = this.parameter): DomainError {
+    const joint = path === '' || parameter === '' || parameter.startsWith('[') ? '' : '.';
+    const told = `${path}${joint}${parameter}`;
+    if (told === this.parameter) return this;
+    return new DomainError({ ...factsOf(this), parameter: told }, { cause: this });
+  }
+
+  /** The same error with the row of a batch, itself the `cause`; an error that has a row keeps it. */
+  inRow(index: number): DomainError {
+    if (this.index !== undefined) return this;
+    return new DomainError({ ...factsOf(this), index }, { cause: this });
+  }
+
+  /** Plain data with the message, for logs and for other programs. */
+  toJSON(): DomainErrorJson {
+    const { code, message, parameter, received, allowed, slip, index, minimum, maximum } = this;
+    const plain =
+      received === null ||
+      typeof received === 'boolean' ||
+      (typeof received === 'string' && received.length <= LONGEST_TEXT) ||
+      (typeof received === 'number' && Number.isFinite(received) && !Object.is(received, -0));
+    return {
+      name: 'DomainError',
+      code,
+      message,
+      parameter,
+      received: plain ? received : show(received),
+      allowed,
+      ...(slip === undefined ? {} : { slip }),
+      ...(index === undefined ? {} : { index }),
+      ...(minimum === undefined ? {} : { minimum }),
+      ...(maximum === undefined ? {} : { maximum }),
+    };
+  }
+}
+
+function factsOf(error: DomainError): DomainErrorDetails {
+  const { code, parameter, received, allowed, slip, index, minimum, maximum } = error;
+  return { code, parameter, received, allowed, slip, index, minimum, maximum };
+}
+
+/**
+ * Whether something caught is a {@link DomainError}, also one thrown by another copy of the library: an app that loads it as an
+ * ES module and as CommonJS has two classes, and `instanceof` knows only one of them.
+ *
+ * @example
+ * ```ts
+ * import { isDomainError } from 'slantpath';
+ * import { lookAngles } from 'slantpath/pointing';
+ * let field = '';
+ * try {
+ *   lookAngles({ latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 190000 }, 16.4);
+ * } catch (error) {
+ *   if (!isDomainError(error)) throw error;
+ *   field = `${error.parameter} ${error.minimum} ${error.maximum}`;
+ * }
+ * field; // => 'heightM -1000 100000'
+ * ```
+ */
+export function isDomainError(caught: unknown): caught is DomainError {
+  return (
+    typeof caught === 'object' &&
+    caught !== null &&
+    (caught as Record<symbol, unknown>)[Symbol.for(MARK)] === true
+  );
+}
+
+/**
+ * Runs a computation on a part of the input; an error comes out with the path in front of its parameter.
+ *
+ * @param names  What the caller calls the parameters: beginnings of paths with what stands for them, the longest counts;
+ *   `{ tree: '' }` turns `tree.outputs[1]` into `outputs[1]`.
+ */
+export function within<T>(
+  path: string,
+  compute: () => T,
+  names: Readonly<Record<string, string>> = {},
+): T {
+  try {
+    return compute();
+  } catch (error) {
+    throw isDomainError(error) ? error.at(path, renamed(error.parameter, names)) : error;
+  }
+}
+
+function renamed(parameter: string, names: Readonly<Record<string, string>>): string {
+  const known = Object.keys(names).filter(
+    (name) => parameter.startsWith(name) && /^$|^[.[]/.test(parameter.slice(name.length)),
+  );
+  const longest = known.sort((a, b) => b.length - a.length)[0];
+  if (longest === undefined) return parameter;
+  return `${names[longest]}${parameter.slice(longest.length)}`.replace(/^\./, '');
+}
+
+/** Runs a computation on a row of a batch; an error comes out with the row. */
+export function withinRow<T>(index: number, compute: () => T): T {
+  try {
+    return compute();
+  } catch (error) {
+    throw isDomainError(error) ? error.inRow(index) : error;
+  }
+}
+
+/** A text that fits in a message: the beginning of a long one. */
+function shortened(text: string): string {
+  return text.length > LONGEST_TEXT ? `${text.slice(0, LONGEST_TEXT - 1)}…` : text;
 }
 
 /** One value, briefly: an array is shown by its length, an object by its kind, a long text is cut. */
@@ -91,13 +242,14 @@ function show(value: unknown): string {
   return Object.is(value, -0) ? '-0' : String(value);
 }
 
-/** Throws the error for a value that is not a finite number. */
+/** Throws the error for a value that is not the number asked for. */
 function refuse(
   parameter: string,
   received: unknown,
   allowed: string,
   slip?: string,
   index?: number,
+  bounds?: { readonly minimum?: number | undefined; readonly maximum?: number | undefined },
 ): never {
   const code =
     received === undefined || received === null
@@ -107,17 +259,28 @@ function refuse(
         : Number.isFinite(received)
           ? 'out-of-range'
           : 'not-finite';
-  throw new DomainError({ code, parameter, received, allowed, slip, index });
+  const quoted =
+    typeof received === 'string' && received.trim() !== '' && Number.isFinite(Number(received));
+  throw new DomainError({
+    code,
+    parameter,
+    received,
+    allowed,
+    // A slip of the unit or of the order shows in a number only.
+    slip: code === 'out-of-range' ? slip : quoted ? 'is the number in quotes?' : undefined,
+    index,
+    ...bounds,
+  });
 }
 
-/** Returns `value` if it is a finite number, otherwise throws. */
+/** Returns `value` if it is a finite number, otherwise throws; -0 comes out as 0. */
 export function finite(parameter: string, value: number, slip?: string, index?: number): number {
-  if (Number.isFinite(value)) return value;
+  if (Number.isFinite(value)) return value + 0;
   return refuse(parameter, value, 'a finite number', slip, index);
 }
 
 /**
- * Returns `value` held to `minimum`..`maximum` (both inclusive); a few units in the last place beyond
+ * Returns `value` held to `minimum`..`maximum` (both inclusive), -0 as 0; a few units in the last place beyond
  * an end are brought back to it, more throws.
  */
 export function inRange(
@@ -128,20 +291,21 @@ export function inRange(
   slip?: string,
   index?: number,
 ): number {
-  if (typeof value === 'number' && value >= minimum && value <= maximum) return value;
-  if (Number.isFinite(value)) {
+  if (typeof value === 'number') {
+    if (value >= minimum && value <= maximum) return value + 0;
     if (value < minimum && minimum - value <= 8e-16 * Math.abs(minimum)) return minimum;
     if (value > maximum && value - maximum <= 8e-16 * Math.abs(maximum)) return maximum;
   }
-  const allowed =
-    maximum === Number.POSITIVE_INFINITY ? `${minimum} or more` : `from ${minimum} to ${maximum}`;
-  return refuse(parameter, value, allowed, slip, index);
+  const open = maximum === Number.POSITIVE_INFINITY;
+  const allowed = open ? `${minimum} or more` : `from ${minimum} to ${maximum}`;
+  const bounds = { minimum, maximum: open ? undefined : maximum };
+  return refuse(parameter, value, allowed, slip, index, bounds);
 }
 
 /** Returns `value` if it is finite and above zero, otherwise throws. */
 export function positive(parameter: string, value: number, slip?: string, index?: number): number {
-  if (value > 0 && Number.isFinite(value)) return value;
-  return refuse(parameter, value, 'above 0', slip, index);
+  if (typeof value === 'number' && value > 0 && Number.isFinite(value)) return value;
+  return refuse(parameter, value, 'above 0', slip, index, { minimum: 0 });
 }
 
 /** Returns `value` if it is one of `options`, otherwise throws. */
@@ -151,8 +315,19 @@ export function oneOf<T extends string>(parameter: string, value: T, options: re
     code: value === undefined || value === null ? 'missing' : 'not-an-option',
     parameter,
     received: value,
-    allowed: `one of ${options.join(', ')}`,
+    allowed: `one of ${listed(options)}`,
   });
+}
+
+/** Words in a row; of many only the first, and how many there are. */
+export function listed(words: readonly string[]): string {
+  const whole = words.join(', ');
+  if (whole.length < LONGEST_TEXT - 20) return whole;
+  const first = words
+    .slice(0, 8)
+    .join(', ')
+    .slice(0, LONGEST_TEXT - 40);
+  return `${first} … (${words.length} in all)`;
 }
 
 /** Returns `value` if it is an object, so that its fields can be read; otherwise throws. */

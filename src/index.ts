@@ -10,7 +10,13 @@ export * from './acceptance/index.js';
 export * from './antenna/index.js';
 export * from './distribution/index.js';
 export * from './earth/index.js';
-export { DomainError, type DomainErrorCode, type DomainErrorDetails } from './errors.js';
+export {
+  DomainError,
+  type DomainErrorCode,
+  type DomainErrorDetails,
+  type DomainErrorJson,
+  isDomainError,
+} from './errors.js';
 export * from './link/index.js';
 export { sumPowerDbm } from './numeric/decibel.js';
 export * from './peaking/index.js';

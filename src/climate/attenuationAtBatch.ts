@@ -1,6 +1,6 @@
 /** Rain and total attenuation for columns of stations, through a climate grid. */
 
-import { DomainError, object } from '../errors.js';
+import { object, withinRow } from '../errors.js';
 import { type Column, inRow, outColumn, rowCount } from '../numeric/columns.js';
 import { rainAttenuationBatch, totalAttenuationBatch } from '../propagation/index.js';
 import { gasAndCloud } from './attenuationAt.js';
@@ -41,17 +41,6 @@ export interface PlannedAttenuation {
   readonly cloudDb: Float64Array;
   /** All causes together, dB. */
   readonly attenuationDb: Float64Array;
-}
-
-/** Runs a row and puts its number into an error. */
-function atRow<T>(row: number, run: () => T): T {
-  try {
-    return run();
-  } catch (error) {
-    if (!(error instanceof DomainError) || error.index !== undefined) throw error;
-    const { code, parameter, received, allowed, slip } = error;
-    throw new DomainError({ code, parameter, received, allowed, slip, index: row });
-  }
 }
 
 /**
@@ -114,14 +103,14 @@ export function attenuationAtBatch(
     () => new Float64Array(rows),
   ) as [Float64Array, Float64Array, Float64Array, Float64Array];
   for (let row = 0; row < rows; row++) {
-    const climate = atRow(row, () =>
+    const climate = withinRow(row, () =>
       climateOf({
         latitudeDeg: inRow(latitudeDeg, row),
         longitudeDeg: inRow(longitudeDeg, row),
         heightM: inRow(heightM, row),
       }),
     );
-    const water = atRow(row, () =>
+    const water = withinRow(row, () =>
       gasAndCloud(climate, {
         frequencyGHz: inRow(frequencyGHz, row),
         elevationDeg: inRow(elevationDeg, row),

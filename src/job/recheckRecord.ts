@@ -1,10 +1,9 @@
 /** A record computed again from its own inputs: does it still say what it said? */
 
-import { DomainError } from '../errors.js';
+import { DomainError, within } from '../errors.js';
 import { type Difference, differences } from './differences.js';
 import { parseJob } from './parseJob.js';
 import { type JobRecord, recordJob } from './recordJob.js';
-import { within } from './within.js';
 
 /** What a recheck found; read `kind` first. */
 export type Recheck =

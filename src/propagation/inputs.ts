@@ -1,19 +1,6 @@
 /** Guards for the inputs that every recommendation shares; the words of a slip stand here once. */
 
-import { finite, inRange as heldTo } from '../errors.js';
-
-/** The guard of the ground floor; text and null, which compare like numbers, are refused as well, and -0 comes out as 0. */
-export function inRange(
-  parameter: string,
-  value: number,
-  minimum: number,
-  maximum: number,
-  slip?: string,
-  index?: number,
-): number {
-  if (typeof value !== 'number') return finite(parameter, value, slip, index);
-  return heldTo(parameter, value, minimum, maximum, slip, index) + 0;
-}
+import { inRange } from '../errors.js';
 
 /** Frequency in GHz, held to what any of the formulas can digest. */
 export function checkedFrequencyGHz(

@@ -1,8 +1,8 @@
 /** Recommendation ITU-R P.1623-1 (03/2005): how long fades last and how many there are. */
 
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { normalExceedance } from '../numeric/normal.js';
-import { checkedFrequencyGHz, checkedRaisedElevationDeg, inRange, namesOutside } from './inputs.js';
+import { checkedFrequencyGHz, checkedRaisedElevationDeg, namesOutside } from './inputs.js';
 
 /** Input of {@link fadeDuration}. */
 export interface FadeDurationInput {

@@ -1,7 +1,7 @@
 /** Recommendation ITU-R P.834-9, section 4: loss by the spreading of the beam in the falling refractive index. */
 
-import { object } from '../errors.js';
-import { inRange, namesOutside } from './inputs.js';
+import { inRange, object } from '../errors.js';
+import { namesOutside } from './inputs.js';
 
 /** Loss by beam spreading with its terms. */
 export interface BeamSpreadingLoss {

@@ -1,7 +1,7 @@
 /** Recommendation ITU-R P.841-6 (08/2019): percentages of an average year and of its worst month. */
 
-import { object } from '../errors.js';
-import { checkedPercent, inRange, namesOutside } from './inputs.js';
+import { inRange, object } from '../errors.js';
+import { checkedPercent, namesOutside } from './inputs.js';
 
 /** How the worst month departs from the year at a place; the values for planning anywhere where not given. */
 export interface WorstMonthClimate {

@@ -9,8 +9,8 @@ import {
   type FaultCause,
   rankCauses,
 } from '../../acceptance/index.js';
+import { within } from '../../errors.js';
 import type { JobCarrier, JobFile, JobReading } from '../jobFile.js';
-import { within } from '../within.js';
 import type { DirectionPlan } from './directions.js';
 import { carrierOf } from './peaking.js';
 import type { SignalPlan } from './signals.js';
@@ -66,9 +66,14 @@ function installation(
       },
     ];
   });
-  const points = causeTestPoints(job.distribution, {
-    frequenciesMHz: carriers.map(({ frequencyMHz }) => frequencyMHz),
-  });
+  const points = within(
+    'distribution',
+    () =>
+      causeTestPoints(job.distribution, {
+        frequenciesMHz: carriers.map(({ frequencyMHz }) => frequencyMHz),
+      }),
+    { tree: '' },
+  );
   return {
     diameterM: job.antenna.diameterM,
     slots: directions
@@ -108,22 +113,29 @@ export function firstLook(
       underExpectation || (decision !== null && decision.verdict !== 'conforms'),
   );
   if (!bad || plan.signals.length === 0) return null;
-  return within('', () => {
-    const seen = new Set(plan.signals.map(carrierName));
-    const observations = job.readings
-      .filter((reading) => seen.has(carrierName(reading)))
-      .map(observation);
-    if (observations.length === 0) return null;
-    const found = rankCauses({
-      installation: installation(job, plan.directions, plan.signals),
-      observations,
-    });
-    return {
-      kind: found.kind,
-      causes: found.ranking
-        .filter(({ probabilityRatio }) => probabilityRatio >= 0.02)
-        .map(({ cause, probabilityRatio, location }) => ({ cause, probabilityRatio, location })),
-      next: found.next?.measurement ?? null,
-    };
-  });
+  const names: Record<string, string> = {};
+  return within(
+    '',
+    () => {
+      const seen = new Set(plan.signals.map(carrierName));
+      const observations = job.readings.flatMap((reading, index) => {
+        if (!seen.has(carrierName(reading))) return [];
+        names[`observations[${Object.keys(names).length}]`] = `readings[${index}]`;
+        return [observation(reading)];
+      });
+      if (observations.length === 0) return null;
+      const found = rankCauses({
+        installation: installation(job, plan.directions, plan.signals),
+        observations,
+      });
+      return {
+        kind: found.kind,
+        causes: found.ranking
+          .filter(({ probabilityRatio }) => probabilityRatio >= 0.02)
+          .map(({ cause, probabilityRatio, location }) => ({ cause, probabilityRatio, location })),
+        next: found.next?.measurement ?? null,
+      };
+    },
+    names,
+  );
 }

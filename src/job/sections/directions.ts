@@ -1,5 +1,6 @@
 /** Section of the plan: where each slot stands, true and magnetic, and how the feed is turned. */
 
+import { within } from '../../errors.js';
 import {
   instantToDecimalYear,
   magneticField,
@@ -7,7 +8,6 @@ import {
 } from '../../magnetic/index.js';
 import { lookAngles, polarizationSkew } from '../../pointing/index.js';
 import type { JobFile } from '../jobFile.js';
-import { within } from '../within.js';
 
 /** Magnetic north on the day of the work. */
 export interface NorthPlan {

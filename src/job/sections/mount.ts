@@ -1,5 +1,6 @@
 /** Section of the plan: how the mount is preset, for one slot or for several with one reflector. */
 
+import { within } from '../../errors.js';
 import { trueToMagneticBearing } from '../../magnetic/index.js';
 import {
   type OffsetReflectorPreset,
@@ -7,7 +8,6 @@ import {
   severalSlots,
 } from '../../pointing/index.js';
 import type { JobFile } from '../jobFile.js';
-import { within } from '../within.js';
 import type { DirectionPlan, NorthPlan } from './directions.js';
 
 /** Place of one feed. */
@@ -95,19 +95,34 @@ export function mountPlan(
       collisions: [],
     };
   }
-  const several = within('', () =>
-    severalSlots({
-      station: job.station,
-      slots: seen.map((slot) => ({
-        orbitalLongitudeDeg: slot.orbitalLongitudeDeg,
-        frequenciesGHz: slot.carriers.map(({ frequencyGHz }) => frequencyGHz),
-      })),
-      reflector: {
-        diameterM: job.antenna.diameterM,
-        focalLengthM: job.antenna.focalLengthM ?? USUAL_FOCAL_RATIO * job.antenna.diameterM,
-        offsetAngleDeg: job.antenna.offsetAngleDeg,
-      },
+  const names = Object.fromEntries(
+    seen.flatMap((slot, index) => {
+      const at = `slots[${job.slots.indexOf(slot)}]`;
+      return [
+        [`slots[${index}]`, at],
+        ...slot.carriers.map((_, carrier) => [
+          `slots[${index}].frequenciesGHz[${carrier}]`,
+          `${at}.carriers[${carrier}].frequencyGHz`,
+        ]),
+      ];
     }),
+  );
+  const several = within(
+    '',
+    () =>
+      severalSlots({
+        station: job.station,
+        slots: seen.map((slot) => ({
+          orbitalLongitudeDeg: slot.orbitalLongitudeDeg,
+          frequenciesGHz: slot.carriers.map(({ frequencyGHz }) => frequencyGHz),
+        })),
+        reflector: {
+          diameterM: job.antenna.diameterM,
+          focalLengthM: job.antenna.focalLengthM ?? USUAL_FOCAL_RATIO * job.antenna.diameterM,
+          offsetAngleDeg: job.antenna.offsetAngleDeg,
+        },
+      }),
+    { ...names, reflector: 'antenna' },
   );
   if (several.kind === 'below-horizon') return { kind: 'no-slot', losses: [] };
   const nameOf = (orbitalLongitudeDeg: number) =>

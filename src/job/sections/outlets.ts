@@ -1,8 +1,8 @@
 /** Section of the plan: levels at every outlet, carrier by carrier. */
 
 import { outletLevels } from '../../distribution/index.js';
+import { within } from '../../errors.js';
 import type { JobFile } from '../jobFile.js';
-import { within } from '../within.js';
 import { carrierOf } from './peaking.js';
 import type { SignalPlan } from './signals.js';
 
@@ -29,18 +29,21 @@ export function outletPlans(job: JobFile, signals: readonly SignalPlan[]): reado
   return signals.flatMap((signal) => {
     const carrier = carrierOf(job, signal);
     if (!carrier) return [];
-    const levels = within('distribution', () =>
-      outletLevels(
-        {
-          source: {
-            levelDbuv: signal.levelDbuv,
-            carrierToNoiseDb: signal.carrierToNoiseDb,
-            bandwidthMHz: carrier.symbolRateMBd,
+    const levels = within(
+      'distribution',
+      () =>
+        outletLevels(
+          {
+            source: {
+              levelDbuv: signal.levelDbuv,
+              carrierToNoiseDb: signal.carrierToNoiseDb,
+              bandwidthMHz: carrier.symbolRateMBd,
+            },
+            tree: job.distribution,
           },
-          tree: job.distribution,
-        },
-        [carrier.intermediateFrequencyMHz],
-      ),
+          [carrier.intermediateFrequencyMHz],
+        ),
+      { tree: '' },
     );
     return levels
       .filter(({ kind }) => kind === 'outlet')

@@ -1,9 +1,9 @@
 /** Section of the record: what the samples taken while peaking say. */
 
 import { halfPowerBeamwidth } from '../../antenna/index.js';
+import { within } from '../../errors.js';
 import { type Bracket, bracketPeak, fitPeak, type PeakFit } from '../../peaking/index.js';
 import type { JobCarrier, JobFile } from '../jobFile.js';
-import { within } from '../within.js';
 
 /** One axis after peaking. */
 export interface PeakingResult {
@@ -45,12 +45,21 @@ export function peakingResults(job: JobFile): readonly PeakingResult[] {
         frequencyGHz,
       });
       const resolutionDb = entry.bracketing?.resolutionDb ?? 0;
-      const fit = within('samples', () =>
-        fitPeak({
-          ...entry.samples,
-          currentPositionDeg: entry.restDeg,
-          levelStepDb: resolutionDb,
-        }),
+      const fit = within(
+        '',
+        () =>
+          fitPeak({
+            ...entry.samples,
+            currentPositionDeg: entry.restDeg,
+            levelStepDb: resolutionDb,
+          }),
+        {
+          samples: 'samples',
+          positionDeg: 'samples.positionDeg',
+          levelDbm: 'samples.levelDbm',
+          currentPositionDeg: 'restDeg',
+          levelStepDb: 'bracketing.resolutionDb',
+        },
       );
       const bracket = entry.bracketing
         ? bracketPeak({

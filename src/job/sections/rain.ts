@@ -1,9 +1,9 @@
 /** Section of the plan: the climate of the place, with the rain from the source that the job file names. */
 
 import { type Climate, climateAt, type LocalRain } from '../../climate/index.js';
+import { within } from '../../errors.js';
 import { rainHeight } from '../../propagation/index.js';
 import type { JobFile } from '../jobFile.js';
-import { within } from '../within.js';
 
 /** Rain of the place, for the record. */
 export interface RainPlan {
@@ -38,7 +38,16 @@ function localRain({ rain }: JobFile): LocalRain {
 
 /** Climate for the job; a rain height of the job's own takes the place of the grid's. */
 export function jobClimate(job: JobFile): Climate {
-  const climate = within('rain', () => climateAt(job.station, localRain(job)));
+  const climate = within('', () => climateAt(job.station, localRain(job)), {
+    latitudeDeg: 'station.latitudeDeg',
+    longitudeDeg: 'station.longitudeDeg',
+    heightM: 'station.heightM',
+    measured: 'rain',
+    'monthlyNormals.monthlyRainMm': 'rain.rainfallMm',
+    'monthlyNormals.monthlyTemperatureK': 'rain.temperatureC',
+    monthlyRainMm: 'rain.rainfallMm',
+    monthlyTemperatureK: 'rain.temperatureC',
+  });
   const { isothermHeightKm } = job.rain;
   if (isothermHeightKm === undefined) return climate;
   return { ...climate, isothermHeightKm, rainHeightKm: rainHeight(isothermHeightKm).rainHeightKm };

@@ -2,6 +2,7 @@
 
 import { attenuationAt, type Climate } from '../../climate/index.js';
 import { dbmToDbuv } from '../../distribution/index.js';
+import { within } from '../../errors.js';
 import {
   availabilityForMargin,
   dvbMode,
@@ -11,7 +12,6 @@ import {
   linkBudget,
 } from '../../link/index.js';
 import type { JobCarrier, JobFile } from '../jobFile.js';
-import { within } from '../within.js';
 import { type DirectionPlan, isLinear } from './directions.js';
 import type { MountPlan } from './mount.js';
 
@@ -97,7 +97,7 @@ function clearLink(
   return {
     carrier: {
       symbolRateMBd: carrier.symbolRateMBd,
-      mode: dvbMode('DVB-S2', carrier.mode),
+      mode: within('', () => dvbMode('DVB-S2', carrier.mode), { name: 'mode' }),
       implementationLossDb: carrier.implementationLossDb ?? 0.8,
     },
     downlink: {

@@ -1,8 +1,8 @@
 /** Section of the record: each reading against its limits and against what was expected. */
 
 import { type ConformityDecision, decideConformity } from '../../acceptance/index.js';
+import { within } from '../../errors.js';
 import type { JobFile, JobLimit, JobReading } from '../jobFile.js';
-import { within } from '../within.js';
 import type { OutletPlan } from './outlets.js';
 import type { SignalPlan } from './signals.js';
 
@@ -57,7 +57,14 @@ export function readingVerdicts(job: JobFile, plan: Expectations): readonly Read
           deviationDb !== null &&
           deviationDb < -2 * Math.hypot(standardUncertainty, EXPECTATION_UNCERTAINTY_DB),
         decision: limit
-          ? decideConformity({ reading: readingDb, standardUncertainty, ...limit })
+          ? within(
+              '',
+              () => decideConformity({ reading: readingDb, standardUncertainty, ...limit }),
+              {
+                reading: reading.quantity === 'level' ? 'levelDbuv' : 'carrierToNoiseDb',
+                standardUncertainty: 'expandedUncertaintyDb',
+              },
+            )
           : null,
       };
     }),

@@ -1,9 +1,9 @@
 /** Section of the plan: is the view to each slot clear of the horizon as sighted. */
 
 import { halfPowerBeamwidth } from '../../antenna/index.js';
+import { within } from '../../errors.js';
 import { horizonProfile, slotViews } from '../../survey/index.js';
 import type { JobFile } from '../jobFile.js';
-import { within } from '../within.js';
 import type { NorthPlan } from './directions.js';
 
 /** View to one slot. */
@@ -23,17 +23,20 @@ export interface ViewPlan {
 /** Views to the job's slots. */
 export function viewPlans(job: JobFile, north: NorthPlan): readonly ViewPlan[] {
   const { samples, north: reference } = job.horizon;
-  const profile = within('horizon', () =>
-    samples.length === 0
-      ? undefined
-      : horizonProfile({
-          sightings: samples.map(({ azimuthDeg, elevationDeg }) =>
-            reference === 'true'
-              ? { azimuthDeg, elevationDeg }
-              : { magneticBearingDeg: azimuthDeg, elevationDeg },
-          ),
-          declinationDeg: north.declinationDeg,
-        }),
+  const profile = within(
+    'horizon',
+    () =>
+      samples.length === 0
+        ? undefined
+        : horizonProfile({
+            sightings: samples.map(({ azimuthDeg, elevationDeg }) =>
+              reference === 'true'
+                ? { azimuthDeg, elevationDeg }
+                : { magneticBearingDeg: azimuthDeg, elevationDeg },
+            ),
+            declinationDeg: north.declinationDeg,
+          }),
+    { sightings: 'samples' },
   );
   return job.slots.map((slot, index) =>
     within(`slots[${index}]`, () => {

@@ -1,6 +1,6 @@
 /** Clear-sky margin and availability for columns of stations, for network planners. */
 
-import { DomainError, object } from '../../errors.js';
+import { DomainError, object, withinRow } from '../../errors.js';
 import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.js';
 import { rainAttenuationBatch } from '../../propagation/p618-14/rainBatch.js';
 import type { LinkBudgetInput } from '../budget/linkBudget.js';
@@ -131,16 +131,18 @@ export function availabilityBatch(
     });
 
   for (let row = 0; row < rows; row++) {
-    const prepared = preparedRow(row, {
-      ...link,
-      downlink: {
-        ...downlink,
-        slantRangeKm: inRow(columns.slantRangeKm, row),
-        eirpDbw: inRow(columns.eirpDbw, row),
-        clearAttenuationDb: inRow(columns.clearAttenuationDb, row),
-      },
-      receiver: { ...receiver, diameterM: inRow(columns.diameterM, row) },
-    });
+    const prepared = withinRow(row, () =>
+      preparedLink({
+        ...link,
+        downlink: {
+          ...downlink,
+          slantRangeKm: inRow(columns.slantRangeKm, row),
+          eirpDbw: inRow(columns.eirpDbw, row),
+          clearAttenuationDb: inRow(columns.clearAttenuationDb, row),
+        },
+        receiver: { ...receiver, diameterM: inRow(columns.diameterM, row) },
+      }),
+    );
     const elevationDeg = inRow(columns.elevationDeg, row);
     const latitudeDeg = inRow(columns.latitudeDeg, row);
     const curve = rainCurve(
@@ -170,22 +172,4 @@ export function availabilityBatch(
     outcome[row] = OUTCOMES.indexOf(found.kind);
   }
   return { marginDb, exceededPercent, outcome };
-}
-
-/** Prepares a row's link; an error names the row. */
-function preparedRow(row: number, link: LinkBudgetInput) {
-  try {
-    return preparedLink(link);
-  } catch (error) {
-    if (error instanceof DomainError)
-      throw new DomainError({
-        code: error.code,
-        parameter: error.parameter,
-        received: error.received,
-        allowed: error.allowed,
-        slip: error.slip,
-        index: row,
-      });
-    throw error;
-  }
 }

@@ -1,8 +1,8 @@
 /** Recommendation ITU-R P.618-14 (08/2023), section 4.1: cross-polar discrimination in rain and ice. */
 
-import { finite, object } from '../../errors.js';
+import { finite, inRange, object } from '../../errors.js';
 import { cosDeg } from '../../numeric/angle.js';
-import { checkedFrequencyGHz, checkedPercent, inRange, namesOutside } from '../inputs.js';
+import { checkedFrequencyGHz, checkedPercent, namesOutside } from '../inputs.js';
 import { tiltFactor } from './crossPolarScaling.js';
 
 /** Input of {@link crossPolarDiscrimination}. */

@@ -1,8 +1,8 @@
 /** Recommendation ITU-R P.618-14, section 4.3: cross-polar discrimination from one frequency and tilt to another. */
 
-import { finite, object } from '../../errors.js';
+import { finite, inRange, object } from '../../errors.js';
 import { cosDeg } from '../../numeric/angle.js';
-import { checkedFrequencyGHz, inRange, namesOutside } from '../inputs.js';
+import { checkedFrequencyGHz, namesOutside } from '../inputs.js';
 
 /** Cross-polar discrimination carried to another frequency and tilt. */
 export interface ScaledCrossPolarDiscrimination {

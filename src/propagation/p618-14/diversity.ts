@@ -1,9 +1,8 @@
 /** Recommendation ITU-R P.618-14, section 2.2.4.1: two sites against rain. */
 
-import { object, positive } from '../../errors.js';
+import { inRange, object, positive } from '../../errors.js';
 import { bivariateNormalExceedance } from '../../numeric/bivariateNormal.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
-import { inRange } from '../inputs.js';
 import { rainAttenuationLognormal } from './lognormal.js';
 import type { RainPath } from './rain.js';
 

@@ -1,7 +1,7 @@
 /** Recommendation ITU-R P.618-14, section 2.2.4.2: what the better of two sites gains. */
 
-import { object } from '../../errors.js';
-import { checkedElevationDeg, checkedFrequencyGHz, inRange } from '../inputs.js';
+import { inRange, object } from '../../errors.js';
+import { checkedElevationDeg, checkedFrequencyGHz } from '../inputs.js';
 
 /** Diversity gain with its factors. */
 export interface DiversityGain {

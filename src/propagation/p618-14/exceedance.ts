@@ -1,9 +1,9 @@
 /** For how much of the year an attenuation is exceeded: P.618-14, sections 2.2.1.1 and 2.5, turned round. */
 
-import { object } from '../../errors.js';
+import { inRange, object } from '../../errors.js';
 import { sinDeg } from '../../numeric/angle.js';
 import { bracketedRoot } from '../../numeric/root.js';
-import { checkedElevationDeg, checkedLatitudeDeg, inRange } from '../inputs.js';
+import { checkedElevationDeg, checkedLatitudeDeg } from '../inputs.js';
 import { type RainPath, rainAttenuation } from './rain.js';
 import {
   attenuationAtPercentDb,

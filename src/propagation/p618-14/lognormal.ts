@@ -1,8 +1,7 @@
 /** Recommendation ITU-R P.618-14, section 2.2.4.1: lognormal fit of rain attenuation on a path. */
 
-import { DomainError, object } from '../../errors.js';
+import { DomainError, inRange, object } from '../../errors.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
-import { inRange } from '../inputs.js';
 import { type RainPath, rainAttenuation } from './rain.js';
 
 /** Percentages of time at which the recommendation suggests to take the attenuation. */

@@ -7,7 +7,6 @@ import {
   checkedLatitudeDeg,
   checkedPercent,
   checkedStationHeightKm,
-  inRange,
   namesOutside,
 } from '../inputs.js';
 

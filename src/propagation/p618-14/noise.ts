@@ -1,8 +1,8 @@
 /** Recommendation ITU-R P.618-14, section 3: noise that the atmosphere radiates into an antenna. */
 
 import { COSMIC_BACKGROUND_K } from '../../constants.js';
+import { inRange } from '../../errors.js';
 import { dbToRatio } from '../../numeric/decibel.js';
-import { inRange } from '../inputs.js';
 import { checkedPart } from './total.js';
 
 /** Sky noise with its terms. */

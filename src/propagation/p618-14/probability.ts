@@ -1,15 +1,10 @@
 /** Recommendation ITU-R P.618-14, section 2.2.1.2: probability of any rain attenuation on a slant path. */
 
-import { object } from '../../errors.js';
+import { inRange, object } from '../../errors.js';
 import { cosDeg, sinDeg } from '../../numeric/angle.js';
 import { bivariateNormalExceedance } from '../../numeric/bivariateNormal.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
-import {
-  checkedElevationDeg,
-  checkedRainHeightKm,
-  checkedStationHeightKm,
-  inRange,
-} from '../inputs.js';
+import { checkedElevationDeg, checkedRainHeightKm, checkedStationHeightKm } from '../inputs.js';
 import { rainAbove, slantPathKm } from './rainSteps.js';
 
 /** Input of {@link rainAttenuationProbability}. */

@@ -6,7 +6,6 @@ import {
   checkedFrequencyGHz,
   checkedPercent,
   checkedRaisedElevationDeg,
-  inRange,
   namesOutside,
 } from '../inputs.js';
 

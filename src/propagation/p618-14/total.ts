@@ -1,7 +1,7 @@
 /** Recommendation ITU-R P.618-14 (08/2023), section 2.5: total attenuation by simultaneous causes. */
 
-import { object } from '../../errors.js';
-import { checkedPercent, inRange, namesOutside } from '../inputs.js';
+import { inRange, object } from '../../errors.js';
+import { checkedPercent, namesOutside } from '../inputs.js';
 import { type RainAttenuationInput, rainAttenuation } from './rain.js';
 import { type ScintillationPath, scintillationFade } from './scintillation.js';
 

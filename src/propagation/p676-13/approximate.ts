@@ -1,8 +1,8 @@
 /** Recommendation ITU-R P.676-13 (08/2022), Annex 2: gases along a slant path from surface values. */
 
-import { object } from '../../errors.js';
+import { inRange, object } from '../../errors.js';
 import { sinDeg } from '../../numeric/angle.js';
-import { checkedRaisedElevationDeg, inRange, namesOutside } from '../inputs.js';
+import { checkedRaisedElevationDeg, namesOutside } from '../inputs.js';
 import { ANNEX_2_TABLE, TABLE_FROM_GHZ, TABLE_ROW, TABLE_TO_GHZ } from './annex2Table.js';
 import {
   checkedAirTemperatureK,

@@ -3,8 +3,7 @@
  * paths through it share whatever their frequency and elevation.
  */
 
-import { oneOf } from '../../errors.js';
-import { inRange } from '../inputs.js';
+import { inRange, oneOf } from '../../errors.js';
 import {
   atmosphereState,
   MEAN_SEA_LEVEL_DENSITY,

@@ -1,7 +1,7 @@
 /** Recommendation ITU-R P.676-13 (08/2022), Annex 1, section 1: specific attenuation of gases, line by line. */
 
-import { object } from '../../errors.js';
-import { checkedFrequencyGHz, inRange, namesOutside } from '../inputs.js';
+import { inRange, object } from '../../errors.js';
+import { checkedFrequencyGHz, namesOutside } from '../inputs.js';
 import { emptyLineState, setOxygen, setVapour } from './lineState.js';
 import { dryContinuum, frequencyTerms, oxygenSum, vapourSum } from './lineSum.js';
 

@@ -1,7 +1,6 @@
 /** Recommendation ITU-R P.835-6 (12/2017), Annex 1: reference atmospheres. */
 
-import { oneOf } from '../../errors.js';
-import { inRange } from '../inputs.js';
+import { inRange, oneOf } from '../../errors.js';
 import { meanAnnualPressureHpa, meanAnnualTemperatureK } from './mean.js';
 import { type Profile, SEASONAL_PROFILES } from './seasonal.js';
 

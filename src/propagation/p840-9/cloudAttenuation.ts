@@ -7,7 +7,6 @@ import {
   checkedFrequencyGHz,
   checkedPercent,
   checkedRaisedElevationDeg,
-  inRange,
   namesOutside,
 } from '../inputs.js';
 

@@ -1,0 +1,123 @@
+/** The guard for objects: refuses fields that it does not know, so that nothing misspelt passes. */
+
+import { DomainError, listed, object } from './errors.js';
+
+type KeyOf<T> = T extends unknown ? keyof T : never;
+
+/**
+ * The fields of an object type, of every case where it is a union. A list is written
+ * `const STATION_KEYS = { latitudeDeg: true, ... } satisfies Keys<Station>`, and the type-checker holds it complete.
+ */
+export type Keys<T> = { readonly [K in KeyOf<T>]-?: true };
+
+/**
+ * Returns an object that users may extend, such as a station with a name of their own or a result of another function:
+ * an unknown field passes unless it is near a known one.
+ *
+ * @param name  Where the object stands: its fields are told as `name.field`, those of `input` by their own names.
+ * @throws {@link DomainError} `unknown-field` naming the near one; `missing` or `malformed` for anything but an object.
+ */
+export function known<T extends object>(name: string, value: T, keys: Keys<T>): T {
+  object(name, value);
+  const list: Readonly<Record<string, unknown>> = keys;
+  for (const key in value)
+    if (list[key] !== true && nearest(key, list, true)) refuseKey(name, value, key, list);
+  return value;
+}
+
+/**
+ * Returns an object of named arguments or options: every unknown field is refused.
+ *
+ * @throws {@link DomainError} `unknown-field` naming the nearest known one; `missing` or `malformed` for anything but an object.
+ */
+export function knownOnly<T extends object>(name: string, value: T, keys: Keys<T>): T {
+  object(name, value);
+  const list: Readonly<Record<string, unknown>> = keys;
+  for (const key in value) if (list[key] !== true) refuseKey(name, value, key, list);
+  return value;
+}
+
+function refuseKey(
+  name: string,
+  value: object,
+  key: string,
+  keys: Readonly<Record<string, unknown>>,
+): never {
+  const meant = nearest(key, keys, false);
+  throw new DomainError({
+    code: 'unknown-field',
+    parameter: name === 'input' ? shortKey(key) : `${name}.${shortKey(key)}`,
+    received: (value as Record<string, unknown>)[key],
+    allowed: `left out (fields known here: ${listed(Object.keys(keys))})`,
+    slip: meant && `is ${meant} meant?`,
+  });
+}
+
+const shortKey = (key: string): string => (key.length > 40 ? `${key.slice(0, 40)}…` : key);
+
+/** Longest name that is compared: what is longer was not typed for a field. */
+const LONGEST_KEY = 60;
+
+/** What a unit looks like at the end of a field's name, in lower case. */
+const UNIT =
+  /(?:deg(?:rees?|perturn)?|rad(?:ians?)?|ratio|percent|pct|k?m|mm|cm|(?:milli|centi|kilo)?met(?:er|re)s?|[kmg]?hz|[km]?bd|db(?:[imwkc]|uv|perk|perkm|permhz)?|mmperh|hpa|k|kelvin|c|celsius|ms|s|min|w|mw|kw|v|ma)$/;
+
+/** A name without the things that slips change: case, separators, British spelling. */
+function plain(key: string): string {
+  return key
+    .replace(/[^a-zA-Z0-9]/g, '')
+    .toLowerCase()
+    .replace(/is(ation|e$|ed$|ing$)/, 'iz$1')
+    .replace('centre', 'center');
+}
+
+/** The known field that a wrong one stands for: of equal letters, of another or no unit, or a letter away. */
+function nearest(
+  key: string,
+  keys: Readonly<Record<string, unknown>>,
+  onlyNear: boolean,
+): string | undefined {
+  if (key.length > LONGEST_KEY) return undefined;
+  const word = plain(key);
+  const stem = word.replace(UNIT, '');
+  let best: string | undefined;
+  let least = Number.POSITIVE_INFINITY;
+  for (const candidate of Object.keys(keys)) {
+    const other = plain(candidate);
+    const otherStem = other.replace(UNIT, '');
+    const letters = Math.min(slips(word, other), slips(stem, otherStem) + 0.4);
+    const near =
+      word === other ||
+      (stem.length > 1 && stem === otherStem) ||
+      (letters < 1.5 && Math.min(stem.length, otherStem.length) > 3) ||
+      (letters < 2.5 && Math.min(stem.length, otherStem.length) > 8);
+    const inside =
+      otherStem.length > 2 && stem.length > 2 && (other.includes(stem) || word.includes(otherStem));
+    const distance = near ? letters : inside ? 3 + letters / 10 : letters + 5;
+    const counts = near || (!onlyNear && (inside || letters <= 0.4 * word.length));
+    if (counts && distance < least) {
+      least = distance;
+      best = candidate;
+    }
+  }
+  return best;
+}
+
+/** Letters that must be changed, left out, put in or swapped with the next to make one word of another. */
+function slips(a: string, b: string): number {
+  let before: number[] = [];
+  let above = Array.from({ length: b.length + 1 }, (_, j) => j);
+  for (let i = 1; i <= a.length; i++) {
+    const row = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1] ? 0 : 1;
+      let cost = Math.min((above[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (above[j - 1] ?? 0) + same);
+      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
+        cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
+      row.push(cost);
+    }
+    before = above;
+    above = row;
+  }
+  return above[b.length] ?? 0;
+}
