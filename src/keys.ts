@@ -21,8 +21,30 @@ export function known<T extends object>(name: string, value: T, keys: Keys<T>): 
   object(name, value);
   const list: Readonly<Record<string, unknown>> = keys;
   for (const key in value)
-    if (list[key] !== true && nearest(key, list, true)) refuseKey(name, value, key, list);
+    if (list[key] !== true && !keepsClear(key, list)) refuseKey(name, value, key, list);
   return value;
+}
+
+/** Whether an object has more fields than `count`: the cheap question before {@link known} where nanoseconds count. */
+export function hasMoreKeys(value: object, count: number): boolean {
+  let found = 0;
+  for (const _ in value) found++;
+  return found > count;
+}
+
+/** Unknown fields found to be near no known one, list by list: a station with a name is asked about it once. */
+const CLEAR = new WeakMap<object, Set<string>>();
+
+/** Most names remembered for a list. */
+const MOST_REMEMBERED = 256;
+
+function keepsClear(key: string, keys: Readonly<Record<string, unknown>>): boolean {
+  const clear = CLEAR.get(keys);
+  if (clear?.has(key)) return true;
+  if (nearest(key, keys, true) !== undefined) return false;
+  if (clear === undefined) CLEAR.set(keys, new Set([key]));
+  else if (clear.size < MOST_REMEMBERED) clear.add(key);
+  return true;
 }
 
 /**
@@ -84,23 +106,30 @@ function nearest(
   let least = Number.POSITIVE_INFINITY;
   for (const candidate of Object.keys(keys)) {
     const other = plain(candidate);
-    const otherStem = other.replace(UNIT, '');
-    const letters = Math.min(slips(word, other), slips(stem, otherStem) + 0.4);
-    const near =
-      word === other ||
-      (stem.length > 1 && stem === otherStem) ||
-      (letters < 1.5 && Math.min(stem.length, otherStem.length) > 3) ||
-      (letters < 2.5 && Math.min(stem.length, otherStem.length) > 8);
-    const inside =
-      otherStem.length > 2 && stem.length > 2 && (other.includes(stem) || word.includes(otherStem));
-    const distance = near ? letters : inside ? 3 + letters / 10 : letters + 5;
-    const counts = near || (!onlyNear && (inside || letters <= 0.4 * word.length));
+    const distance = distanceOf(word, stem, other, other.replace(UNIT, ''));
+    const counts = distance < NEAR || (!onlyNear && distance < FAR + 0.5 * word.length);
     if (counts && distance < least) {
       least = distance;
       best = candidate;
     }
   }
   return best;
+}
+
+/** Distances below this are slips; above, words that contain each other, then any. */
+const NEAR = 10;
+const FAR = 20;
+
+function distanceOf(word: string, stem: string, other: string, otherStem: string): number {
+  if (word === other) return 0;
+  if (stem === otherStem && stem.length > 1) return 1;
+  // Letters count between names of the same unit, or where one has none; short names differ by a letter rightfully.
+  const unitless = stem === word || otherStem === other;
+  const letters = unitless ? slips(stem, otherStem) : slips(word, other);
+  const length = Math.min(stem.length, otherStem.length);
+  if ((letters === 1 && length > 3) || (letters === 2 && length > 8)) return 1 + letters;
+  const inside = length > 2 && (otherStem.includes(stem) || stem.includes(otherStem));
+  return inside ? NEAR + Math.abs(stem.length - otherStem.length) / LONGEST_KEY : FAR + letters;
 }
 
 /** Letters that must be changed, left out, put in or swapped with the next to make one word of another. */

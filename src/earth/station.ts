@@ -1,6 +1,7 @@
 /** Where an antenna stands, and the guard that every function with a station begins with. */
 
-import { finite, inRange, object } from '../errors.js';
+import { finite, inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 
 /** A place on or near the Earth's surface, referred to the WGS 84 ellipsoid. */
 export interface Station {
@@ -15,6 +16,13 @@ export interface Station {
   readonly heightM: number;
 }
 
+/** Fields of {@link Station}. */
+export const STATION_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  heightM: true,
+} satisfies Keys<Station>;
+
 const SWAPPED = 'were latitude and longitude swapped?';
 
 /**
@@ -23,7 +31,7 @@ const SWAPPED = 'were latitude and longitude swapped?';
  * @throws DomainError naming `latitudeDeg`, `longitudeDeg` or `heightM`.
  */
 export function checkedStation(station: Station): Station {
-  const { latitudeDeg, longitudeDeg, heightM } = object('station', station);
+  const { latitudeDeg, longitudeDeg, heightM } = known('station', station, STATION_KEYS);
   return {
     latitudeDeg: inRange('latitudeDeg', latitudeDeg, -90, 90, SWAPPED),
     longitudeDeg: finite('longitudeDeg', longitudeDeg),

@@ -7,6 +7,7 @@ import {
 } from '../../constants.js';
 import { checkedStation, type Station } from '../../earth/station.js';
 import { finite, object } from '../../errors.js';
+import { hasMoreKeys } from '../../keys.js';
 import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE, wrapLongitudeDeg } from '../../numeric/angle.js';
 import { OVERHEAD_RATIO } from './overhead.js';
 
@@ -55,7 +56,10 @@ export type LookAngles =
  */
 export function lookAngles(station: Station, orbitalLongitudeDeg: number): LookAngles {
   let { latitudeDeg, longitudeDeg, heightM } = object('station', station);
-  if (!plainlyGood(latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg)) {
+  if (
+    !plainlyGood(latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg) ||
+    hasMoreKeys(station, 3)
+  ) {
     ({ latitudeDeg, longitudeDeg, heightM } = checkedStation(station));
     finite('orbitalLongitudeDeg', orbitalLongitudeDeg);
   }

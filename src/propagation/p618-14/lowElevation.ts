@@ -1,6 +1,6 @@
 /** Recommendation ITU-R P.618-14, section 2.4.2: deep fades by scintillation and multipath below 5 degrees. */
 
-import { object, oneOf } from '../../errors.js';
+import { inRange, object, oneOf } from '../../errors.js';
 import { cosDeg, RADIANS_PER_DEGREE } from '../../numeric/angle.js';
 import {
   checkedFrequencyGHz,

@@ -1,6 +1,6 @@
 /** Recommendation ITU-R P.618-14 (08/2023), section 2.4.1: tropospheric scintillation above 5 degrees. */
 
-import { object } from '../../errors.js';
+import { inRange, object } from '../../errors.js';
 import { sinDeg } from '../../numeric/angle.js';
 import {
   checkedFrequencyGHz,

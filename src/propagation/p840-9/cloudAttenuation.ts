@@ -1,6 +1,6 @@
 /** Recommendation ITU-R P.840-9 (08/2023): attenuation by clouds and fog. */
 
-import { object } from '../../errors.js';
+import { inRange, object } from '../../errors.js';
 import { sinDeg } from '../../numeric/angle.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
 import {
