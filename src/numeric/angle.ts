@@ -65,3 +65,8 @@ export function asinDeg(ratio: number): number {
 export function acosDeg(ratio: number): number {
   return Math.acos(Math.max(-1, Math.min(1, ratio))) * DEGREES_PER_RADIAN;
 }
+
+/** Direction of a line, which has no head, brought to [-90, 90). */
+export function lineDeg(angleDeg: number): number {
+  return wrapLongitudeDeg(2 * (angleDeg % 180)) / 2 + 0;
+}

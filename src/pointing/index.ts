@@ -77,6 +77,7 @@ export {
   type FeedStepInput,
   feedStepAside,
 } from './reflector/beamDeviation.js';
+export { type FeedTurn, type FeedTurnInput, feedTurn } from './reflector/feedTurn.js';
 export {
   type OffsetAngle,
   type OffsetReflectorInput,

@@ -2,7 +2,7 @@
 
 import { checkedStation, type Station } from '../../earth/station.js';
 import { finite, inRange, object, oneOf } from '../../errors.js';
-import { atan2Deg, cosDeg, sinDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
+import { atan2Deg, cosDeg, lineDeg, sinDeg } from '../../numeric/angle.js';
 import { OVERHEAD_RATIO } from './overhead.js';
 import { sightLineKm } from './sightLine.js';
 
@@ -60,11 +60,6 @@ export type PolarizationSkew =
       readonly kind: 'circular';
     };
 
-/** A line has no head: its direction brought to [-90, 90). */
-function lineDeg(angleDeg: number): number {
-  return wrapLongitudeDeg(2 * (angleDeg % 180)) / 2 + 0;
-}
-
 /**
  * Polarization skew from a station to a geostationary satellite.
  *
@@ -95,7 +90,7 @@ export function polarizationSkew(input: PolarizationSkewInput): PolarizationSkew
   const { station, orbitalLongitudeDeg, polarization } = object('input', input);
   const checked = checkedStation(station);
   const longitudeDeg = finite('orbitalLongitudeDeg', orbitalLongitudeDeg);
-  const tiltDeg = linearTiltDeg(polarization);
+  const tiltDeg = checkedTiltDeg(polarization);
   if (tiltDeg === undefined) return { kind: 'circular' };
   const [east, north, up] = sightLineKm(checked, longitudeDeg);
   const horizontal = Math.hypot(east, north);
@@ -123,10 +118,14 @@ export function polarizationSkew(input: PolarizationSkewInput): PolarizationSkew
   };
 }
 
-function linearTiltDeg(polarization: SatellitePolarization | undefined): number | undefined {
+/** Tilt of a checked polarization, 0 where none is given; nothing for a circular one. */
+export function checkedTiltDeg(
+  polarization: SatellitePolarization | undefined,
+  parameter = 'polarization',
+): number | undefined {
   if (polarization === undefined) return 0;
-  const { kind } = object('polarization', polarization);
-  oneOf('polarization.kind', kind, ['linear', 'circular']);
+  const { kind } = object(parameter, polarization);
+  oneOf(`${parameter}.kind`, kind, ['linear', 'circular']);
   if (polarization.kind === 'circular') return undefined;
-  return inRange('polarization.tiltDeg', polarization.tiltDeg, -180, 180) + 0;
+  return inRange(`${parameter}.tiltDeg`, polarization.tiltDeg, -180, 180) + 0;
 }

@@ -1,16 +1,28 @@
 /** Several slots with one reflector: boresight, tilt and feed places, and what each slot loses. */
 
 import { DomainError } from '../../errors.js';
-import { asinDeg, DEGREES_PER_RADIAN, wrapLongitudeDeg } from '../../numeric/angle.js';
+import {
+  asinDeg,
+  atan2Deg,
+  DEGREES_PER_RADIAN,
+  wrapAzimuthDeg,
+  wrapLongitudeDeg,
+} from '../../numeric/angle.js';
 import {
   azimuthOfDeg,
   elevationOfDeg,
+  pictureAxes,
   separationDeg,
   sightLineKm,
   unit,
 } from '../look/sightLine.js';
+import { type FeedTurn, feedTurn } from './feedTurn.js';
 import { bestFeedPlace } from './reflectorOptics.js';
-import { checkedSeveralSlots, type SeveralSlotsInput } from './severalSlotsInput.js';
+import {
+  type CheckedSlot,
+  checkedSeveralSlots,
+  type SeveralSlotsInput,
+} from './severalSlotsInput.js';
 import {
   leastWorstSetting,
   type SlotTrial,
@@ -54,8 +66,10 @@ export interface SlotReceived {
   readonly aboveDeg: number;
   /** Angle between boresight and slot in degrees, 0 or more. */
   readonly offBoresightDeg: number;
-  /** Place of its feed. */
+  /** Place of its feed, counted along the reflector's own level and upright; it already follows the tilt of the row. */
   readonly feed: FeedPlaceM;
+  /** Turn of its feed from the reflector's own vertical and against the row; not the slot's own skew. */
+  readonly feedTurn: FeedTurn;
   /** Angle between the feed's beam and the slot in degrees, 0 or more; 0 for free feeds. */
   readonly errorDeg: number;
   /** Loss by frequency, in the order given. */
@@ -79,7 +93,10 @@ export type SeveralSlots =
       readonly kind: 'placed';
       /** Direction of the reflector's boresight: the beam of a feed in the focus. */
       readonly boresight: { readonly azimuthDeg: number; readonly elevationDeg: number };
-      /** Turn of the bar in degrees, (-180, 180], clockwise positive from level as seen from behind. */
+      /**
+       * Turn of the bar, or of the row of free feeds, in degrees, (-180, 180], clockwise positive from level as seen
+       * from behind. Places of free feeds already contain it: who sets the feeds by their places tilts nothing.
+       */
       readonly tiltDeg: number;
       /** Beam angle over feed angle for a small displacement to the side (ratio), below 1. */
       readonly beamDeviationFactorRatio: number;
@@ -104,12 +121,13 @@ const WIDEST_DEG = 40;
 
 /**
  * One reflector for several slots: the boresight (and for a rigid assembly the bar's turn) that makes the
- * worst weighted loss over slots and frequencies least, and each feed's place.
+ * worst weighted loss over slots and frequencies least, and each feed's place and turn.
  *
  * A beam `a` degrees to one side needs its feed to the other side by about
  * (distance focus to middle) tan(a) / (beam deviation factor); the exact place and the scan loss follow from
  * ray lengths over the aperture. A rigid bar adds 12 (error / half-power beamwidth)^2 for each beam beside its
- * slot. Spillover and the feeds' own shadow are left out.
+ * slot. The feeds' turns are counted from the reflector's own vertical (see {@link feedTurn}), because they hang on a
+ * reflector that does not look at their slots. Spillover and the feeds' own shadow are left out.
  *
  * @throws {@link DomainError} naming the bad field; `inconsistent` for slots more than 40 degrees apart.
  *
@@ -153,17 +171,31 @@ export function severalSlots(input: SeveralSlotsInput): SeveralSlots {
   const problem = slotsProblem(checked, lines);
   const setting = leastWorstSetting(problem);
   const trials = slotTrials(problem, setting);
+  const { right } = pictureAxes(setting.boresight);
+  const boresight = {
+    azimuthDeg: wrapAzimuthDeg(atan2Deg(-right[1], right[0])),
+    elevationDeg: elevationOfDeg(setting.boresight),
+  };
+  const tiltDeg = checked.placesM ? turnOf(setting.tiltDeg) : barTurnDeg(trials);
   const slots = trials.map((trial, index): SlotReceived => {
+    const { orbitalLongitudeDeg, polarization } = checked.slots[index] as CheckedSlot;
     const line = lines[index] as (typeof lines)[number];
     const [rightM, upM, alongM] = trial.place;
     return {
-      orbitalLongitudeDeg: wrapLongitudeDeg(checked.slots[index]?.orbitalLongitudeDeg as number),
+      orbitalLongitudeDeg: wrapLongitudeDeg(orbitalLongitudeDeg),
       azimuthDeg: azimuthOfDeg(line),
       elevationDeg: elevationOfDeg(line),
       rightDeg: asinDeg(trial.rightCosine) + 0,
       aboveDeg: asinDeg(trial.upCosine) + 0,
       offBoresightDeg: separationDeg(setting.boresight, line),
       feed: { rightM: rightM + 0, upM: upM + 0, alongM: alongM + 0 },
+      feedTurn: feedTurn({
+        station: checked.station,
+        orbitalLongitudeDeg,
+        polarization,
+        boresight,
+        rowTiltDeg: tiltDeg,
+      }),
       errorDeg: trial.errorDeg,
       bands: trial.bands,
     };
@@ -173,11 +205,8 @@ export function severalSlots(input: SeveralSlotsInput): SeveralSlots {
   const smallPlace = bestFeedPlace(problem.aperture, small, 0).place;
   return {
     kind: 'placed',
-    boresight: {
-      azimuthDeg: azimuthOfDeg(setting.boresight),
-      elevationDeg: elevationOfDeg(setting.boresight),
-    },
-    tiltDeg: checked.placesM ? turnOf(setting.tiltDeg) : barTurnDeg(trials),
+    boresight,
+    tiltDeg,
     beamDeviationFactorRatio: (small * focusToMiddleM) / -smallPlace[0],
     focusToMiddleM,
     slots,

@@ -2,6 +2,7 @@
 
 import { checkedStation, type Station } from '../../earth/station.js';
 import { DomainError, finite, inRange, object, oneOf } from '../../errors.js';
+import { checkedTiltDeg, type SatellitePolarization } from '../look/polarizationSkew.js';
 import type { ReflectorShape } from './reflectorOptics.js';
 
 /** A slot that the reflector is to receive. */
@@ -12,6 +13,8 @@ export interface SlotToReceive {
   readonly frequenciesGHz: readonly number[];
   /** Weight of its loss in the search (ratio), above 0, at most 1000; 1 when left out. */
   readonly weightRatio?: number;
+  /** The satellite's polarization, for the turn of the feed; linear without tilt when left out. */
+  readonly polarization?: SatellitePolarization;
 }
 
 /** A paraboloid reflector. */
@@ -60,10 +63,13 @@ export interface SeveralSlotsInput {
   readonly feeds?: FeedsInput;
 }
 
+/** A checked slot. */
+export interface CheckedSlot extends Required<SlotToReceive> {}
+
 /** The checked input of the search. */
 export interface CheckedSeveralSlots {
   readonly station: Station;
-  readonly slots: readonly Required<SlotToReceive>[];
+  readonly slots: readonly CheckedSlot[];
   readonly shape: ReflectorShape;
   readonly beamwidthFactorDeg: number;
   readonly placesM: readonly number[] | undefined;
@@ -93,13 +99,18 @@ export function checkedSeveralSlots(input: SeveralSlotsInput): CheckedSeveralSlo
   const station = checkedStation(given.station);
   const slots = list('slots', given.slots, 16).map((slot, index) => {
     const name = `slots[${index}]`;
-    const { orbitalLongitudeDeg, frequenciesGHz, weightRatio } = object(name, slot);
+    const { orbitalLongitudeDeg, frequenciesGHz, weightRatio, polarization } = object(name, slot);
+    const tiltDeg = checkedTiltDeg(polarization, `${name}.polarization`);
     return {
       orbitalLongitudeDeg: finite(`${name}.orbitalLongitudeDeg`, orbitalLongitudeDeg),
       frequenciesGHz: list(`${name}.frequenciesGHz`, frequenciesGHz, 16).map((frequency, at) =>
         inRange(`${name}.frequenciesGHz`, frequency, 0.5, 100, 'is the frequency in GHz?', at),
       ),
       weightRatio: inRange(`${name}.weightRatio`, weightRatio ?? 1, 1e-3, 1000),
+      polarization:
+        tiltDeg === undefined
+          ? ({ kind: 'circular' } as const)
+          : ({ kind: 'linear', tiltDeg } as const),
     };
   });
   const reflector = object('reflector', given.reflector);
