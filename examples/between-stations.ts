@@ -14,6 +14,6 @@ for (const from of huts)
     if (line.kind === 'line')
       console.log(
         `${from.name} to ${to.name}: ${line.distanceKm.toFixed(4)} km, ` +
-          `${line.bearingDeg.toFixed(3)} there, ${line.returnBearingDeg.toFixed(3)} back`,
+          `${line.azimuthDeg.toFixed(3)} there, ${line.returnAzimuthDeg.toFixed(3)} back`,
       );
   }

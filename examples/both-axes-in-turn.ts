@@ -15,7 +15,7 @@ if (fit.kind === 'peak') {
     `peak at ${first.toFixed(2)} and ${second.toFixed(2)} deg, coupling ${fit.couplingRatio.toFixed(2)}`,
   );
   const search = alternatingSearch({
-    halfPowerBeamwidthDeg: fit.halfPowerBeamwidthDeg,
+    beamwidthDeg: fit.beamwidthDeg,
     narrowAxisDeg: fit.narrowAxisDeg,
     startDeg: [-0.8 - first, 0.8 - second],
   });

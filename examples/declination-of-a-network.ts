@@ -3,17 +3,18 @@
 import { declinationBatch } from 'slantpath/magnetic';
 
 const names = ['Tarnfell hut 1', 'Riverine clinic 3', 'Station School 2', 'an arctic cabin'];
-const { declinationDeg, declinationUncertaintyDeg, horizontalIntensityNt } = declinationBatch({
-  latitudeDeg: [46.6185, -0.41, -29.2, 83],
-  longitudeDeg: [10.3472, 102.05, 139.8, -70],
-  heightM: [1480, 40, 60, 10],
-  decimalYear: 2026.44,
-});
+const { declinationDeg, declinationStandardUncertaintyDeg, horizontalIntensityNt } =
+  declinationBatch({
+    latitudeDeg: [46.6185, -0.41, -29.2, 83],
+    longitudeDeg: [10.3472, 102.05, 139.8, -70],
+    heightM: [1480, 40, 60, 10],
+    decimalYear: 2026.44,
+  });
 names.forEach((name, row) => {
   const declination = declinationDeg[row] ?? 0;
   const horizontal = horizontalIntensityNt[row] ?? 0;
   console.log(
-    `${name}: ${declination.toFixed(2)} +- ${(declinationUncertaintyDeg[row] ?? 0).toFixed(2)}` +
+    `${name}: ${declination.toFixed(2)} +- ${(declinationStandardUncertaintyDeg[row] ?? 0).toFixed(2)}` +
       `${horizontal < 6000 ? ', compass not to be trusted' : ''}`,
   );
 });

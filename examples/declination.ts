@@ -6,7 +6,7 @@ import { lookAngles } from 'slantpath/pointing';
 const station = { latitudeDeg: 46.6185, longitudeDeg: 10.3472, heightM: 1480 };
 const field = magneticField(station, instantToDecimalYear('2026-06-10'));
 console.log(
-  `declination ${field.declinationDeg.toFixed(2)} +- ${field.declinationUncertaintyDeg.toFixed(2)} degrees, ` +
+  `declination ${field.declinationDeg.toFixed(2)} +- ${field.declinationStandardUncertaintyDeg.toFixed(2)} degrees, ` +
     `${(60 * field.declinationRateDegPerYear).toFixed(1)} minutes of arc a year, ${field.compassZone}`,
 );
 const look = lookAngles(station, 16.4);

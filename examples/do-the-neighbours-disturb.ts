@@ -25,6 +25,6 @@ for (const diameterM of [0.45, 0.6, 0.75, 0.9, 1.2, 1.8]) {
   });
   if (result.kind === 'interference')
     console.log(
-      `${diameterM} m: ${result.neighbours.map(({ carrierRatioDb }) => carrierRatioDb.toFixed(1)).join(' and ')} dB, together ${result.carrierRatioDb.toFixed(1)} dB`,
+      `${diameterM} m: ${result.neighbours.map(({ carrierToInterferenceDb }) => carrierToInterferenceDb.toFixed(1)).join(' and ')} dB, together ${result.carrierToInterferenceDb.toFixed(1)} dB`,
     );
 }

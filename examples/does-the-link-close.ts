@@ -15,7 +15,7 @@ const link = {
     clearAttenuationDb: 0.2,
   },
   receiver: { diameterM: 0.9, noiseFigureDb: 0.7, pointingOffsetDeg: 0.1, feedLossDb: 0.1 },
-  impairments: [{ name: 'adjacent-satellites', carrierRatioDb: 22 }],
+  impairments: [{ name: 'adjacent-satellites', carrierToImpairmentDb: 22 }],
 };
 
 const budget = linkBudget(link);

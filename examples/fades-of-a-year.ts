@@ -10,7 +10,7 @@ import {
 
 const path = {
   latitudeDeg: 46.4,
-  stationHeightKm: 0.6,
+  heightM: 600,
   rainHeightKm: 2.9,
   rainRate001MmPerH: 35,
   frequencyGHz: 20,
@@ -45,5 +45,5 @@ if (outage.kind === 'exceeded') {
         `${(100 * fade.longerTimeRatio).toFixed(0)} % of the outage`,
     );
   }
-  console.log(`Sky noise during such a fade: ${skyNoise(marginDb).temperatureK.toFixed(0)} K`);
+  console.log(`Sky noise during such a fade: ${skyNoise(marginDb).skyNoiseK.toFixed(0)} K`);
 }

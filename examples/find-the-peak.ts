@@ -12,8 +12,8 @@ const peakTurns = 1.7;
 const beamwidthTurns = 2.2;
 
 let search = beginPeakSearch({
-  halfPowerBeamwidthTurns: beamwidthTurns,
-  scatterDb: 0.3,
+  beamwidthTurns,
+  standardDeviationDb: 0.3,
   levelStepDb: 0.5,
   backlashTurns: 0.25,
 });
@@ -39,9 +39,9 @@ for (let count = 1; count <= 20; count++) {
   // Here a technician would read the level; one turn is one degree on this bench.
   const [levelDbm = 0] = simulatedReadings({
     offsetDeg: [search.placeTurns - peakTurns],
-    lobe: { halfPowerBeamwidthDeg: beamwidthTurns },
+    lobe: { beamwidthDeg: beamwidthTurns },
     peakLevelDbm: -38,
-    scatterDb: 0.3,
+    standardDeviationDb: 0.3,
     levelStepDb: 0.5,
     seed: 40 + count,
   });

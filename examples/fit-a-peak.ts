@@ -14,7 +14,7 @@ const fit = fitPeak({
   levelDbm,
   levelStepDb: 0.5,
   currentPositionDeg: 0,
-  bands: [{ name: 'Ka', halfPowerBeamwidthDeg: 1.15 }],
+  bands: [{ name: 'Ka', beamwidthDeg: 1.15 }],
 });
 
 if (fit.kind === 'peak') {
@@ -23,7 +23,7 @@ if (fit.kind === 'peak') {
     `peak ${fit.positionDeg.toFixed(3)} deg on the sky, 95 %: ${from.toFixed(3)} to ${to.toFixed(3)}`,
   );
   console.log(
-    `beamwidth ${fit.halfPowerBeamwidthDeg.toFixed(2)} deg, one reading scatters by ${fit.scatterDb.toFixed(2)} dB`,
+    `beamwidth ${fit.beamwidthDeg.toFixed(2)} deg, one reading scatters by ${fit.standardDeviationDb.toFixed(2)} dB`,
   );
   console.log(`set aside: reading ${fit.outliers.map((index) => index + 1).join(', ')}`);
   console.log(

@@ -14,5 +14,5 @@ console.log(code, reference);
 for (const cell of [plusCodeToCoordinates(code), mgrsToCoordinates(reference)])
   console.log(
     `${cell.latitudeDeg.toFixed(6)} ${cell.longitudeDeg.toFixed(6)}, ` +
-      `${(cell.heightDeg * 111195).toFixed(1)} m from south to north`,
+      `${(cell.latitudeSpanDeg * 111195).toFixed(1)} m from south to north`,
   );

@@ -10,7 +10,7 @@ const path = {
   frequencyGHz: 20,
   elevationDeg: lookAngles(hut, 16.4).elevationDeg,
   tiltDeg: 45,
-  antennaDiameterM: 0.9,
+  diameterM: 0.9,
 };
 
 console.log(
@@ -20,7 +20,7 @@ for (const exceededPercent of [1, 0.1, 0.05, 0.01]) {
   const { attenuationDb, rainDb, spread } = attenuationAt(climate, { ...path, exceededPercent });
   console.log(
     `${100 - exceededPercent} %: ${attenuationDb.toFixed(1)} dB (rain ${rainDb.toFixed(1)} dB), ` +
-      `give or take ${spread.standardDb.toFixed(1)} dB`,
+      `give or take ${spread.standardUncertaintyDb.toFixed(1)} dB`,
   );
 }
 

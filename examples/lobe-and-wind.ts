@@ -18,11 +18,11 @@ for (const edgeTaperDb of [0, 10, 15]) {
 }
 
 for (const diameterM of [0.6, 1.2, 2.4]) {
-  const halfPowerBeamwidthDeg = halfPowerBeamwidth({ diameterM, frequencyGHz: 12 });
+  const beamwidthDeg = halfPowerBeamwidth({ diameterM, frequencyGHz: 12 });
   const mount = {
-    halfPowerBeamwidthDeg,
+    beamwidthDeg,
     alongArcOffsetDeg: 0.05,
-    windSigmaDeg: 0.04,
+    windStandardDeviationDeg: 0.04,
     eastWestBoxDeg: 0.1,
     northSouthBoxDeg: 0.1,
   };

@@ -8,21 +8,21 @@ const fit = fitPeak({
 });
 
 if (fit.kind === 'peak') {
-  const { halfPowerBeamwidthDeg, beamwidthUncertaintyDeg } = fit;
+  const { beamwidthDeg, beamwidthStandardUncertaintyDeg } = fit;
   console.log(
-    `width ${halfPowerBeamwidthDeg.toFixed(2)} +- ${beamwidthUncertaintyDeg.toFixed(2)} deg`,
+    `width ${beamwidthDeg.toFixed(2)} +- ${beamwidthStandardUncertaintyDeg.toFixed(2)} deg`,
   );
   const test = sideLobeTest({
     aperture: { diameterM: 0.9, frequencyGHz: 11.7 },
-    halfPowerBeamwidthDeg,
-    beamwidthUncertaintyDeg,
+    beamwidthDeg,
+    beamwidthStandardUncertaintyDeg,
   });
   console.log(
-    `${test.kind}, probability of the main lobe ${test.mainProbability.toExponential(0)}`,
+    `${test.kind}, probability of the main lobe ${test.mainProbabilityRatio.toExponential(0)}`,
   );
   for (const one of test.hypotheses)
     console.log(
-      `lobe ${one.order}: ${one.halfPowerBeamwidthDeg.toFixed(2)} deg wide, off by ${one.widthDeviations.toFixed(1)} sigma`,
+      `lobe ${one.order}: ${one.beamwidthDeg.toFixed(2)} deg wide, off by ${one.widthDeviations.toFixed(1)} sigma`,
     );
   console.log(
     `turn ${test.decidingMoveDeg.toFixed(2)} deg to either side: on one it should rise by ${test.changeIfSideLobeDb.toFixed(0)} dB`,

@@ -10,5 +10,5 @@ if (look.kind === 'visible')
     for (const at of shadowInstants({ station, azimuthDeg: look.azimuthDeg, day }))
       console.log(
         `${at.instantUtc.slice(0, 19)}Z  ${at.pointer} on ${look.azimuthDeg.toFixed(2)}, ` +
-          `Sun ${at.sunElevationDeg.toFixed(1)} high, ${at.errorDegPerMinute.toFixed(2)} degree per minute`,
+          `Sun ${at.sunElevationDeg.toFixed(1)} high, ${at.errorDegPerMin.toFixed(2)} degree per minute`,
       );

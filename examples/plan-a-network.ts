@@ -20,7 +20,7 @@ const plan = attenuationAtBatch({
   elevationDeg,
   frequencyGHz: 14.2,
   tiltDeg: 0,
-  antennaDiameterM: 1.8,
+  diameterM: 1.8,
   exceededPercent: 0.1,
 });
 

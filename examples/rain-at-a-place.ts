@@ -7,8 +7,8 @@ const path = {
   frequencyGHz: 20,
   elevationDeg: 36.2,
   tiltDeg: 45,
-  antennaDiameterM: 0.9,
-  antennaEfficiencyRatio: 0.65,
+  diameterM: 0.9,
+  efficiencyRatio: 0.65,
   exceededPercent: 0.05,
 };
 
@@ -29,7 +29,7 @@ for (const local of sources) {
   const { attenuationDb, spread } = attenuationAt(climate, path);
   console.log(
     `${climate.rainSource.padEnd(16)} ${climate.rainRate001MmPerH.toFixed(1)} mm/h ` +
-      `± ${(100 * climate.rainUncertainty.standardRatio).toFixed(0)} %, ` +
-      `margin ${attenuationDb.toFixed(1)} dB ± ${spread.standardDb.toFixed(1)} dB`,
+      `± ${(100 * climate.rainUncertainty.standardUncertaintyRatio).toFixed(0)} %, ` +
+      `margin ${attenuationDb.toFixed(1)} dB ± ${spread.standardUncertaintyDb.toFixed(1)} dB`,
   );
 }

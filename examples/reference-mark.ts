@@ -7,7 +7,7 @@ import { lookAngles } from 'slantpath/pointing';
 const station = { latitudeDeg: 46.6185, longitudeDeg: 10.3472, heightM: 1480 };
 const look = lookAngles(station, 16.4);
 if (look.kind === 'visible') {
-  const mark = geodesicEnd(station, { bearingDeg: look.azimuthDeg, distanceKm: 1.25 });
+  const mark = geodesicEnd(station, { azimuthDeg: look.azimuthDeg, distanceKm: 1.25 });
   console.log(coordinatesToText({ ...mark, notation: 'degrees-minutes' }));
-  console.log(`from there back on ${mark.returnBearingDeg.toFixed(3)}`);
+  console.log(`from there back on ${mark.returnAzimuthDeg.toFixed(3)}`);
 }

@@ -7,7 +7,7 @@ const reception = {
   orbitalLongitudeDeg: 16.4,
   diameterM: 0.9,
   frequencyGHz: 11.7,
-  systemTemperatureK: 120,
+  systemNoiseK: 120,
 };
 const outages = sunOutages({
   ...reception,

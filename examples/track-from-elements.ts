@@ -20,7 +20,7 @@ if (track.kind === 'track') {
     console.log(
       `${point.instant.slice(0, 16)} azimuth ${point.azimuthDeg.toFixed(2)}, elevation ${point.elevationDeg.toFixed(2)}`,
     );
-  const day = fixedAntennaLoss({ track: track.points, halfPowerWidthDeg: 1.94 });
+  const day = fixedAntennaLoss({ track: track.points, beamwidthDeg: 1.94 });
   console.log(
     `peak at ${track.points[day.bestIndex]?.instant.slice(11, 16)} UTC, not at ${track.points[day.worstIndex]?.instant.slice(11, 16)}`,
   );

@@ -29,7 +29,7 @@ if (middle.kind === 'visible' && west.kind === 'visible') {
     `turned from 16.4 E to 7.2 E by the scales it misses by ${rest.offsetDeg.toFixed(2)} degrees`,
   );
 
-  const budget = { lossDb: 0.5, halfPowerWidthDeg: 1.94 };
+  const budget = { lossDb: 0.5, beamwidthDeg: 1.94 };
   const preset = allowedMastLean(budget);
   const turned = allowedMastLean({ ...budget, peaked: middle, target: west });
   for (const [when, allowed] of [

@@ -8,8 +8,8 @@ import {
   scintillationFade,
 } from 'slantpath/propagation';
 
-const stationHeightKm = 1.9;
-const { pressureHpa, temperatureK } = referenceAtmosphere(stationHeightKm);
+const heightM = 1900;
+const { pressureHpa, temperatureK } = referenceAtmosphere(heightM / 1000);
 const surface = { pressureHpa, temperatureK, waterVapourDensityGPerM3: 4 };
 console.log(`Air at the hut: ${pressureHpa.toFixed(1)} hPa, ${temperatureK.toFixed(2)} K, 4 g/m3`);
 
@@ -20,7 +20,7 @@ for (const frequencyGHz of [4, 12, 20, 30, 45]) {
   const flicker = scintillationFade({
     frequencyGHz,
     elevationDeg: 36,
-    antennaDiameterM: 0.9,
+    diameterM: 0.9,
     wetRefractivityNUnits: 45,
     exceededPercent: 1,
   });
@@ -36,7 +36,7 @@ for (const frequencyGHz of [4, 12, 20, 30, 45]) {
 }
 
 const elevationDeg = [5, 10, 20, 36, 60, 90];
-const layered = gasSlantAttenuationBatch({ frequencyGHz: 20, elevationDeg, stationHeightKm });
+const layered = gasSlantAttenuationBatch({ frequencyGHz: 20, elevationDeg, heightM });
 console.log('\nGases at 20 GHz, layer by layer through the mean atmosphere:');
 elevationDeg.forEach((elevation, row) => {
   console.log(

@@ -9,7 +9,7 @@ console.log(
 );
 
 const day = dailyFigure({ station, orbitalLongitudeDeg: 16.4, inclinationDeg: 0.7 });
-const fixed = fixedAntennaLoss({ track: day, halfPowerWidthDeg: 1.94 });
+const fixed = fixedAntennaLoss({ track: day, beamwidthDeg: 1.94 });
 const hour = (index: number) => `${day[index]?.sinceNodeH.toFixed(1)} h after the node`;
 
 console.log(

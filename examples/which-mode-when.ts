@@ -4,16 +4,16 @@ import { adaptiveModes, dvbMode, dvbModes, outages, totalFade } from 'slantpath/
 
 const path = {
   latitudeDeg: 46.4,
-  stationHeightKm: 1.9,
+  heightM: 1900,
   rainHeightKm: 2.9,
   rainRate001MmPerH: 35,
   frequencyGHz: 19.7,
   elevationDeg: 36.2,
   tiltDeg: 45,
-  antennaDiameterM: 0.9,
+  diameterM: 0.9,
   wetRefractivityNUnits: 45,
-  gasAttenuationDb: 0.26,
-  cloudAttenuationDb: 0.34,
+  gasDb: 0.26,
+  cloudDb: 0.34,
 };
 const link = {
   carrier: {
@@ -49,5 +49,5 @@ const out = outages({
   attenuationDb: slowest.attenuationDb,
 });
 console.log(
-  `${(60 * out.hoursPerYear).toFixed(1)} minutes a year, ${(60 * out.worstMonthHours).toFixed(1)} of them in the worst month`,
+  `${(60 * out.outageHPerYear).toFixed(1)} minutes a year, ${(60 * out.worstMonthH).toFixed(1)} of them in the worst month`,
 );

@@ -7,16 +7,16 @@ const hut = { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 };
 const { elevationDeg, slantRangeKm } = lookAngles(hut, 16.4);
 const fade = totalFade({
   latitudeDeg: hut.latitudeDeg,
-  stationHeightKm: 1.9,
+  heightM: 1900,
   rainHeightKm: 2.9,
   rainRate001MmPerH: 35,
   frequencyGHz: 19.7,
   elevationDeg,
   tiltDeg: 45,
-  antennaDiameterM: 1,
+  diameterM: 1,
   wetRefractivityNUnits: 45,
-  gasAttenuationDb: 0.26,
-  cloudAttenuationDb: 0.34,
+  gasDb: 0.26,
+  cloudDb: 0.34,
 });
 const link = {
   carrier: { symbolRateMBd: 30, mode: dvbMode('DVB-S2', '8PSK 3/4'), implementationLossDb: 0.8 },

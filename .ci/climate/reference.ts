@@ -33,16 +33,11 @@ export function altitudeAt(maps: Maps, place: MapPlace): number {
 }
 
 /** Water vapour at a place and height by P.836-6. */
-export function vapourAt(
-  maps: Maps,
-  place: MapPlace,
-  stationHeightKm: number,
-  exceededPercent: number,
-) {
+export function vapourAt(maps: Maps, place: MapPlace, heightKm: number, exceededPercent: number) {
   return waterVapour({
     latitudeDeg: place.latitudeDeg,
     longitudeDeg: place.longitudeDeg,
-    stationHeightKm,
+    heightM: heightKm * 1000,
     exceededPercent,
     mapAltitude: maps('water-vapour-map-altitude'),
     maps: [

@@ -42,7 +42,7 @@ export interface RainyReading {
   /** Elevation of its slot in degrees, 5 to 90. */
   readonly elevationDeg: number;
   /** Clear-sky system noise temperature in kelvin; needed for the ratios only, 120 by default. */
-  readonly systemTemperatureK?: number;
+  readonly systemNoiseK?: number;
   /** How the fade is known. */
   readonly evidence: FadeEvidence;
 }
@@ -76,7 +76,7 @@ function fadeRatio(fadeDb: number, fromGHz: number, toGHz: number): number {
 
 function fadeOf(reading: RainyReading): {
   readonly fadeDb: number;
-  readonly uncertaintyDb: number;
+  readonly standardUncertaintyDb: number;
 } {
   const { evidence } = reading;
   const pathRatio = (elevationDeg: number): number =>
@@ -92,7 +92,7 @@ function fadeOf(reading: RainyReading): {
     const same = fromGHz === reading.frequencyGHz && elevationDeg === reading.elevationDeg;
     return {
       fadeDb: scaled,
-      uncertaintyDb: Math.hypot(slope * own, same ? 0 : SCALING_SCATTER * scaled),
+      standardUncertaintyDb: Math.hypot(slope * own, same ? 0 : SCALING_SCATTER * scaled),
     };
   }
   const rainRateMmPerH = inRange('evidence.rainRateMmPerH', evidence.rainRateMmPerH, 0, 300);
@@ -113,8 +113,8 @@ function fadeOf(reading: RainyReading): {
   const groundKm = Math.sqrt(Math.max(0, slantKm * slantKm - heightKm * heightKm));
   // Rain cells are smaller the harder it rains.
   const cellKm = 35 * Math.exp(-0.015 * Math.min(100, rainRateMmPerH));
-  const fadeDb = (specific.attenuationDbPerKm * slantKm) / (1 + groundKm / cellKm);
-  return { fadeDb, uncertaintyDb: RATE_SCATTER * fadeDb };
+  const fadeDb = (specific.specificAttenuationDbPerKm * slantKm) / (1 + groundKm / cellKm);
+  return { fadeDb, standardUncertaintyDb: RATE_SCATTER * fadeDb };
 }
 
 /**
@@ -151,10 +151,10 @@ export function clearSkyEquivalent(reading: RainyReading): ClearSkyEquivalent {
   );
   inRange('frequencyGHz', reading.frequencyGHz, 7, 55, 'was the frequency given in MHz?');
   inRange('elevationDeg', reading.elevationDeg, 5, 90);
-  const temperatureK = inRange('systemTemperatureK', reading.systemTemperatureK ?? 120, 10, 10000);
+  const temperatureK = inRange('systemNoiseK', reading.systemNoiseK ?? 120, 10, 10000);
   object('evidence', reading.evidence);
   oneOf('evidence.kind', reading.evidence.kind, ['beacon', 'rain-rate']);
-  const { fadeDb, uncertaintyDb } = fadeOf(reading);
+  const { fadeDb, standardUncertaintyDb } = fadeOf(reading);
   if (fadeDb > 60)
     throw new DomainError({
       code: 'inconsistent',
@@ -170,9 +170,9 @@ export function clearSkyEquivalent(reading: RainyReading): ClearSkyEquivalent {
   const slope = isRatio ? 1 + (RAIN_TEMPERATURE_K * passing) / (temperatureK + rise) : 1;
   return {
     fadeDb,
-    fadeStandardUncertaintyDb: uncertaintyDb,
+    fadeStandardUncertaintyDb: standardUncertaintyDb,
     noiseRiseDb,
     clearSkyReading: value + fadeDb + noiseRiseDb,
-    standardUncertainty: Math.hypot(own, slope * uncertaintyDb),
+    standardUncertainty: Math.hypot(own, slope * standardUncertaintyDb),
   };
 }

@@ -10,15 +10,15 @@ import { checkedBeamwidthDeg } from './guards.js';
 /** What turns an antenna away from the satellite; all angles on the sky, in degrees. */
 export interface Depointing {
   /** Half-power beamwidth in degrees. */
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
   /** Steady error along the arc (what peaking left), either sign, within 5; default 0. */
   readonly alongArcOffsetDeg?: number;
   /** Steady error across the arc, either sign, within 5; default 0. */
   readonly acrossArcOffsetDeg?: number;
   /** Standard deviation of the installation on each axis, over many installations, 0 to 5; default 0. */
-  readonly installationSigmaDeg?: number;
+  readonly installationStandardDeviationDeg?: number;
   /** Standard deviation that wind adds on each axis, 0 to 5; default 0. */
-  readonly windSigmaDeg?: number;
+  readonly windStandardDeviationDeg?: number;
   /** Half-width of the satellite's box along the arc, 0 to 5; default 0. The satellite is anywhere in it alike. */
   readonly eastWestBoxDeg?: number;
   /** Half-width of the satellite's box across the arc, 0 to 5; default 0. */
@@ -28,7 +28,7 @@ export interface Depointing {
 /** Loss exceeded for a share of time. */
 export interface DepointingLoss {
   /** Standard deviation on each axis of what is random, in degrees. */
-  readonly sigmaDeg: number;
+  readonly standardDeviationDeg: number;
   /** Offset that is exceeded for that share, in degrees. */
   readonly offsetDeg: number;
   /** Loss that is exceeded for that share, in dB. */
@@ -53,11 +53,14 @@ function checked(depointing: Depointing): Checked {
   const input = object('depointing', depointing);
   const part = (name: keyof Depointing, least: number): number =>
     inRange(name, input[name] ?? 0, least, 5, 'is the angle in degrees?');
-  const sigma = Math.hypot(part('installationSigmaDeg', 0), part('windSigmaDeg', 0));
+  const sigma = Math.hypot(
+    part('installationStandardDeviationDeg', 0),
+    part('windStandardDeviationDeg', 0),
+  );
   return {
     along: { offset: part('alongArcOffsetDeg', -5), sigma, box: part('eastWestBoxDeg', 0) },
     across: { offset: part('acrossArcOffsetDeg', -5), sigma, box: part('northSouthBoxDeg', 0) },
-    beamwidthDeg: checkedBeamwidthDeg(input.halfPowerBeamwidthDeg),
+    beamwidthDeg: checkedBeamwidthDeg(input.beamwidthDeg),
   };
 }
 
@@ -129,7 +132,7 @@ function exceedance({ along, across }: Checked, radius: number): number {
  * @example
  * ```ts
  * import { depointingExceedance } from 'slantpath/antenna';
- * depointingExceedance({ halfPowerBeamwidthDeg: 2, windSigmaDeg: 0.1 }, 0.3).toFixed(3); // => '0.674'
+ * depointingExceedance({ beamwidthDeg: 2, windStandardDeviationDeg: 0.1 }, 0.3).toFixed(3); // => '0.674'
  * ```
  */
 export function depointingExceedance(depointing: Depointing, lossDb: number): number {
@@ -152,7 +155,7 @@ export function depointingExceedance(depointing: Depointing, lossDb: number): nu
  * @example
  * ```ts
  * import { depointingLoss } from 'slantpath/antenna';
- * const mount = { halfPowerBeamwidthDeg: 2, installationSigmaDeg: 0.08, windSigmaDeg: 0.06, eastWestBoxDeg: 0.1 };
+ * const mount = { beamwidthDeg: 2, installationStandardDeviationDeg: 0.08, windStandardDeviationDeg: 0.06, eastWestBoxDeg: 0.1 };
  * depointingLoss(mount, 1).lossDb.toFixed(2); // => '0.32'
  * ```
  */
@@ -176,7 +179,7 @@ export function depointingLoss(depointing: Depointing, exceededPercent: number):
     0,
   );
   return {
-    sigmaDeg: along.sigma,
+    standardDeviationDeg: along.sigma,
     offsetDeg,
     lossDb: gaussianLobeLossDb(offsetDeg, beamwidthDeg),
     meanLossDb: (12 * meanSquare) / beamwidthDeg ** 2,

@@ -72,7 +72,7 @@ const CAUTIONS: readonly string[] = [
   'The limits and procedures of local law and of the site bind; have the assessment made by a licensed practitioner.',
 ];
 
-function regions(transmitter: Transmitter): FieldRegions & { readonly farFieldWM2: number } {
+function regions(transmitter: Transmitter): FieldRegions & { readonly farFieldWPerSr: number } {
   const input = object('transmitter', transmitter);
   const diameterM = checkedDiameterM(input.diameterM);
   const wavelengthM = SPEED_OF_LIGHT_M_PER_S / (checkedFrequencyGHz(input.frequencyGHz) * 1e9);
@@ -97,7 +97,7 @@ function regions(transmitter: Transmitter): FieldRegions & { readonly farFieldWM
     nearFieldWPerM2: (16 * efficiencyRatio * powerW) / (Math.PI * diameterM ** 2),
     nearFieldEndM: diameterM ** 2 / (4 * wavelengthM),
     farFieldFromM: (0.6 * diameterM ** 2) / wavelengthM,
-    farFieldWM2: (powerW * gainRatio) / (4 * Math.PI),
+    farFieldWPerSr: (powerW * gainRatio) / (4 * Math.PI),
   };
 }
 
@@ -119,7 +119,7 @@ function regions(transmitter: Transmitter): FieldRegions & { readonly farFieldWM
  * ```
  */
 export function powerDensity(transmitter: Transmitter, distanceM: number): PowerDensity {
-  const { farFieldWM2, ...field } = regions(transmitter);
+  const { farFieldWPerSr, ...field } = regions(transmitter);
   const distance = inRange('distanceM', distanceM, 0, 1e9, 'is the distance in metres?');
   const region =
     distance <= field.nearFieldEndM
@@ -132,7 +132,7 @@ export function powerDensity(transmitter: Transmitter, distanceM: number): Power
       ? field.nearFieldWPerM2
       : region === 'transition'
         ? (field.nearFieldWPerM2 * field.nearFieldEndM) / distance
-        : farFieldWM2 / distance ** 2;
+        : farFieldWPerSr / distance ** 2;
   return { ...field, region, powerDensityWPerM2, cautions: CAUTIONS };
 }
 
@@ -158,7 +158,7 @@ export function safeDistance(
   transmitter: Transmitter,
   limit: Pick<ExposureLimitInput, 'standard' | 'group'>,
 ): SafeDistance {
-  const { farFieldWM2, ...field } = regions(transmitter);
+  const { farFieldWPerSr, ...field } = regions(transmitter);
   const used = exposureLimit({
     ...object('limit', limit),
     frequencyGHz: transmitter.frequencyGHz,
@@ -167,7 +167,7 @@ export function safeDistance(
   const head = { ...field, limit: used, cautions: CAUTIONS };
   if (field.surfaceWPerM2 <= limitWPerM2) return { kind: 'not-reached', ...head };
   if (field.nearFieldWPerM2 <= limitWPerM2) return { kind: 'at-the-surface', ...head };
-  const farM = Math.sqrt(farFieldWM2 / limitWPerM2);
+  const farM = Math.sqrt(farFieldWPerSr / limitWPerM2);
   const transitionM = (field.nearFieldWPerM2 * field.nearFieldEndM) / limitWPerM2;
   // The far-field form is 3 % higher where the two meet, so it is asked first.
   return farM >= field.farFieldFromM

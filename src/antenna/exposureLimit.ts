@@ -13,7 +13,7 @@ export interface ExposureLimit {
   /** Limit of the power density in W/m2, averaged over the time below. */
   readonly powerDensityWPerM2: number;
   /** Averaging time in minutes. */
-  readonly averagingMinutes: number;
+  readonly averagingMin: number;
   /** Document and table. */
   readonly source: string;
 }
@@ -57,7 +57,7 @@ export function exposureLimit(exposure: ExposureLimitInput): ExposureLimit {
     const fGHz = inRange('frequencyGHz', input.frequencyGHz, 0.3, 100, MHZ_SLIP);
     return {
       powerDensityWPerM2: factor * (fGHz < 1.5 ? fGHz / 0.15 : 10),
-      averagingMinutes: atWork ? 6 : 30,
+      averagingMin: atWork ? 6 : 30,
       source: '47 CFR 1.1310, table 1',
     };
   }
@@ -65,14 +65,14 @@ export function exposureLimit(exposure: ExposureLimitInput): ExposureLimit {
   if (input.standard === 'ICNIRP 2020 whole body')
     return {
       powerDensityWPerM2: factor * (fGHz <= 2 ? fGHz * 5 : 10),
-      averagingMinutes: 30,
+      averagingMin: 30,
       source: 'ICNIRP 2020, table 5 (whole body)',
     };
   const publicWPerM2 =
     fGHz <= 2 ? 0.058 * (1000 * fGHz) ** 0.86 : fGHz <= 6 ? 40 : 55 / fGHz ** 0.177;
   return {
     powerDensityWPerM2: factor * publicWPerM2,
-    averagingMinutes: 6,
+    averagingMin: 6,
     source: 'ICNIRP 2020, table 6 (local)',
   };
 }

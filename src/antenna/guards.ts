@@ -16,10 +16,7 @@ export function checkedDiameterM(diameterM: number, parameter = 'diameterM'): nu
 }
 
 /** Returns a half-power beamwidth above 0 up to 180 degrees, otherwise throws. */
-export function checkedBeamwidthDeg(
-  beamwidthDeg: number,
-  parameter = 'halfPowerBeamwidthDeg',
-): number {
+export function checkedBeamwidthDeg(beamwidthDeg: number, parameter = 'beamwidthDeg'): number {
   return inRange(parameter, beamwidthDeg, 1e-6, 180, 'is the beamwidth in degrees?');
 }
 

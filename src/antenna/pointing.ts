@@ -9,8 +9,8 @@ import { checkedBeamwidthDeg } from './guards.js';
  * 12 (offset / beamwidth)^2, that is 3 dB at half the beamwidth.
  *
  * @param error  `offsetDeg` angle on the sky between axis and satellite, either sign, within 180;
- *   `halfPowerBeamwidthDeg` above 0.
- * @throws {@link DomainError} naming `offsetDeg` or `halfPowerBeamwidthDeg`.
+ *   `beamwidthDeg` above 0.
+ * @throws {@link DomainError} naming `offsetDeg` or `beamwidthDeg`.
  *
  * Source: practice of the trade (Maral and Bousquet, Satellite Communications Systems); second-order form of any smooth lobe.
  * Accuracy: within 0.1 dB of an evenly lit aperture down to the 3 dB points; meaningless below about -10 dB,
@@ -18,36 +18,36 @@ import { checkedBeamwidthDeg } from './guards.js';
  * @example
  * ```ts
  * import { pointingLoss } from 'slantpath/antenna';
- * pointingLoss({ offsetDeg: 0.25, halfPowerBeamwidthDeg: 2 }).toFixed(4); // => '0.1875'
+ * pointingLoss({ offsetDeg: 0.25, beamwidthDeg: 2 }).toFixed(4); // => '0.1875'
  * ```
  */
 export function pointingLoss(error: {
   readonly offsetDeg: number;
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
 }): number {
   const input = object('error', error);
   const offsetDeg = inRange('offsetDeg', input.offsetDeg, -180, 180);
-  return gaussianLobeLossDb(offsetDeg, checkedBeamwidthDeg(input.halfPowerBeamwidthDeg));
+  return gaussianLobeLossDb(offsetDeg, checkedBeamwidthDeg(input.beamwidthDeg));
 }
 
 /**
  * Offset in degrees, 0 or more, that costs a given pointing loss: the inverse of {@link pointingLoss}.
  *
- * @param budget  `pointingLossDb` 0 to 60; `halfPowerBeamwidthDeg` above 0.
- * @throws {@link DomainError} naming `pointingLossDb` or `halfPowerBeamwidthDeg`.
+ * @param budget  `pointingLossDb` 0 to 60; `beamwidthDeg` above 0.
+ * @throws {@link DomainError} naming `pointingLossDb` or `beamwidthDeg`.
  *
  * Source: as {@link pointingLoss}. Accuracy: rounding only, as an inverse.
  * @example
  * ```ts
  * import { pointingOffset } from 'slantpath/antenna';
- * pointingOffset({ pointingLossDb: 3, halfPowerBeamwidthDeg: 2 }); // => 1
+ * pointingOffset({ pointingLossDb: 3, beamwidthDeg: 2 }); // => 1
  * ```
  */
 export function pointingOffset(budget: {
   readonly pointingLossDb: number;
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
 }): number {
   const input = object('budget', budget);
   const lossDb = inRange('pointingLossDb', input.pointingLossDb, 0, 60);
-  return gaussianLobeOffsetDeg(lossDb, checkedBeamwidthDeg(input.halfPowerBeamwidthDeg));
+  return gaussianLobeOffsetDeg(lossDb, checkedBeamwidthDeg(input.beamwidthDeg));
 }

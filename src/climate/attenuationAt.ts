@@ -22,9 +22,9 @@ export interface SkyPath {
   /** Tilt of the polarization from horizontal in degrees; 45 for circular. */
   readonly tiltDeg: number;
   /** Diameter of the antenna in metres, for scintillation. */
-  readonly antennaDiameterM: number;
+  readonly diameterM: number;
   /** Efficiency of the antenna, above 0 to 1; 0.5 where not given. */
-  readonly antennaEfficiencyRatio?: number | undefined;
+  readonly efficiencyRatio?: number | undefined;
   /** Percentage of an average year, above 0 to 50; stated range 0.001 to 50. */
   readonly exceededPercent: number;
 }
@@ -36,7 +36,7 @@ export interface AttenuationSpread {
   /** From the scatter of the rain model itself about measured fades: 0.3 of the rain fade, a usual size and not a figure of the recommendation. */
   readonly rainModelDb: number;
   /** Both together: the long-term attenuation. */
-  readonly standardDb: number;
+  readonly standardUncertaintyDb: number;
   /** Of single years about the long-term attenuation. */
   readonly singleYearDb: number;
 }
@@ -52,8 +52,8 @@ export interface AttenuationAt extends TotalAttenuation {
 const RAIN_MODEL_RATIO = 0.3;
 
 /** The lowest and highest ground for which the reference atmosphere is asked. */
-function pressureHpa(stationHeightKm: number): number {
-  return referenceAtmosphere(Math.max(0, stationHeightKm)).pressureHpa;
+function pressureHpa(heightM: number): number {
+  return referenceAtmosphere(Math.max(0, heightM / 1000)).pressureHpa;
 }
 
 /** Gas and cloud at the percentage to which P.618-14 holds them. */
@@ -64,7 +64,7 @@ export function gasAndCloud(
   const { frequencyGHz, elevationDeg } = path;
   const water = waterAloftAt(climate, heldPercent(path.exceededPercent));
   const mean = {
-    pressureHpa: pressureHpa(climate.stationHeightKm),
+    pressureHpa: pressureHpa(climate.heightM),
     temperatureK: climate.meanTemperatureK,
     waterVapourDensityGPerM3: waterAloftAt(climate, 50).waterVapourDensityGPerM3,
   };
@@ -102,7 +102,7 @@ export function gasAndCloud(
  * import { attenuationAt, climateAt } from 'slantpath/climate';
  * const climate = climateAt({ latitudeDeg: -0.4, longitudeDeg: 102, heightM: 35 });
  * const faded = attenuationAt(climate, {
- *   frequencyGHz: 14.2, elevationDeg: 80, tiltDeg: 0, antennaDiameterM: 1.8, exceededPercent: 0.1,
+ *   frequencyGHz: 14.2, elevationDeg: 80, tiltDeg: 0, diameterM: 1.8, exceededPercent: 0.1,
  * });
  * faded.attenuationDb.toFixed(1); // => '11.2'
  * ```
@@ -111,10 +111,10 @@ export function attenuationAt(climate: Climate, path: SkyPath): AttenuationAt {
   object('climate', climate);
   object('path', path);
   const { gasDb, cloudDb } = gasAndCloud(climate, path);
-  const { latitudeDeg, stationHeightKm, rainHeightKm, wetRefractivityNUnits } = climate;
+  const { latitudeDeg, heightM, rainHeightKm, wetRefractivityNUnits } = climate;
   const rain = {
     latitudeDeg,
-    stationHeightKm,
+    heightM,
     rainHeightKm,
     rainRate001MmPerH: climate.rainRate001MmPerH,
     frequencyGHz: path.frequencyGHz,
@@ -124,11 +124,11 @@ export function attenuationAt(climate: Climate, path: SkyPath): AttenuationAt {
   };
   const total = totalAttenuation({
     ...rain,
-    antennaDiameterM: path.antennaDiameterM,
-    antennaEfficiencyRatio: path.antennaEfficiencyRatio,
+    diameterM: path.diameterM,
+    efficiencyRatio: path.efficiencyRatio,
     wetRefractivityNUnits,
-    gasAttenuationDb: gasDb,
-    cloudAttenuationDb: cloudDb,
+    gasDb,
+    cloudDb,
   });
   // How much of a change in rain reaches the total: scintillation adds in squares.
   const wetDb = total.rainDb + total.cloudDb;
@@ -142,7 +142,7 @@ export function attenuationAt(climate: Climate, path: SkyPath): AttenuationAt {
     const step = Math.min(ratio, 0.5);
     return ((at(1 + step) - at(1 - step)) / (2 * step)) * ratio * share;
   };
-  const rainInputDb = change(climate.rainUncertainty.standardRatio);
+  const rainInputDb = change(climate.rainUncertainty.standardUncertaintyRatio);
   const rainModelDb = RAIN_MODEL_RATIO * total.rainDb * share;
   return {
     ...total,
@@ -150,7 +150,7 @@ export function attenuationAt(climate: Climate, path: SkyPath): AttenuationAt {
     spread: {
       rainInputDb,
       rainModelDb,
-      standardDb: Math.hypot(rainInputDb, rainModelDb),
+      standardUncertaintyDb: Math.hypot(rainInputDb, rainModelDb),
       singleYearDb: change(climate.rainUncertainty.singleYearRatio),
     },
   };

@@ -22,9 +22,9 @@ export interface PlannedStations {
   /** Tilt of the polarization from horizontal in degrees; 45 for circular. */
   readonly tiltDeg: Column;
   /** Diameter of the antenna in metres. */
-  readonly antennaDiameterM: Column;
+  readonly diameterM: Column;
   /** Efficiency of the antenna, above 0 to 1; 0.5 where not given. */
-  readonly antennaEfficiencyRatio?: Column | undefined;
+  readonly efficiencyRatio?: Column | undefined;
   /** Percentage of an average year, above 0 to 50. */
   readonly exceededPercent: Column;
 }
@@ -62,7 +62,7 @@ export interface PlannedAttenuation {
  * import { attenuationAtBatch } from 'slantpath/climate';
  * const { attenuationDb } = attenuationAtBatch({
  *   latitudeDeg: [46.4, -0.4], longitudeDeg: [9.6, 102], heightM: [1900, 35],
- *   frequencyGHz: 12, elevationDeg: [36, 80], tiltDeg: 0, antennaDiameterM: 0.9, exceededPercent: 0.1,
+ *   frequencyGHz: 12, elevationDeg: [36, 80], tiltDeg: 0, diameterM: 0.9, exceededPercent: 0.1,
  * });
  * [...attenuationDb].map((value) => value.toFixed(1)); // => ['1.3', '7.4']
  * ```
@@ -84,15 +84,15 @@ export function attenuationAtBatch(
     'stations',
     stations,
   );
-  const { antennaDiameterM, exceededPercent } = stations;
-  const antennaEfficiencyRatio = stations.antennaEfficiencyRatio ?? 0.5;
+  const { diameterM, exceededPercent } = stations;
+  const efficiencyRatio = stations.efficiencyRatio ?? 0.5;
   const { climateOf = climateAt, out = {} } = object('options', options);
   const columns = { latitudeDeg, longitudeDeg, heightM, frequencyGHz, elevationDeg };
   const rows = rowCount({
     ...columns,
     tiltDeg,
-    antennaDiameterM,
-    antennaEfficiencyRatio,
+    diameterM,
+    efficiencyRatio,
     exceededPercent,
   });
   const column = (name: keyof PlannedAttenuation) => outColumn(name, out[name], rows);
@@ -121,13 +121,13 @@ export function attenuationAtBatch(
     gasDb[row] = water.gasDb;
     cloudDb[row] = water.cloudDb;
     latitudes[row] = climate.latitudeDeg;
-    heights[row] = climate.stationHeightKm;
+    heights[row] = climate.heightM;
     rainHeights[row] = climate.rainHeightKm;
     refractivities[row] = climate.wetRefractivityNUnits;
   }
   const path = {
     latitudeDeg: latitudes,
-    stationHeightKm: heights,
+    heightM: heights,
     rainHeightKm: rainHeights,
     rainRate001MmPerH,
     frequencyGHz,
@@ -139,11 +139,11 @@ export function attenuationAtBatch(
   const { attenuationDb } = totalAttenuationBatch(
     {
       ...path,
-      antennaDiameterM,
-      antennaEfficiencyRatio,
+      diameterM,
+      efficiencyRatio,
       wetRefractivityNUnits: refractivities,
-      gasAttenuationDb: gasDb,
-      cloudAttenuationDb: cloudDb,
+      gasDb,
+      cloudDb,
     },
     { attenuationDb: column('attenuationDb') },
   );

@@ -29,8 +29,8 @@ export interface Climate {
   readonly latitudeDeg: number;
   /** Longitude in degrees, east positive, -180 to below 180. */
   readonly longitudeDeg: number;
-  /** Height of the station in kilometres. */
-  readonly stationHeightKm: number;
+  /** Height of the station above mean sea level in metres. */
+  readonly heightM: number;
   /** Rain rate exceeded for 0.01 % of an average year, one-minute integration, mm/h (P.837-7 unless measured or a zone). */
   readonly rainRate001MmPerH: number;
   /** Part of an average year in which it rains, percent (P.837-7). */
@@ -49,8 +49,8 @@ export interface Climate {
   readonly wetRefractivityNUnits: number;
   /** Water in the air for rising percentages: 5, 10, 20 and 50 in the shipped grid. */
   readonly waterAloft: readonly WaterAloft[];
-  /** Height of the ground in the map, km (P.1511-1 smoothed to the grid): a check on the station's height, no more. */
-  readonly groundAltitudeKm: number;
+  /** Height of the ground in the map, metres (P.1511-1 smoothed to the grid): a check on the station's height, no more. */
+  readonly groundHeightM: number;
   /** What the figures are derived from. */
   readonly provenance: string;
 }
@@ -111,7 +111,7 @@ export function climateFrom(grid: ClimateGrid, station: Station, local: LocalRai
   return {
     latitudeDeg: place.latitudeDeg + 0,
     longitudeDeg: place.longitudeDeg,
-    stationHeightKm: place.heightM / 1000 + 0,
+    heightM: place.heightM + 0,
     rainRate001MmPerH,
     rainProbabilityPercent,
     rainSource,
@@ -127,7 +127,7 @@ export function climateFrom(grid: ClimateGrid, station: Station, local: LocalRai
     meanTemperatureK,
     wetRefractivityNUnits: Math.max(0, layerValue(layers('wetRefractivity'), place)),
     waterAloft: grid.percents.map((percent) => waterAt(grid, place, percent)),
-    groundAltitudeKm: layerValue(layers('altitude'), place) + 0,
+    groundHeightM: layerValue(layers('altitude'), place) * 1000 + 0,
     provenance: grid.source,
   };
 }

@@ -52,7 +52,7 @@ export function vapourValue(
   layer: Layer,
   scaleHeight: Layer,
   place: MapPlace,
-  stationHeightKm: number,
+  heightKm: number,
 ): number {
   const { rows, columns } = layer;
   const { row, column, southRatio, eastRatio } = mapCell(rows, columns + 1, place);
@@ -67,7 +67,7 @@ export function vapourValue(
     const turned = column + right === columns ? 0 : column + right;
     const scaleKm = Math.max(0.1, valueAtNode(scaleHeight, layer, line, turned));
     const seaLevel = nodeValue(layer, line * columns + turned);
-    sum += weight * seaLevel * Math.exp(-stationHeightKm / scaleKm);
+    sum += weight * seaLevel * Math.exp(-heightKm / scaleKm);
   }
   return sum;
 }

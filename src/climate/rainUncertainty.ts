@@ -8,7 +8,7 @@ export interface RainUncertaintyTerm {
   /** The reason. */
   readonly cause: 'grid' | 'model' | 'measurement' | 'short-record' | 'zone';
   /** Standard deviation as a part of the rain rate. */
-  readonly standardRatio: number;
+  readonly standardUncertaintyRatio: number;
   /** `computed` here, or a figure that is `practice` of the trade and not of the recommendation. */
   readonly basis: 'computed' | 'practice';
 }
@@ -16,7 +16,7 @@ export interface RainUncertaintyTerm {
 /** Uncertainty of a rain rate at 0.01 %. */
 export interface RainUncertainty {
   /** Standard deviation of the long-term rain rate as a part of it, all terms together. */
-  readonly standardRatio: number;
+  readonly standardUncertaintyRatio: number;
   /** The terms, whose squares add. */
   readonly terms: readonly RainUncertaintyTerm[];
   /** Standard deviation of a single year's rain rate at 0.01 % about the long-term one, as a part of it. */
@@ -61,22 +61,25 @@ export function uncertaintyOf(rain: {
   const terms: RainUncertaintyTerm[] = [];
   if (rain.source === 'measured') {
     const record = singleYearRatio / Math.sqrt(rain.years ?? 1);
-    terms.push({ cause: 'measurement', standardRatio: GAUGE_RATIO, basis: 'practice' });
-    terms.push({ cause: 'short-record', standardRatio: record, basis: 'computed' });
+    terms.push({ cause: 'measurement', standardUncertaintyRatio: GAUGE_RATIO, basis: 'practice' });
+    terms.push({ cause: 'short-record', standardUncertaintyRatio: record, basis: 'computed' });
   } else if (rain.source === 'rain-zone') {
-    terms.push({ cause: 'zone', standardRatio: ZONE_RATIO, basis: 'practice' });
+    terms.push({ cause: 'zone', standardUncertaintyRatio: ZONE_RATIO, basis: 'practice' });
   } else {
-    terms.push({ cause: 'model', standardRatio: MODEL_RATIO, basis: 'practice' });
+    terms.push({ cause: 'model', standardUncertaintyRatio: MODEL_RATIO, basis: 'practice' });
     if (rain.source === 'climate-grid')
       terms.push({
         cause: 'grid',
-        standardRatio: Math.min(
+        standardUncertaintyRatio: Math.min(
           1,
           rain.gridErrorMmPerH / 2 / Math.max(rain.rainRate001MmPerH, 0.5),
         ),
         basis: 'computed',
       });
   }
-  const square = terms.reduce((sum, { standardRatio }) => sum + standardRatio ** 2, 0);
-  return { standardRatio: Math.sqrt(square), terms, singleYearRatio };
+  const square = terms.reduce(
+    (sum, { standardUncertaintyRatio }) => sum + standardUncertaintyRatio ** 2,
+    0,
+  );
+  return { standardUncertaintyRatio: Math.sqrt(square), terms, singleYearRatio };
 }

@@ -10,9 +10,9 @@ export interface MaidenheadCell {
   /** Longitude of the cell's centre in degrees, [-180, 180). */
   readonly longitudeDeg: number;
   /** South to north size of the cell in degrees. */
-  readonly heightDeg: number;
+  readonly latitudeSpanDeg: number;
   /** West to east size of the cell in degrees. */
-  readonly widthDeg: number;
+  readonly longitudeSpanDeg: number;
 }
 
 /** Divisions of each pair of characters: field, square, subsquare, extended square, and one more of each. */
@@ -56,8 +56,8 @@ export function maidenheadToCoordinates(locator: string): MaidenheadCell {
   return {
     latitudeDeg: (180 * (row + 0.5)) / cells - 90,
     longitudeDeg: (360 * (column + 0.5)) / cells - 180,
-    heightDeg: 180 / cells,
-    widthDeg: 360 / cells,
+    latitudeSpanDeg: 180 / cells,
+    longitudeSpanDeg: 360 / cells,
   };
 }
 

@@ -63,13 +63,14 @@ export function textToCoordinates(text: string): TypedCoordinates {
     });
   }
   if (isMaidenhead(text)) {
-    const { latitudeDeg, longitudeDeg, heightDeg, widthDeg } = maidenheadToCoordinates(text);
+    const { latitudeDeg, longitudeDeg, latitudeSpanDeg, longitudeSpanDeg } =
+      maidenheadToCoordinates(text);
     return {
       latitudeDeg,
       longitudeDeg,
       notation: 'maidenhead',
-      latitudeStepDeg: heightDeg,
-      longitudeStepDeg: widthDeg,
+      latitudeStepDeg: latitudeSpanDeg,
+      longitudeStepDeg: longitudeSpanDeg,
     };
   }
   const [latitude, longitude] = theReading(text);

@@ -20,9 +20,9 @@ export type GeodesicLine =
       /** Length along the ellipsoid in kilometres. */
       readonly distanceKm: number;
       /** Azimuth at the first place towards the second, degrees from true north, [0, 360). */
-      readonly bearingDeg: number;
+      readonly azimuthDeg: number;
       /** Azimuth at the second place back towards the first, degrees from true north, [0, 360). */
-      readonly returnBearingDeg: number;
+      readonly returnAzimuthDeg: number;
     }
   | {
       /** `same-place`: closer than a micrometre, so that no direction has meaning. */
@@ -67,8 +67,8 @@ export function geodesicBetween(from: SurfacePlace, to: SurfacePlace): GeodesicL
   return {
     kind: 'line',
     distanceKm,
-    bearingDeg: wrapAzimuthDeg(line.azi1 ?? 0),
-    returnBearingDeg: wrapAzimuthDeg((line.azi2 ?? 0) + 180),
+    azimuthDeg: wrapAzimuthDeg(line.azi1 ?? 0),
+    returnAzimuthDeg: wrapAzimuthDeg((line.azi2 ?? 0) + 180),
   };
 }
 
@@ -79,14 +79,14 @@ export interface GeodesicEnd {
   /** Longitude in degrees, [-180, 180). */
   readonly longitudeDeg: number;
   /** Azimuth there back towards the start, degrees from true north, [0, 360). */
-  readonly returnBearingDeg: number;
+  readonly returnAzimuthDeg: number;
 }
 
 /**
  * The place at a distance and bearing from another, along the ellipsoid.
  *
  * @param from  The start.
- * @param line  `bearingDeg` at the start, from true north, any turn; `distanceKm` 0 to 40000.
+ * @param line  `azimuthDeg` at the start, from true north, any turn; `distanceKm` 0 to 40000.
  * @throws {@link DomainError} naming the bad field.
  *
  * Source: as `geodesicBetween`. Accuracy: 15 nanometres.
@@ -94,26 +94,26 @@ export interface GeodesicEnd {
  * ```ts
  * import { geodesicEnd } from 'slantpath/geodesic';
  * const clinic = { latitudeDeg: -0.4, longitudeDeg: 102 };
- * const end = geodesicEnd(clinic, { bearingDeg: 90, distanceKm: 111.319 });
+ * const end = geodesicEnd(clinic, { azimuthDeg: 90, distanceKm: 111.319 });
  * end.longitudeDeg.toFixed(3); // => '103.000'
  * ```
  */
 export function geodesicEnd(
   from: SurfacePlace,
-  line: { readonly bearingDeg: number; readonly distanceKm: number },
+  line: { readonly azimuthDeg: number; readonly distanceKm: number },
 ): GeodesicEnd {
   const start = checkedPlace('from', from);
-  const { bearingDeg, distanceKm } = object('line', line);
+  const { azimuthDeg, distanceKm } = object('line', line);
   const end = geographiclib.Geodesic.WGS84.Direct(
     start.latitudeDeg,
     start.longitudeDeg,
-    wrapLongitudeDeg(finite('bearingDeg', bearingDeg)),
+    wrapLongitudeDeg(finite('azimuthDeg', azimuthDeg)),
     inRange('distanceKm', distanceKm, 0, 40000, 'is the distance in kilometres?') * 1000,
   );
   return {
     latitudeDeg: (end.lat2 ?? 0) + 0,
     longitudeDeg: wrapLongitudeDeg(end.lon2 ?? 0),
-    returnBearingDeg: wrapAzimuthDeg((end.azi2 ?? 0) + 180),
+    returnAzimuthDeg: wrapAzimuthDeg((end.azi2 ?? 0) + 180),
   };
 }
 

@@ -7,7 +7,7 @@ export interface GridCell {
   /** Longitude of the cell's centre in degrees, [-180, 180). */
   readonly longitudeDeg: number;
   /** South to north size of the cell in degrees. */
-  readonly heightDeg: number;
+  readonly latitudeSpanDeg: number;
   /** West to east size of the cell in degrees. */
-  readonly widthDeg: number;
+  readonly longitudeSpanDeg: number;
 }

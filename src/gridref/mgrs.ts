@@ -90,8 +90,8 @@ export function mgrsToCoordinates(reference: string): GridCell {
   return {
     latitudeDeg: (south + north) / 2,
     longitudeDeg: wrapLongitudeDeg((west + east) / 2),
-    heightDeg: north - south,
-    widthDeg: east - west,
+    latitudeSpanDeg: north - south,
+    longitudeSpanDeg: east - west,
   };
 }
 

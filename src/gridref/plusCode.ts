@@ -88,8 +88,8 @@ export function plusCodeToCoordinates(
   return {
     latitudeDeg: area.latitudeCenter,
     longitudeDeg: wrapLongitudeDeg(area.longitudeCenter),
-    heightDeg: area.latitudeHi - area.latitudeLo,
-    widthDeg: area.longitudeHi - area.longitudeLo,
+    latitudeSpanDeg: area.latitudeHi - area.latitudeLo,
+    longitudeSpanDeg: area.longitudeHi - area.longitudeLo,
   };
 }
 

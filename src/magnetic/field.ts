@@ -13,7 +13,7 @@ export interface MagneticField {
   /** Declination in degrees: from true north to magnetic north, east positive, (-180, 180]. */
   readonly declinationDeg: number;
   /** One standard deviation of the declination in degrees, as stated for the model's global average. */
-  readonly declinationUncertaintyDeg: number;
+  readonly declinationStandardUncertaintyDeg: number;
   /** Inclination in degrees: below the horizontal positive, -90 to 90. */
   readonly inclinationDeg: number;
   /** Intensity of the horizontal part in nanotesla. */
@@ -70,7 +70,7 @@ export interface MagneticField {
  * import { magneticField } from 'slantpath/magnetic';
  * const field = magneticField({ latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 }, 2026.5);
  * field.declinationDeg.toFixed(2); // => '3.79'
- * field.declinationUncertaintyDeg.toFixed(2); // => '0.36'
+ * field.declinationStandardUncertaintyDeg.toFixed(2); // => '0.36'
  * ```
  */
 export function magneticField(station: Station, decimalYear: number): MagneticField {
@@ -83,7 +83,7 @@ export function magneticField(station: Station, decimalYear: number): MagneticFi
   const dh = (x * dx + y * dy) / h;
   return {
     declinationDeg: Math.atan2(y, x) * DEGREES_PER_RADIAN,
-    declinationUncertaintyDeg: declinationUncertaintyDeg(h),
+    declinationStandardUncertaintyDeg: declinationStandardUncertaintyDeg(h),
     inclinationDeg: Math.atan2(z, h) * DEGREES_PER_RADIAN,
     horizontalIntensityNt: h,
     totalIntensityNt: f,
@@ -107,7 +107,7 @@ export function magneticField(station: Station, decimalYear: number): MagneticFi
 export const YEAR_SLIP = 'is it a decimal year such as 2026.5?';
 
 /** Stated standard deviation of the declination: WMM2025 report, error model. */
-export function declinationUncertaintyDeg(horizontalIntensityNt: number): number {
+export function declinationStandardUncertaintyDeg(horizontalIntensityNt: number): number {
   return Math.hypot(0.26, 5417 / horizontalIntensityNt);
 }
 

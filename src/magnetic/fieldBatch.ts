@@ -3,7 +3,7 @@
 import { finite, inRange, object } from '../errors.js';
 import { DEGREES_PER_RADIAN, wrapLongitudeDeg } from '../numeric/angle.js';
 import { type Column, inRow, outColumn, rowCount } from '../numeric/columns.js';
-import { declinationUncertaintyDeg, YEAR_SLIP } from './field.js';
+import { declinationStandardUncertaintyDeg, YEAR_SLIP } from './field.js';
 import { FIRST_YEAR, fieldVector, LAST_YEAR } from './model.js';
 
 /** What {@link declinationBatch} is asked: each a column or one number for all rows. */
@@ -23,7 +23,7 @@ export interface DeclinationColumns {
   /** Declination in degrees, east positive, (-180, 180]. */
   readonly declinationDeg: Float64Array;
   /** One standard deviation of the declination in degrees. */
-  readonly declinationUncertaintyDeg: Float64Array;
+  readonly declinationStandardUncertaintyDeg: Float64Array;
   /** Intensity of the horizontal part in nanotesla; below 2000 no compass works, below 6000 hardly any. */
   readonly horizontalIntensityNt: Float64Array;
 }
@@ -59,8 +59,8 @@ export function declinationBatch(
   const given = object('out', out);
   const declinations = outColumn('out.declinationDeg', given.declinationDeg, rows);
   const uncertainties = outColumn(
-    'out.declinationUncertaintyDeg',
-    given.declinationUncertaintyDeg,
+    'out.declinationStandardUncertaintyDeg',
+    given.declinationStandardUncertaintyDeg,
     rows,
   );
   const intensities = outColumn('out.horizontalIntensityNt', given.horizontalIntensityNt, rows);
@@ -93,12 +93,12 @@ export function declinationBatch(
     const field = fieldVector(latitude, wrapLongitudeDeg(longitude), height / 1000, year);
     const horizontal = Math.hypot(field.north, field.east);
     declinations[row] = Math.atan2(field.east, field.north) * DEGREES_PER_RADIAN;
-    uncertainties[row] = declinationUncertaintyDeg(horizontal);
+    uncertainties[row] = declinationStandardUncertaintyDeg(horizontal);
     intensities[row] = horizontal;
   }
   return {
     declinationDeg: declinations,
-    declinationUncertaintyDeg: uncertainties,
+    declinationStandardUncertaintyDeg: uncertainties,
     horizontalIntensityNt: intensities,
   };
 }

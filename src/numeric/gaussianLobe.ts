@@ -9,17 +9,17 @@
 
 /**
  * Loss in dB, 0 or more, of a direction `offsetDeg` away from the peak (either sign), for a lobe whose full
- * half-power width is `halfPowerWidthDeg` (above 0).
+ * half-power width is `beamwidthDeg` (above 0).
  */
-export function gaussianLobeLossDb(offsetDeg: number, halfPowerWidthDeg: number): number {
-  const ratio = offsetDeg / halfPowerWidthDeg;
+export function gaussianLobeLossDb(offsetDeg: number, beamwidthDeg: number): number {
+  const ratio = offsetDeg / beamwidthDeg;
   return 12 * ratio * ratio;
 }
 
 /**
  * Offset from the peak in degrees, 0 or more, at which the lobe has fallen by `lossDb` (0 or more), for a
- * full half-power width of `halfPowerWidthDeg`.
+ * full half-power width of `beamwidthDeg`.
  */
-export function gaussianLobeOffsetDeg(lossDb: number, halfPowerWidthDeg: number): number {
-  return halfPowerWidthDeg * Math.sqrt(lossDb / 12);
+export function gaussianLobeOffsetDeg(lossDb: number, beamwidthDeg: number): number {
+  return beamwidthDeg * Math.sqrt(lossDb / 12);
 }

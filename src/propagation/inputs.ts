@@ -35,9 +35,9 @@ export function checkedLatitudeDeg(value: number, index?: number): number {
   return inRange('latitudeDeg', value, -90, 90, 'were latitude and longitude swapped?', index);
 }
 
-/** Height of a station above mean sea level in kilometres. */
-export function checkedStationHeightKm(value: number, index?: number): number {
-  return inRange('stationHeightKm', value, -0.5, 10, 'was it given in metres?', index);
+/** Height of a station above mean sea level in metres. */
+export function checkedHeightM(value: number, index?: number): number {
+  return inRange('heightM', value, -500, 10000, 'is it in feet?', index);
 }
 
 /** Rain height above mean sea level in kilometres; it may lie below a high station. */

@@ -15,12 +15,12 @@ import { type GlobalMap, type MapPlace, mapValueBicubic } from './p1144.js';
  * ```ts
  * import { groundAltitude } from 'slantpath/propagation';
  * const map = { rows: 3, columns: 3, values: [0, 0, 0, 2, 2, 2, 0, 0, 0] };
- * groundAltitude(map, { latitudeDeg: 0, longitudeDeg: 0 }).altitudeKm; // => 2
+ * groundAltitude(map, { latitudeDeg: 0, longitudeDeg: 0 }).groundHeightM; // => 2000
  * ```
  */
 export function groundAltitude(
   map: GlobalMap,
   place: MapPlace,
-): { readonly edition: 'P.1511-1'; readonly altitudeKm: number } {
-  return { edition: 'P.1511-1', altitudeKm: mapValueBicubic(map, place) };
+): { readonly edition: 'P.1511-1'; readonly groundHeightM: number } {
+  return { edition: 'P.1511-1', groundHeightM: mapValueBicubic(map, place) * 1000 };
 }

@@ -21,20 +21,20 @@ export interface BeamSpreadingLoss {
  * With t(e) the refraction at the geometric elevation e, the spread is B = 1 + dt/de, and the loss -10 log B. Below
  * 0.1 dB from about 7 degrees up.
  *
- * @param input  Geometric elevation in degrees, 0 to 90, and height of the station in kilometres, 0 to 10.
+ * @param input  Geometric elevation in degrees, 0 to 90, and height of the station in metres, 0 to 10 000.
  * @returns Loss in dB with the spread.
- * @throws {@link DomainError} naming `elevationDeg` or `stationHeightKm`.
+ * @throws {@link DomainError} naming `elevationDeg` or `heightM`.
  *
  * Source: Recommendation ITU-R P.834-9, sections 1 and 4: the derivative of its refraction formula.
  * @example
  * ```ts
  * import { beamSpreadingLoss } from 'slantpath/propagation';
- * beamSpreadingLoss({ elevationDeg: 1, stationHeightKm: 0 }).attenuationDb.toFixed(2); // => '0.53'
+ * beamSpreadingLoss({ elevationDeg: 1, heightM: 0 }).attenuationDb.toFixed(2); // => '0.53'
  * ```
  */
 export function beamSpreadingLoss(input: {
   readonly elevationDeg: number;
-  readonly stationHeightKm: number;
+  readonly heightM: number;
 }): BeamSpreadingLoss {
   object('input', input);
   const e = inRange(
@@ -44,7 +44,9 @@ export function beamSpreadingLoss(input: {
     90,
     'is the satellite below the horizon?',
   );
-  const h = inRange('stationHeightKm', input.stationHeightKm, 0, 10, 'was it given in metres?');
+  const heightM = inRange('heightM', input.heightM, 0, 10000, 'is it in feet?');
+  // The formula of section 1 takes kilometres.
+  const h = heightM / 1000;
   const denominator =
     1.728 +
     0.5411 * e +
@@ -57,6 +59,6 @@ export function beamSpreadingLoss(input: {
     edition: 'P.834-9',
     spreadRatio,
     attenuationDb: -10 * Math.log10(spreadRatio),
-    outsideStatedRange: namesOutside(['elevationDeg', e, 0, 10], ['stationHeightKm', h, 0, 3]),
+    outsideStatedRange: namesOutside(['elevationDeg', e, 0, 10], ['heightM', heightM, 0, 3000]),
   };
 }

@@ -35,8 +35,8 @@ export interface WaterVapour {
 
 /** Arguments of {@link waterVapour}. */
 export interface WaterVapourInput extends MapPlace {
-  /** Height of the station above mean sea level in kilometres, -1 to 100. */
-  readonly stationHeightKm: number;
+  /** Height of the station above mean sea level in metres, -1000 to 100 000. */
+  readonly heightM: number;
   /** Percentage of an average year, above 0 to 100. */
   readonly exceededPercent: number;
   /** Maps for one or more percentages, smallest percentage first. */
@@ -72,7 +72,7 @@ function atOnePercent(input: WaterVapourInput, index: number): readonly [number,
         longitudeDeg: -180 + (360 * (cell.column + right)) / (columns - 1),
       });
       const scaleKm = inRange('maps.scaleHeight', scale.values[at] as number, 0.01, 100);
-      const ratio = Math.exp(-(input.stationHeightKm - altitudeKm) / scaleKm);
+      const ratio = Math.exp(-(input.heightM / 1000 - altitudeKm) / scaleKm);
       surface +=
         weight * ratio * inRange('maps.surfaceDensity', density.values[at] as number, 0, 1000);
       total += weight * ratio * inRange('maps.totalColumn', column.values[at] as number, 0, 1000);
@@ -98,15 +98,15 @@ function atOnePercent(input: WaterVapourInput, index: number): readonly [number,
  * import { waterVapour } from 'slantpath/propagation';
  * const flat = (value: number) => ({ rows: 2, columns: 2, values: [value, value, value, value] });
  * const vapour = waterVapour({
- *   latitudeDeg: 46.4, longitudeDeg: 9.6, stationHeightKm: 2, exceededPercent: 5, mapAltitude: flat(0),
+ *   latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 2000, exceededPercent: 5, mapAltitude: flat(0),
  *   maps: [{ exceededPercent: 5, surfaceDensity: flat(10), totalColumn: flat(25), scaleHeight: flat(2) }],
  * });
  * vapour.waterVapourContentKgPerM2.toFixed(3); // => '9.197'
  * ```
  */
 export function waterVapour(input: WaterVapourInput): WaterVapour {
-  const { maps, exceededPercent, stationHeightKm } = object('input', input);
-  inRange('stationHeightKm', stationHeightKm, -1, 100, 'is the height in kilometres?');
+  const { maps, exceededPercent, heightM } = object('input', input);
+  inRange('heightM', heightM, -1000, 100000, 'is it in feet?');
   const percents = object('maps', maps).map((entry) => object('maps', entry).exceededPercent);
   const { below, above, ratio, outside } = betweenPercents('maps', percents, exceededPercent);
   const [surface, total] = atOnePercent(input, below);

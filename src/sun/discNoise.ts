@@ -22,7 +22,7 @@ export interface SunNoiseInput {
   /** Brightness temperature of the disc in kelvins, above 0, as `solarBrightness` gives it. */
   readonly brightnessTemperatureK: number;
   /** System noise temperature under a clear sky without the Sun, in kelvins, above 0. */
-  readonly systemTemperatureK: number;
+  readonly systemNoiseK: number;
   /** Angular radius of the disc in degrees, 0.2 to 0.3; default 0.2666. */
   readonly angularRadiusDeg?: number;
   /** Attenuation by the air on the way to the antenna in decibels, 0 or more; default 0. */
@@ -47,7 +47,7 @@ export interface SunNoiseInput {
  *   separationDeg: 0,
  *   beamwidthDeg: 2,
  *   brightnessTemperatureK: 10000,
- *   systemTemperatureK: 120,
+ *   systemNoiseK: 120,
  * });
  * noise.temperatureRiseK.toFixed(0); // => '481'
  * noise.lossDb.toFixed(2); // => '6.99'
@@ -58,7 +58,7 @@ export function sunNoise(input: SunNoiseInput): SunNoise {
   const separation = inRange('separationDeg', separationDeg, 0, 180);
   const beamwidth = inRange('beamwidthDeg', beamwidthDeg, 0.03, 90);
   const brightnessK = inRange('brightnessTemperatureK', rest.brightnessTemperatureK, 1, 1e9);
-  const systemK = positive('systemTemperatureK', rest.systemTemperatureK);
+  const systemK = positive('systemNoiseK', rest.systemNoiseK);
   const radius = inRange('angularRadiusDeg', rest.angularRadiusDeg ?? 0.2666, 0.2, 0.3);
   const attenuationDb = inRange('attenuationDb', rest.attenuationDb ?? 0, 0, 300);
   const filledRatio = discShare(separation, beamwidth, radius);

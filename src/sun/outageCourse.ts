@@ -36,7 +36,7 @@ export interface SunOutageMoment {
  *   orbitalLongitudeDeg: 16.4,
  *   diameterM: 0.9,
  *   frequencyGHz: 11.7,
- *   systemTemperatureK: 120,
+ *   systemNoiseK: 120,
  *   near: '2026-03-03T11:00:00Z',
  *   halfSpanMin: 10,
  *   stepS: 600,

@@ -35,14 +35,14 @@ export function outageReception(given: Omit<SunOutageInput, 'from' | 'to'>): Out
     0.03,
     90,
   );
-  const systemTemperatureK = positive('systemTemperatureK', given.systemTemperatureK);
+  const systemNoiseK = positive('systemNoiseK', given.systemNoiseK);
   const attenuationDb = inRange('attenuationDb', given.attenuationDb ?? 0, 0, 300);
   const noise = (separationDeg: number, angularRadiusDeg: number) =>
     sunNoise({
       separationDeg,
       beamwidthDeg,
       brightnessTemperatureK,
-      systemTemperatureK,
+      systemNoiseK,
       angularRadiusDeg,
       attenuationDb,
     });

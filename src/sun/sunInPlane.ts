@@ -29,7 +29,7 @@ export interface ShadowInstant {
   /** Apparent elevation of the Sun in degrees. */
   readonly sunElevationDeg: number;
   /** Error of the bearing per minute of clock error, degrees per minute, 0 or more. */
-  readonly errorDegPerMinute: number;
+  readonly errorDegPerMin: number;
   /** Length of the shadow over the height of what casts it (ratio). */
   readonly shadowLengthRatio: number;
 }
@@ -58,7 +58,7 @@ const STEP_MS = 1200000;
  * Never look at the Sun; watch the shadow on the ground only.
  *
  * @returns The instants in order; an empty list when the Sun is up at none of them. Near noon in low latitudes
- *   the Sun swings fast: see `errorDegPerMinute`. The Sun's disc blurs a shadow's edge over 0.53 degree.
+ *   the Sun swings fast: see `errorDegPerMin`. The Sun's disc blurs a shadow's edge over 0.53 degree.
  * @throws {@link DomainError} for a bad station, azimuth, day or elevation.
  *
  * Source: own derivation; the Sun as in `sunDirection`. Accuracy: 0.004 degree of bearing for an exact clock.
@@ -111,7 +111,7 @@ export function shadowInstants(input: ShadowInput): readonly ShadowInstant[] {
       pointer: along > 0 ? 'sun' : 'shadow',
       sunAzimuthDeg: along > 0 ? azimuth : wrapAzimuthDeg(azimuth + 180),
       sunElevationDeg,
-      errorDegPerMinute: Math.abs(rate) * DEGREES_PER_RADIAN,
+      errorDegPerMin: Math.abs(rate) * DEGREES_PER_RADIAN,
       shadowLengthRatio: 1 / Math.tan(sunElevationDeg / DEGREES_PER_RADIAN),
     });
   }

@@ -20,7 +20,7 @@ export interface SunOutageInput {
   /** Frequency received in GHz, 0.5 to 100. */
   readonly frequencyGHz: number;
   /** System noise temperature under a clear sky in kelvins, above 0. */
-  readonly systemTemperatureK: number;
+  readonly systemNoiseK: number;
   /** First instant of the search: ISO-8601 text or epoch milliseconds. */
   readonly from: Instant;
   /** Last instant of the search, after `from`, at most 1100 days later. */
@@ -105,7 +105,7 @@ const DAY_MS = 86400000;
  *   orbitalLongitudeDeg: 16.4,
  *   diameterM: 0.9,
  *   frequencyGHz: 11.7,
- *   systemTemperatureK: 120,
+ *   systemNoiseK: 120,
  *   from: '2026-01-01',
  *   to: '2026-07-01',
  * });

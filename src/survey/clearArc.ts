@@ -17,7 +17,7 @@ export interface ArcStretch {
   /** Its eastern end in degrees of orbital longitude, [-180, 180). */
   readonly eastLongitudeDeg: number;
   /** From end to end in degrees of orbital longitude, above 0. */
-  readonly widthDeg: number;
+  readonly longitudeSpanDeg: number;
 }
 
 /** Half a step finds stretches wider than this many degrees of orbital longitude. */
@@ -114,6 +114,6 @@ function stretch(
     kind,
     westLongitudeDeg: wrapLongitudeDeg(longitudeDeg + fromDeg),
     eastLongitudeDeg: wrapLongitudeDeg(longitudeDeg + toDeg),
-    widthDeg: toDeg - fromDeg,
+    longitudeSpanDeg: toDeg - fromDeg,
   };
 }

@@ -199,14 +199,14 @@ describe('cannot tell where physics gives the same readings', () => {
         carrier: carrier.name,
         testPoint: 'hut',
         levelDbuv: 66 + (i === 1 ? 25 : 0),
-        uncertaintyDb: 0.1,
+        standardUncertaintyDb: 0.1,
       },
       {
         kind: 'carrier-to-noise',
         carrier: carrier.name,
         testPoint: 'hut',
         carrierToNoiseDb: 14 + (i === 1 ? 12 : 0),
-        uncertaintyDb: 0.1,
+        standardUncertaintyDb: 0.1,
       },
     ]);
     expect(rank(wild)).toMatchObject({ kind: 'cannot-tell', reason: 'no-cause-fits' });
@@ -322,7 +322,11 @@ describe('refusals', () => {
     ['observations[0].testPoint', [{ ...level, testPoint: 'cellar' }], 'inconsistent'],
     ['observations[0].levelDbuv', [{ ...level, levelDbuv: Number.NaN }], 'not-finite'],
     ['observations[0].levelDbuv', [{ ...level, levelDbuv: '60' }], 'not-a-number'],
-    ['observations[0].uncertaintyDb', [{ ...level, uncertaintyDb: 0 }], 'out-of-range'],
+    [
+      'observations[0].standardUncertaintyDb',
+      [{ ...level, standardUncertaintyDb: 0 }],
+      'out-of-range',
+    ],
     ['observations[0].seen', [{ kind: 'rain-seen' }], 'missing'],
     ['observations[0].slot', [{ kind: 'sun-near', seen: true, slot: 'no' }], 'inconsistent'],
     ['observations[0].segment', [{ kind: 'cable-check', seen: true }], 'missing'],

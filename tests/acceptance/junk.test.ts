@@ -19,7 +19,7 @@ const tree = {
 };
 const installation = {
   diameterM: 0.9,
-  systemTemperatureK: 120,
+  systemNoiseK: 120,
   slots: [{ name: 'mid', azimuthDeg: 172, elevationDeg: 36 }],
   carriers: [
     {
@@ -120,7 +120,7 @@ const calls: readonly (readonly [string, (...args: never[]) => unknown, unknown,
       standardUncertainty: 0.5,
       frequencyGHz: 20,
       elevationDeg: 36,
-      systemTemperatureK: 130,
+      systemNoiseK: 130,
       evidence: {
         kind: 'beacon',
         frequencyGHz: 12.5,
@@ -137,7 +137,7 @@ const calls: readonly (readonly [string, (...args: never[]) => unknown, unknown,
     {
       installation,
       observations: [
-        { kind: 'level', carrier: 'A', testPoint: 'hut', levelDbuv: 60, uncertaintyDb: 1 },
+        { kind: 'level', carrier: 'A', testPoint: 'hut', levelDbuv: 60, standardUncertaintyDb: 1 },
         { kind: 'mast-lean', leanDeg: 1 },
         { kind: 'reception', carrier: 'A', testPoint: 'hut', received: 'nothing' },
       ],

@@ -75,7 +75,7 @@ publishedTable({
         beacon(6.0173, 12, 12, {
           quantity: 'carrier-to-noise',
           reading: 10,
-          systemTemperatureK: 544,
+          systemNoiseK: 544,
         }),
       ).clearSkyReading,
     },

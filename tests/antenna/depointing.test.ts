@@ -17,16 +17,16 @@ publishedTable({
   cases: () =>
     referenceTable('antenna/depointing.csv').map((row) => {
       const radius = cell(row, 'radius_deg');
-      const halfPowerBeamwidthDeg = 1;
+      const beamwidthDeg = 1;
       return {
         name: Object.values(row).slice(0, 6).join(' '),
         expected: cell(row, 'exceeded_percent'),
         got: depointingExceedance(
           {
-            halfPowerBeamwidthDeg,
+            beamwidthDeg,
             alongArcOffsetDeg: cell(row, 'offset_along_deg'),
             acrossArcOffsetDeg: cell(row, 'offset_across_deg'),
-            windSigmaDeg: cell(row, 'sigma_deg'),
+            windStandardDeviationDeg: cell(row, 'sigma_deg'),
             eastWestBoxDeg: cell(row, 'box_along_deg'),
             northSouthBoxDeg: cell(row, 'box_across_deg'),
           },
@@ -40,10 +40,14 @@ describe('depointing', () => {
   test('without offset and box it is the Rayleigh law', () => {
     for (const percent of [50, 10, 1, 0.1, 0.01]) {
       const loss = depointingLoss(
-        { halfPowerBeamwidthDeg: 1.5, installationSigmaDeg: 0.06, windSigmaDeg: 0.08 },
+        {
+          beamwidthDeg: 1.5,
+          installationStandardDeviationDeg: 0.06,
+          windStandardDeviationDeg: 0.08,
+        },
         percent,
       );
-      expect(loss.sigmaDeg).toBeCloseTo(0.1, 12);
+      expect(loss.standardDeviationDeg).toBeCloseTo(0.1, 12);
       expect(loss.lossDb).toBeCloseTo(-24 * (0.1 / 1.5) ** 2 * Math.log(percent / 100), 6);
       expect(loss.meanLossDb).toBeCloseTo(24 * (0.1 / 1.5) ** 2, 12);
     }
@@ -51,7 +55,7 @@ describe('depointing', () => {
 
   test('a steady error alone is exceeded never or always', () => {
     const still: Depointing = {
-      halfPowerBeamwidthDeg: 2,
+      beamwidthDeg: 2,
       alongArcOffsetDeg: 0.3,
       acrossArcOffsetDeg: 0.4,
     };
@@ -59,7 +63,7 @@ describe('depointing', () => {
     expect(depointingLoss(still, 99).lossDb).toBeCloseTo(0.75, 9);
     expect(depointingExceedance(still, 0.7)).toBe(100);
     expect(depointingExceedance(still, 0.8)).toBe(0);
-    expect(depointingLoss({ halfPowerBeamwidthDeg: 2 }, 1).lossDb).toBe(0);
+    expect(depointingLoss({ beamwidthDeg: 2 }, 1).lossDb).toBe(0);
   });
 
   test('loss and share are inverse of each other, and the loss falls with the share', () => {
@@ -75,16 +79,16 @@ describe('depointing', () => {
         (
           alongArcOffsetDeg,
           acrossArcOffsetDeg,
-          windSigmaDeg,
+          windStandardDeviationDeg,
           eastWestBoxDeg,
           northSouthBoxDeg,
           percent,
         ) => {
           const mount = {
-            halfPowerBeamwidthDeg: 1.2,
+            beamwidthDeg: 1.2,
             alongArcOffsetDeg,
             acrossArcOffsetDeg,
-            windSigmaDeg,
+            windStandardDeviationDeg,
             eastWestBoxDeg,
             northSouthBoxDeg,
           };
@@ -98,11 +102,11 @@ describe('depointing', () => {
   });
 
   test.each([
-    [{ halfPowerBeamwidthDeg: 0 }, 1, 'halfPowerBeamwidthDeg'],
-    [{ halfPowerBeamwidthDeg: 1, windSigmaDeg: -0.1 }, 1, 'windSigmaDeg'],
-    [{ halfPowerBeamwidthDeg: 1, eastWestBoxDeg: 10 }, 1, 'eastWestBoxDeg'],
-    [{ halfPowerBeamwidthDeg: 1 }, 0, 'exceededPercent'],
-    [{ halfPowerBeamwidthDeg: 1 }, Number.NaN, 'exceededPercent'],
+    [{ beamwidthDeg: 0 }, 1, 'beamwidthDeg'],
+    [{ beamwidthDeg: 1, windStandardDeviationDeg: -0.1 }, 1, 'windStandardDeviationDeg'],
+    [{ beamwidthDeg: 1, eastWestBoxDeg: 10 }, 1, 'eastWestBoxDeg'],
+    [{ beamwidthDeg: 1 }, 0, 'exceededPercent'],
+    [{ beamwidthDeg: 1 }, Number.NaN, 'exceededPercent'],
   ])('refuses bad input %#', (mount, percent, parameter) => {
     const call = () => depointingLoss(mount, percent);
     expect(call).toThrow(DomainError);

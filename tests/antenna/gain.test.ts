@@ -156,17 +156,14 @@ describe('gain and main lobe', () => {
   });
 
   test('pointing loss is 3 dB at half the beamwidth, and its inverse returns', () => {
-    expect(pointingLoss({ offsetDeg: -0.5, halfPowerBeamwidthDeg: 1 })).toBe(3);
+    expect(pointingLoss({ offsetDeg: -0.5, beamwidthDeg: 1 })).toBe(3);
     fc.assert(
       fc.property(
         fc.double({ min: 0, max: 60, noNaN: true }),
         fc.double({ min: 0.01, max: 20, noNaN: true }),
-        (pointingLossDb, halfPowerBeamwidthDeg) => {
-          const offsetDeg = pointingOffset({ pointingLossDb, halfPowerBeamwidthDeg });
-          expect(pointingLoss({ offsetDeg, halfPowerBeamwidthDeg })).toBeCloseTo(
-            pointingLossDb,
-            10,
-          );
+        (pointingLossDb, beamwidthDeg) => {
+          const offsetDeg = pointingOffset({ pointingLossDb, beamwidthDeg });
+          expect(pointingLoss({ offsetDeg, beamwidthDeg })).toBeCloseTo(pointingLossDb, 10);
         },
       ),
     );
@@ -201,18 +198,10 @@ describe('gain and main lobe', () => {
       'beamwidthFactorDeg',
       'out-of-range',
     ],
+    [() => pointingLoss({ offsetDeg: Number.NaN, beamwidthDeg: 1 }), 'offsetDeg', 'not-finite'],
+    [() => pointingLoss({ offsetDeg: 1, beamwidthDeg: 0 }), 'beamwidthDeg', 'out-of-range'],
     [
-      () => pointingLoss({ offsetDeg: Number.NaN, halfPowerBeamwidthDeg: 1 }),
-      'offsetDeg',
-      'not-finite',
-    ],
-    [
-      () => pointingLoss({ offsetDeg: 1, halfPowerBeamwidthDeg: 0 }),
-      'halfPowerBeamwidthDeg',
-      'out-of-range',
-    ],
-    [
-      () => pointingOffset({ pointingLossDb: -1, halfPowerBeamwidthDeg: 1 }),
+      () => pointingOffset({ pointingLossDb: -1, beamwidthDeg: 1 }),
       'pointingLossDb',
       'out-of-range',
     ],

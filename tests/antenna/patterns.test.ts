@@ -234,7 +234,7 @@ describe('patterns', () => {
     const far = patternPointingLoss(pattern, 0.69882);
     expect(far.kind === 'loss' && far.lossDb).toBe(58);
     const near = patternPointingLoss(pattern, 0.1);
-    const gaussian = pointingLoss({ offsetDeg: 0.1, halfPowerBeamwidthDeg: 0.5895701162 });
+    const gaussian = pointingLoss({ offsetDeg: 0.1, beamwidthDeg: 0.5895701162 });
     expect(near.kind === 'loss' && Math.abs(near.lossDb - gaussian)).toBeLessThan(0.02);
   });
 

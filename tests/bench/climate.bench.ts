@@ -16,7 +16,7 @@ const path = {
   frequencyGHz: 20,
   elevationDeg: 35,
   tiltDeg: 45,
-  antennaDiameterM: 0.9,
+  diameterM: 0.9,
   exceededPercent: 0.1,
 };
 

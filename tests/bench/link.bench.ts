@@ -18,7 +18,7 @@ const LINK = {
 };
 const PATH = {
   latitudeDeg: 46.4,
-  stationHeightKm: 0.4,
+  heightM: 400,
   rainHeightKm: 2.9,
   rainRate001MmPerH: 45,
   elevationDeg: 36,
@@ -27,8 +27,8 @@ const PATH = {
 const WEATHER = {
   ...PATH,
   wetRefractivityNUnits: 45,
-  gasAttenuationDb: 0.1,
-  cloudAttenuationDb: 0.2,
+  gasDb: 0.1,
+  cloudDb: 0.2,
 };
 
 export default function bench(): BenchRow[] {
@@ -72,7 +72,7 @@ export default function bench(): BenchRow[] {
     Float64Array.from({ length: rows }, () => from + (to - from) * random.uniform());
   const stations = {
     latitudeDeg: column(-60, 60),
-    stationHeightKm: column(0, 2),
+    heightM: column(0, 2000),
     rainHeightKm: column(2.5, 5),
     rainRate001MmPerH: column(10, 110),
     elevationDeg: column(15, 80),

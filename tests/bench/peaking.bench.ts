@@ -43,7 +43,7 @@ const sum = (work: (levels: readonly number[]) => number) => () =>
   sets.reduce((total, levels) => total + work(levels), 0);
 
 export default function bench(): BenchRow[] {
-  let search = beginPeakSearch({ halfPowerBeamwidthTurns: 3, scatterDb: 0.3 });
+  let search = beginPeakSearch({ beamwidthTurns: 3, standardDeviationDb: 0.3 });
   for (const level of [-40, -43, -42.8]) {
     const move = nextMove(search);
     if (move.kind === 'turn-and-read') search = afterReading(afterMove(search, move), level);

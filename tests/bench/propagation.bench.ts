@@ -50,7 +50,7 @@ function sites(count: number) {
     Float64Array.from({ length: count }, (_, i) => rule(i));
   return {
     latitudeDeg: column((i) => -60 + ((i * 7.31) % 120)),
-    stationHeightKm: column((i) => (i * 0.0137) % 1.2),
+    heightM: column((i) => (i * 13.7) % 1200),
     rainHeightKm: column((i) => 2 + ((i * 0.0371) % 3)),
     rainRate001MmPerH: column((i) => 10 + ((i * 1.73) % 100)),
     elevationDeg: column((i) => 6 + ((i * 3.77) % 80)),
@@ -124,7 +124,7 @@ export default function bench(): BenchRow[] {
   const single = Array.from({ length: 1000 }, (_, i) => ({
     ...few,
     latitudeDeg: few.latitudeDeg[i] as number,
-    stationHeightKm: few.stationHeightKm[i] as number,
+    heightM: few.heightM[i] as number,
     rainHeightKm: few.rainHeightKm[i] as number,
     rainRate001MmPerH: few.rainRate001MmPerH[i] as number,
     elevationDeg: few.elevationDeg[i] as number,

@@ -36,7 +36,7 @@ export default function bench(): BenchRow[] {
     orbitalLongitudeDeg: 16.4,
     diameterM: 0.9,
     frequencyGHz: 11.7,
-    systemTemperatureK: 120,
+    systemNoiseK: 120,
     from: START_MS,
     to: START_MS + 365 * 86400000,
   };

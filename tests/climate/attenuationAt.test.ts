@@ -13,7 +13,7 @@ const path = {
   frequencyGHz: 14.2,
   elevationDeg: 80,
   tiltDeg: 0,
-  antennaDiameterM: 1.8,
+  diameterM: 1.8,
   exceededPercent: 0.1,
 };
 
@@ -22,8 +22,8 @@ const pathOf = (row: CsvRow) => ({
   frequencyGHz: cell(row, 'frequency_ghz'),
   elevationDeg: cell(row, 'elevation_deg'),
   tiltDeg: cell(row, 'tilt_deg'),
-  antennaDiameterM: 1,
-  antennaEfficiencyRatio: 0.65,
+  diameterM: 1,
+  efficiencyRatio: 0.65,
   exceededPercent: cell(row, 'time_percent'),
 });
 const stationOf = (row: CsvRow) => ({
@@ -87,12 +87,12 @@ describe('attenuation at a place', () => {
     const again = totalAttenuation({
       ...path,
       latitudeDeg: clinic.latitudeDeg,
-      stationHeightKm: clinic.stationHeightKm,
+      heightM: clinic.heightM,
       rainHeightKm: clinic.rainHeightKm,
       rainRate001MmPerH: clinic.rainRate001MmPerH,
       wetRefractivityNUnits: clinic.wetRefractivityNUnits,
-      gasAttenuationDb: faded.gasDb,
-      cloudAttenuationDb: faded.cloudDb,
+      gasDb: faded.gasDb,
+      cloudDb: faded.cloudDb,
     });
     expect(faded).toMatchObject(again);
   });
@@ -103,9 +103,15 @@ describe('attenuation at a place', () => {
       attenuationAt({ ...clinic, rainRate001MmPerH: clinic.rainRate001MmPerH * part }, path)
         .attenuationDb;
     const slope = (shifted(1.001) - shifted(0.999)) / 0.002;
-    expect(spread.rainInputDb).toBeCloseTo(slope * clinic.rainUncertainty.standardRatio, 1);
+    expect(spread.rainInputDb).toBeCloseTo(
+      slope * clinic.rainUncertainty.standardUncertaintyRatio,
+      1,
+    );
     expect(spread.singleYearDb).toBeCloseTo(slope * clinic.rainUncertainty.singleYearRatio, 1);
-    expect(spread.standardDb).toBeCloseTo(Math.hypot(spread.rainInputDb, spread.rainModelDb), 12);
+    expect(spread.standardUncertaintyDb).toBeCloseTo(
+      Math.hypot(spread.rainInputDb, spread.rainModelDb),
+      12,
+    );
   });
 
   test('where it does not rain, or above 5 % of the time, rain adds no spread', () => {
@@ -114,7 +120,12 @@ describe('attenuation at a place', () => {
       attenuationAt({ ...desert, rainRate001MmPerH: 0 }, path),
       attenuationAt(clinic, { ...path, exceededPercent: 20 }),
     ])
-      expect(spread).toEqual({ rainInputDb: 0, rainModelDb: 0, standardDb: 0, singleYearDb: 0 });
+      expect(spread).toEqual({
+        rainInputDb: 0,
+        rainModelDb: 0,
+        standardUncertaintyDb: 0,
+        singleYearDb: 0,
+      });
   });
 
   test('rarer is worse, and every number is finite at any place and path', () => {
@@ -156,7 +167,7 @@ describe('attenuation at columns of stations', () => {
     frequencyGHz: [12, 20, 14.2, 30],
     elevationDeg: 33,
     tiltDeg: 45,
-    antennaDiameterM: 0.9,
+    diameterM: 0.9,
     exceededPercent: [0.01, 0.1, 7, 1],
   };
 
@@ -172,7 +183,7 @@ describe('attenuation at columns of stations', () => {
         frequencyGHz: stations.frequencyGHz[row] as number,
         elevationDeg: 33,
         tiltDeg: 45,
-        antennaDiameterM: 0.9,
+        diameterM: 0.9,
         exceededPercent: stations.exceededPercent[row] as number,
       };
       const faded = attenuationAt(climate, one);
@@ -199,7 +210,7 @@ describe('attenuation at columns of stations', () => {
     ['elevationDeg', { elevationDeg: [30, 30, 95, 30] }, 2],
     ['frequencyGHz', { frequencyGHz: [12, 12, 12, 12000] }, 3],
     ['exceededPercent', { exceededPercent: [0.1, 0, 0.1, 0.1] }, 1],
-    ['antennaDiameterM', { antennaDiameterM: [1, 1, 1, -1] }, 3],
+    ['diameterM', { diameterM: [1, 1, 1, -1] }, 3],
     ['heightM', { heightM: [1, 2] }, undefined],
   ])('names the row of a bad %s', (parameter, change, index) => {
     expect(() => attenuationAtBatch({ ...stations, ...change })).toThrow(

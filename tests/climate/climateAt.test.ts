@@ -117,14 +117,17 @@ describe('sources of rain', () => {
 
   test('a longer record is surer, a zone the least sure', () => {
     const spread = (local: Parameters<typeof climateAt>[1]) =>
-      climateAt(hut, local).rainUncertainty.standardRatio;
+      climateAt(hut, local).rainUncertainty.standardUncertaintyRatio;
     const years = (count: number) => spread({ measured: { rainRate001MmPerH: 30, years: count } });
     expect(years(20)).toBeLessThan(years(2));
     expect(years(10)).toBeLessThan(spread({}));
     expect(spread({ monthlyNormals: normals })).toBeLessThanOrEqual(spread({}));
     expect(spread({ rainZone: 'K', use: 'rain-zone' })).toBeGreaterThan(spread({}));
-    for (const { terms, standardRatio } of [climateAt(hut).rainUncertainty])
-      expect(Math.hypot(...terms.map((term) => term.standardRatio))).toBeCloseTo(standardRatio, 12);
+    for (const { terms, standardUncertaintyRatio } of [climateAt(hut).rainUncertainty])
+      expect(Math.hypot(...terms.map((term) => term.standardUncertaintyRatio))).toBeCloseTo(
+        standardUncertaintyRatio,
+        12,
+      );
   });
 
   test('the spread of single years at 0.01 % is that of P.678-3', () => {

@@ -29,7 +29,7 @@ const QUANTITIES: readonly (readonly [
   ['isotherm height', 'km', 'isotherm_height_km', 0.041, (c) => c.isothermHeightKm],
   ['mean temperature', 'K', 'mean_temperature_k', 1, (c) => c.meanTemperatureK],
   ['wet refractivity', 'N-units', 'wet_refractivity', 2.5, (c) => c.wetRefractivityNUnits],
-  ['ground altitude', 'km', 'ground_altitude_km', 0.8, (c) => c.groundAltitudeKm],
+  ['ground altitude', 'km', 'ground_altitude_km', 0.8, (c) => c.groundHeightM / 1000],
   ...[5, 10, 20, 50].flatMap((percent, index) => {
     const at = water(index);
     return [

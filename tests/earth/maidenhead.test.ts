@@ -18,10 +18,10 @@ describe('Maidenhead locators', () => {
     expect(coordinatesToMaidenhead({ latitudeDeg, longitudeDeg })).toBe(locator);
     const cell = maidenheadToCoordinates(locator.toLowerCase());
     expect(Math.abs(cell.latitudeDeg - latitudeDeg)).toBeLessThanOrEqual(
-      cell.heightDeg / 2 + 1e-12,
+      cell.latitudeSpanDeg / 2 + 1e-12,
     );
     expect(Math.abs(cell.longitudeDeg - longitudeDeg)).toBeLessThanOrEqual(
-      cell.widthDeg / 2 + 1e-12,
+      cell.longitudeSpanDeg / 2 + 1e-12,
     );
   });
 
@@ -32,8 +32,8 @@ describe('Maidenhead locators', () => {
     expect(maidenheadToCoordinates('JN')).toEqual({
       latitudeDeg: 45,
       longitudeDeg: 10,
-      heightDeg: 10,
-      widthDeg: 20,
+      latitudeSpanDeg: 10,
+      longitudeSpanDeg: 20,
     });
     fc.assert(
       fc.property(
@@ -45,7 +45,7 @@ describe('Maidenhead locators', () => {
           expect(locator.length).toBe(length);
           const cell = maidenheadToCoordinates(locator);
           expect(Math.abs(cell.latitudeDeg - latitudeDeg)).toBeLessThanOrEqual(
-            cell.heightDeg / 2 + 1e-9,
+            cell.latitudeSpanDeg / 2 + 1e-9,
           );
           const again = coordinatesToMaidenhead({ ...cell, length });
           expect(again).toBe(locator);

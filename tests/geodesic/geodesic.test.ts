@@ -51,12 +51,12 @@ publishedTable({
         {
           name: `${named(row)} bearing`,
           expected: cell(row, 'bearing_deg') * metres,
-          got: line.bearingDeg * metres,
+          got: line.azimuthDeg * metres,
         },
         {
           name: `${named(row)} return bearing`,
           expected: cell(row, 'return_bearing_deg') * metres,
-          got: line.returnBearingDeg * metres,
+          got: line.returnAzimuthDeg * metres,
         },
       ];
     }),
@@ -75,7 +75,7 @@ publishedTable({
   cases: () =>
     rows.flatMap((row) => {
       const got = geodesicEnd(start(row), {
-        bearingDeg: cell(row, 'bearing_deg'),
+        azimuthDeg: cell(row, 'bearing_deg'),
         distanceKm: cell(row, 'distance_km'),
       });
       return [
@@ -92,7 +92,7 @@ publishedTable({
         {
           name: `${named(row)} return bearing`,
           expected: cell(row, 'return_bearing_deg'),
-          got: got.returnBearingDeg,
+          got: got.returnAzimuthDeg,
         },
       ];
     }),
@@ -100,13 +100,13 @@ publishedTable({
 
 describe('geodesics', () => {
   test('the direct example of Karney 2013, table 2', () => {
-    const { latitudeDeg, longitudeDeg, returnBearingDeg } = geodesicEnd(
+    const { latitudeDeg, longitudeDeg, returnAzimuthDeg } = geodesicEnd(
       { latitudeDeg: 40, longitudeDeg: 0 },
-      { bearingDeg: 30, distanceKm: 10000 },
+      { azimuthDeg: 30, distanceKm: 10000 },
     );
     expect(latitudeDeg).toBeCloseTo(41.79331020506, 11);
     expect(longitudeDeg).toBeCloseTo(137.84490004377, 11);
-    expect(returnBearingDeg).toBeCloseTo(149.09016931807 + 180, 11);
+    expect(returnAzimuthDeg).toBeCloseTo(149.09016931807 + 180, 11);
   });
 
   test('one degree of the equator is a / 57.29578', () => {
@@ -115,7 +115,7 @@ describe('geodesics', () => {
       { latitudeDeg: 0, longitudeDeg: -179.5 },
     );
     expect(line.distanceKm).toBeCloseTo((6378.137 * Math.PI) / 180, 9);
-    expect(line.kind === 'line' && [line.bearingDeg, line.returnBearingDeg]).toEqual([90, 270]);
+    expect(line.kind === 'line' && [line.azimuthDeg, line.returnAzimuthDeg]).toEqual([90, 270]);
   });
 
   test('the same place has no bearing', () => {
@@ -134,7 +134,7 @@ describe('geodesics', () => {
         const from = { latitudeDeg: a, longitudeDeg: b };
         const line = geodesicBetween(from, { latitudeDeg: c, longitudeDeg: d });
         if (line.kind === 'same-place') return;
-        for (const bearing of [line.bearingDeg, line.returnBearingDeg])
+        for (const bearing of [line.azimuthDeg, line.returnAzimuthDeg])
           expect(bearing >= 0 && bearing < 360 && !Object.is(bearing, -0)).toBe(true);
         const reached = geodesicEnd(from, line);
         expect(Math.abs(reached.latitudeDeg - c)).toBeLessThan(1e-8);
@@ -156,11 +156,11 @@ describe('geodesics', () => {
     [() => geodesicBetween(undefined as never, { latitudeDeg: 0, longitudeDeg: 0 }), 'from'],
     [
       () =>
-        geodesicEnd({ latitudeDeg: 1, longitudeDeg: 0 }, { bearingDeg: Number.NaN, distanceKm: 1 }),
-      'bearingDeg',
+        geodesicEnd({ latitudeDeg: 1, longitudeDeg: 0 }, { azimuthDeg: Number.NaN, distanceKm: 1 }),
+      'azimuthDeg',
     ],
     [
-      () => geodesicEnd({ latitudeDeg: 1, longitudeDeg: 0 }, { bearingDeg: 0, distanceKm: 111319 }),
+      () => geodesicEnd({ latitudeDeg: 1, longitudeDeg: 0 }, { azimuthDeg: 0, distanceKm: 111319 }),
       'distanceKm',
     ],
   ])('refuses bad input %#', (call, parameter) => {

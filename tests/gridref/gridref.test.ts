@@ -49,7 +49,7 @@ describe('plus codes', () => {
           const area = plusCodeToCoordinates(coordinatesToPlusCode({ latitudeDeg, longitudeDeg }));
           expect(Math.abs(area.latitudeDeg - latitudeDeg)).toBeLessThanOrEqual(6.25001e-5);
           expect(Math.abs(area.longitudeDeg - longitudeDeg)).toBeLessThanOrEqual(6.25001e-5);
-          expect(area.heightDeg).toBeCloseTo(1 / 8000, 10);
+          expect(area.latitudeSpanDeg).toBeCloseTo(1 / 8000, 10);
         },
       ),
       { numRuns: 2000 },

@@ -51,11 +51,11 @@ if (!direction || !signal || !outlet) throw new Error('the slot is visible');
 describe('one slot by hand', () => {
   test('the compass shows the true azimuth less the declination', () => {
     expect(plan.north.declinationDeg).toBeGreaterThan(1);
-    expect(direction.magneticAzimuthDeg).toBeCloseTo(
+    expect(direction.magneticBearingDeg).toBeCloseTo(
       (direction.azimuthDeg ?? 0) - plan.north.declinationDeg,
       10,
     );
-    expect(plan.mount).toMatchObject({ magneticAzimuthDeg: direction.magneticAzimuthDeg });
+    expect(plan.mount).toMatchObject({ magneticBearingDeg: direction.magneticBearingDeg });
   });
 
   test('the face stands at elevation less offset angle', () => {

@@ -26,7 +26,7 @@ const within = (min: number, max: number) => fc.double({ min, max, noNaN: true }
 /** Any path through rain on which the curve falls everywhere; see the test of the other ones. */
 const anyPath = fc.record({
   latitudeDeg: within(-65, 65),
-  stationHeightKm: within(0, 2),
+  heightM: within(0, 2000),
   rainHeightKm: within(2.5, 5.2),
   rainRate001MmPerH: within(1, 120),
   frequencyGHz: within(1, 40),
@@ -60,10 +60,10 @@ describe('margin and availability', () => {
         const exceededPercent = Math.exp(log);
         const fade = totalFade({
           ...path,
-          antennaDiameterM: link.receiver.diameterM,
+          diameterM: link.receiver.diameterM,
           wetRefractivityNUnits: 50,
-          gasAttenuationDb: 0.3,
-          cloudAttenuationDb: 0.4,
+          gasDb: 0.3,
+          cloudDb: 0.4,
         });
         const { marginDb } = marginForAvailability({ link, fade, exceededPercent });
         const back = availabilityForMargin({ link, fade, marginDb });
@@ -78,7 +78,7 @@ describe('margin and availability', () => {
     const fade = rainFade({
       ...PATH,
       rainRate001MmPerH: 80,
-      stationHeightKm: 0.2,
+      heightM: 200,
       rainHeightKm: 4,
     });
     const found = availabilityForMargin({ link, fade });
@@ -144,10 +144,10 @@ describe('margin and availability', () => {
   test('the fades are those of the recommendation', () => {
     const total = {
       ...PATH,
-      antennaDiameterM: 0.9,
+      diameterM: 0.9,
       wetRefractivityNUnits: 45,
-      gasAttenuationDb: 0.1,
-      cloudAttenuationDb: 0.2,
+      gasDb: 0.1,
+      cloudDb: 0.2,
     };
     for (const exceededPercent of [0.001, 0.01, 0.3, 5, 20]) {
       expect(rainFade(PATH)(exceededPercent).attenuationDb).toBe(
@@ -231,11 +231,11 @@ describe('outages', () => {
       elevationDeg: 36,
       attenuationDb: 8,
     });
-    expect(out.hoursPerYear).toBeCloseTo(0.8766, 10);
+    expect(out.outageHPerYear).toBeCloseTo(0.8766, 10);
     // 2.85 * 0.01^0.87.
     expect(out.worstMonthPercent).toBeCloseTo(2.85 * 0.01 ** 0.87, 10);
-    expect(out.hoursInThem).toBeLessThanOrEqual(out.hoursPerYear);
-    expect(out.perYear * out.meanMinutes).toBeCloseTo(out.hoursInThem * 60, 9);
+    expect(out.countedHPerYear).toBeLessThanOrEqual(out.outageHPerYear);
+    expect(out.outagesPerYear * out.meanDurationMin).toBeCloseTo(out.countedHPerYear * 60, 9);
     expect(out.outsideStatedRange).toEqual([]);
   });
 });
@@ -253,8 +253,8 @@ describe('all in one call', () => {
       rainRate001MmPerH: 60,
       rainHeightKm: 4.5,
       wetRefractivityNUnits: 45,
-      gasAttenuationDb: 0.1,
-      cloudAttenuationDb: 0.15,
+      gasDb: 0.1,
+      cloudDb: 0.15,
     },
     exceededPercent: 0.01,
   });
@@ -269,7 +269,7 @@ describe('all in one call', () => {
       9,
     );
     expect(result.availability.kind).toBe('available');
-    expect(result.outages?.hoursPerYear).toBeCloseTo(
+    expect(result.outages?.outageHPerYear).toBeCloseTo(
       result.availability.exceededPercent * 87.66,
       9,
     );
@@ -282,7 +282,7 @@ describe('batch', () => {
   const column = (f: (row: number) => number) => Array.from({ length: rows }, (_, row) => f(row));
   const stations = {
     latitudeDeg: column((row) => -58 + 2 * row),
-    stationHeightKm: column((row) => (row % 7) * 0.3),
+    heightM: column((row) => (row % 7) * 300),
     rainHeightKm: column((row) => 2 + (row % 11) * 0.3),
     rainRate001MmPerH: column((row) => 5 + 2 * row),
     elevationDeg: column((row) => 4 + 1.4 * row),
@@ -315,7 +315,7 @@ describe('batch', () => {
       };
       const fade = rainFade({
         latitudeDeg: at(stations.latitudeDeg, row),
-        stationHeightKm: at(stations.stationHeightKm, row),
+        heightM: at(stations.heightM, row),
         rainHeightKm: at(stations.rainHeightKm, row),
         rainRate001MmPerH: at(stations.rainRate001MmPerH, row),
         elevationDeg: at(stations.elevationDeg, row),

@@ -80,7 +80,7 @@ const CALLS: readonly ((n: (usual?: number) => number) => unknown)[] = [
       ohmicLossDb: n(0.1),
     }),
   (n) => halfPowerBeamwidth({ diameterM: n(1), frequencyGHz: n(12), beamwidthFactorDeg: n(70) }),
-  (n) => pointingLoss({ offsetDeg: n(1), halfPowerBeamwidthDeg: n(2) }),
+  (n) => pointingLoss({ offsetDeg: n(1), beamwidthDeg: n(2) }),
   (n) => illuminatedAperture({ edgeTaperDb: n(10) }),
   (n) => patternGain({ kind: 'S.1428-1', diameterM: n(1), frequencyGHz: n(12) }, n(5)),
   (n) =>
@@ -88,7 +88,7 @@ const CALLS: readonly ((n: (usual?: number) => number) => unknown)[] = [
       { kind: 'BO.1213-1', diameterM: n(1), frequencyGHz: n(12), peakGainDbi: n(40) },
       n(5),
     ),
-  (n) => patternGain({ kind: 'gaussian', peakGainDbi: n(40), halfPowerBeamwidthDeg: n(2) }, n(5)),
+  (n) => patternGain({ kind: 'gaussian', peakGainDbi: n(40), beamwidthDeg: n(2) }, n(5)),
   (n) =>
     patternGain(
       {
@@ -104,8 +104,8 @@ const CALLS: readonly ((n: (usual?: number) => number) => unknown)[] = [
   (n) =>
     depointingLoss(
       {
-        halfPowerBeamwidthDeg: n(2),
-        windSigmaDeg: n(0.1),
+        beamwidthDeg: n(2),
+        windStandardDeviationDeg: n(0.1),
         alongArcOffsetDeg: n(0.1),
         eastWestBoxDeg: n(0.1),
       },
@@ -125,7 +125,12 @@ const CALLS: readonly ((n: (usual?: number) => number) => unknown)[] = [
       waveIsolationDb: n(30),
     }),
   (n) => freeSpaceLoss({ frequencyGHz: n(12), slantRangeKm: n(38000) }),
-  (n) => antennaNoise({ absorptionDb: n(3), mediumTemperatureK: n(275), groundShareRatio: n(0.1) }),
+  (n) =>
+    antennaNoise({
+      absorptionDb: n(3),
+      meanRadiatingTemperatureK: n(275),
+      groundShareRatio: n(0.1),
+    }),
   (n) => systemNoise({ antennaNoiseK: n(40), feedLossDb: n(0.3), receiverNoiseK: n(60) }),
   (n) =>
     carrierRatios(
@@ -190,10 +195,10 @@ const link = (n: Pick) => ({
     frequencyGHz: n(12),
     slantRangeKm: n(38000),
     clearAttenuationDb: n(0.2),
-    rainAttenuationDb: n(1),
+    rainDb: n(1),
   },
   receiver: { diameterM: n(1), noiseFigureDb: n(1), feedLossDb: n(0.2), pointingOffsetDeg: n(0.1) },
-  impairments: [{ name: 'any', carrierRatioDb: n(25) }],
+  impairments: [{ name: 'any', carrierToImpairmentDb: n(25) }],
 });
 const fade = (n: Pick) => {
   const scale = n(2);

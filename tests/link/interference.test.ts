@@ -61,7 +61,7 @@ publishedTable({
       return {
         name: Object.values(row).slice(0, 5).join(' '),
         expected: cell(row, 'carrier_ratio_db'),
-        got: result.kind === 'interference' ? result.carrierRatioDb : Number.NaN,
+        got: result.kind === 'interference' ? result.carrierToInterferenceDb : Number.NaN,
       };
     }),
 });
@@ -79,8 +79,8 @@ describe('neighbours', () => {
     const double = adjacentSatellites({ ...base, neighbours: [one, one] });
     if (single.kind !== 'interference' || double.kind !== 'interference')
       throw new Error('no interference');
-    expect(single.carrierRatioDb).toBeCloseTo(41.7 - (32 - 25 * Math.log10(3)), 10);
-    expect(single.carrierRatioDb - double.carrierRatioDb).toBeCloseTo(3.0103, 4);
+    expect(single.carrierToInterferenceDb).toBeCloseTo(41.7 - (32 - 25 * Math.log10(3)), 10);
+    expect(single.carrierToInterferenceDb - double.carrierToInterferenceDb).toBeCloseTo(3.0103, 4);
   });
 
   test('falls with the neighbour power and with pointing towards it, rises with isolation', () => {
@@ -92,7 +92,7 @@ describe('neighbours', () => {
             pointingOffsetDeg: offset,
             neighbours: [{ separationDeg, eirpDensityDbwPerMHz: 36, ...change }],
           });
-          return result.kind === 'interference' ? result.carrierRatioDb : Number.NaN;
+          return result.kind === 'interference' ? result.carrierToInterferenceDb : Number.NaN;
         };
         expect(ratio({ eirpDensityDbwPerMHz: 39 })).toBeCloseTo(ratio({}) - 3, 10);
         expect(ratio({ polarizationIsolationDb: 20 })).toBeCloseTo(ratio({}) + 20, 10);
@@ -142,7 +142,7 @@ describe('next channel', () => {
     const plain = at(33);
     const strong = at(33, 6);
     if (plain.kind !== 'interference' || strong.kind !== 'interference') throw new Error('apart');
-    expect(plain.carrierRatioDb - strong.carrierRatioDb).toBeCloseTo(6, 10);
+    expect(plain.carrierToInterferenceDb - strong.carrierToInterferenceDb).toBeCloseTo(6, 10);
   });
 });
 

@@ -33,7 +33,7 @@ const linkOf = (row: CsvRow): LinkBudgetInput => ({
     frequencyGHz: cell(row, 'frequency_ghz'),
     slantRangeKm: cell(row, 'range_km'),
     clearAttenuationDb: cell(row, 'clear_db'),
-    rainAttenuationDb: cell(row, 'rain_db'),
+    rainDb: cell(row, 'rain_db'),
     otherLossDb: cell(row, 'other_db'),
   },
   receiver: {
@@ -46,13 +46,13 @@ const linkOf = (row: CsvRow): LinkBudgetInput => ({
     noiseFigureDb: cell(row, 'noise_figure_db'),
     backEndNoiseK: cell(row, 'back_end_k'),
   },
-  impairments: [{ name: 'interference', carrierRatioDb: cell(row, 'impairment_db') }],
+  impairments: [{ name: 'interference', carrierToImpairmentDb: cell(row, 'impairment_db') }],
 });
 
 const budgets = referenceTable('link/budgets.csv');
 for (const [column, unit, got] of [
   ['figure_of_merit_db_per_k', 'dB/K', (b) => b.figureOfMeritDbPerK],
-  ['cn0_dbhz', 'dBHz', (b) => b.downlinkCn0DbHz],
+  ['cn0_dbhz', 'dBHz', (b) => b.downlinkCarrierToNoiseDensityDbHz],
   ['esn0_db', 'dB', (b) => b.esN0Db],
   ['ebn0_db', 'dB', (b) => b.ebN0Db],
   ['margin_db', 'dB', (b) => b.marginDb],
@@ -148,10 +148,10 @@ describe('budget', () => {
           receiver: { ...receiver, diameterM: receiver.diameterM + more / 10 },
         };
         expect(linkBudget(larger).marginDb).toBeGreaterThan(before.marginDb);
-        const { rainAttenuationDb = 0 } = link.downlink;
+        const { rainDb = 0 } = link.downlink;
         const wetter = {
           ...link,
-          downlink: { ...link.downlink, rainAttenuationDb: rainAttenuationDb + more },
+          downlink: { ...link.downlink, rainDb: rainDb + more },
         };
         const lost = before.downlinkEsN0Db - linkBudget(wetter).downlinkEsN0Db;
         expect(lost).toBeGreaterThan(more);
@@ -231,12 +231,22 @@ describe('noise', () => {
   test('the four ratios convert back and forth', () => {
     const carrier = { symbolRateMBd: 27.5, bitsPerSymbol: 1.98, noiseBandwidthMHz: 33 };
     const all = carrierRatios({ esN0Db: 9.1 }, carrier);
-    for (const name of ['cn0DbHz', 'cnDb', 'esN0Db', 'ebN0Db'] as const) {
+    for (const name of [
+      'carrierToNoiseDensityDbHz',
+      'carrierToNoiseDb',
+      'esN0Db',
+      'ebN0Db',
+    ] as const) {
       const back = carrierRatios({ [name]: all[name] } as never, carrier);
-      for (const field of ['cn0DbHz', 'cnDb', 'esN0Db', 'ebN0Db'] as const)
+      for (const field of [
+        'carrierToNoiseDensityDbHz',
+        'carrierToNoiseDb',
+        'esN0Db',
+        'ebN0Db',
+      ] as const)
         expect(back[field]).toBeCloseTo(all[field], 10);
     }
-    expect(all.cnDb).toBeCloseTo(9.1 - 10 * Math.log10(33 / 27.5), 10);
+    expect(all.carrierToNoiseDb).toBeCloseTo(9.1 - 10 * Math.log10(33 / 27.5), 10);
   });
 });
 
@@ -274,7 +284,7 @@ describe('smallest reflector', () => {
     const crowded = smallestReflector(LINK, {
       targetMarginDb: 3,
       impairmentsAt: (diameterM) => [
-        { name: 'adjacent-satellites', carrierRatioDb: diameterM < 1.1 ? 8 : 25 },
+        { name: 'adjacent-satellites', carrierToImpairmentDb: diameterM < 1.1 ? 8 : 25 },
       ],
     });
     expect(crowded).toMatchObject({ kind: 'found', diameterM: 1.2 });
@@ -304,8 +314,8 @@ test.each([
     'out-of-range',
   ],
   [
-    () => linkBudget({ ...LINK, downlink: { ...LINK.downlink, rainAttenuationDb: -3 } }),
-    'rainAttenuationDb',
+    () => linkBudget({ ...LINK, downlink: { ...LINK.downlink, rainDb: -3 } }),
+    'rainDb',
     'out-of-range',
   ],
   [
@@ -333,8 +343,8 @@ test.each([
     'missing',
   ],
   [
-    () => linkBudget({ ...LINK, impairments: [{ name: 'x', carrierRatioDb: Number.NaN }] }),
-    'impairments[0].carrierRatioDb',
+    () => linkBudget({ ...LINK, impairments: [{ name: 'x', carrierToImpairmentDb: Number.NaN }] }),
+    'impairments[0].carrierToImpairmentDb',
     'not-finite',
   ],
   [() => smallestReflector(LINK, { diametersM: [] }), 'diametersM', 'empty'],
@@ -350,7 +360,11 @@ test.each([
     'stages[0].noiseTemperatureK',
     'out-of-range',
   ],
-  [() => carrierRatios({} as never, { symbolRateMBd: 1, bitsPerSymbol: 1 }), 'cn0DbHz', 'missing'],
+  [
+    () => carrierRatios({} as never, { symbolRateMBd: 1, bitsPerSymbol: 1 }),
+    'carrierToNoiseDensityDbHz',
+    'missing',
+  ],
   [() => figureOfMerit({ antennaGainDbi: 40, systemNoiseK: 0 }), 'systemNoiseK', 'out-of-range'],
   [() => compareBudgets(undefined as never, linkBudget(LINK)), 'first', 'missing'],
 ])('refuses bad input %#', (call, parameter, code) => {

@@ -37,7 +37,7 @@ export const anyLink: fc.Arbitrary<LinkBudgetInput> = fc.record({
   impairments: fc.array(
     fc.record({
       name: fc.constantFrom('uplink-noise', 'intermodulation', 'adjacent-satellites'),
-      carrierRatioDb: within(10, 40),
+      carrierToImpairmentDb: within(10, 40),
     }),
     { maxLength: 3 },
   ),
@@ -46,7 +46,7 @@ export const anyLink: fc.Arbitrary<LinkBudgetInput> = fc.record({
 /** The hut's path through rain. */
 export const PATH = {
   latitudeDeg: 46.4,
-  stationHeightKm: 1.9,
+  heightM: 1900,
   rainHeightKm: 2.9,
   rainRate001MmPerH: 35,
   frequencyGHz: 11.7,

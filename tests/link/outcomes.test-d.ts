@@ -22,7 +22,7 @@ test('outcomes must be read by kind', () => {
   if (level.kind === 'outside') expectTypeOf(level.toNearestDeg).toBeNumber();
   const interference = adjacentSatellites({} as never);
   // @ts-expect-error the pattern may say nothing there
-  interference.carrierRatioDb;
+  interference.carrierToImpairmentDb;
   expectTypeOf<Availability['kind']>().toEqualTypeOf<'available' | 'better-than' | 'worse-than'>();
 });
 

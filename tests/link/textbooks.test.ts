@@ -33,7 +33,7 @@ const cn0 = (eirpDbw: number, freeSpaceDb: number, figureOfMeritDbPerK: number, 
     slantRangeKm: rangeFor(freeSpaceDb, 12),
     otherLossDb,
     figureOfMeritDbPerK,
-  }).cn0DbHz;
+  }).carrierToNoiseDensityDbHz;
 
 /** Books round 10 log k to -228.6. */
 const BOOK_CONSTANT_DB = 0.00083;
@@ -45,7 +45,7 @@ const interference = (separationDeg: number, kind: 'S.465-6' | 'S.580-6', wanted
     eirpDensityDbwPerMHz: wanted,
     neighbours: [{ separationDeg, eirpDensityDbwPerMHz: 0 }],
   });
-  return result.kind === 'interference' ? result.carrierRatioDb : Number.NaN;
+  return result.kind === 'interference' ? result.carrierToInterferenceDb : Number.NaN;
 };
 
 const clearLink = {
@@ -55,7 +55,7 @@ const clearLink = {
     frequencyGHz: 12,
     slantRangeKm: 38000,
     // Sky and background together give the book's 272 K in rain.
-    mediumTemperatureK: 272 + 2.7,
+    meanRadiatingTemperatureK: 272 + 2.7,
   },
   receiver: {
     diameterM: 1,
@@ -117,8 +117,8 @@ const COMPUTED: Readonly<Record<string, () => number>> = {
     eirpForFlux({ fluxDensityDbwPerM2: -120, slantRangeKm: rangeFor(207, 14), lossDb: 2 }),
   'Roddy-12.12': () => 22 + 10 * Math.log10(36e6) - cn0(0, 200, 31),
   'Roddy-12.13b': () =>
-    carrierRatios({ ebN0Db: 9.6 }, { symbolRateMBd: 30, bitsPerSymbol: 2 }).cn0DbHz -
-    cn0(0, 200, 31),
+    carrierRatios({ ebN0Db: 9.6 }, { symbolRateMBd: 30, bitsPerSymbol: 2 })
+      .carrierToNoiseDensityDbHz - cn0(0, 200, 31),
   'Roddy-12.14': () => {
     const { eirpDbw } = transponderState(
       {
@@ -142,7 +142,7 @@ const COMPUTED: Readonly<Record<string, () => number>> = {
       // The frequency at which an isotropic antenna has -37 dBm2.
       frequencyGHz: 10 ** ((37 - 21.45568) / 20),
       figureOfMeritDbPerK: -11.6,
-    }).cn0DbHz,
+    }).carrierToNoiseDensityDbHz,
   'Roddy-12.19b': () => cn0(20.6, 196.7, 40.7),
   'Roddy-12.19c': () => combineCarrierRatios([101.5, 93.2]),
   'Roddy-12.20': () => combineCarrierRatios([23, 20, 24]),
@@ -161,10 +161,11 @@ const COMPUTED: Readonly<Record<string, () => number>> = {
       frequencyGHz: 14,
       figureOfMeritDbPerK: 3,
       feedLossDb: 1,
-    }).cn0DbHz,
+    }).carrierToNoiseDensityDbHz,
   'RC-19.16.1': () => combineCarrierRatios([88, 78]),
   'RC-19.17.1': () =>
-    carrierRatios({ ebN0Db: 9.6 }, { symbolRateMBd: 1.544, bitsPerSymbol: 1 }).cn0DbHz,
+    carrierRatios({ ebN0Db: 9.6 }, { symbolRateMBd: 1.544, bitsPerSymbol: 1 })
+      .carrierToNoiseDensityDbHz,
   'Maini-7.1': () =>
     powerDensity({ diameterM: 0.3, frequencyGHz: 10, powerW: 10, antennaGainDbi: 20 }, 3.6e7)
       .powerDensityWPerM2,

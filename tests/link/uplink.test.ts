@@ -57,9 +57,13 @@ publishedTable({
       figureOfMeritDbPerK: 40.7,
     });
     return [
-      { name: 'up', expected: 101.5, got: up.cn0DbHz },
-      { name: 'down', expected: 93.2, got: down.cn0DbHz },
-      { name: 'both', expected: 92.6, got: combineCarrierRatios([up.cn0DbHz, down.cn0DbHz]) },
+      { name: 'up', expected: 101.5, got: up.carrierToNoiseDensityDbHz },
+      { name: 'down', expected: 93.2, got: down.carrierToNoiseDensityDbHz },
+      {
+        name: 'both',
+        expected: 92.6,
+        got: combineCarrierRatios([up.carrierToNoiseDensityDbHz, down.carrierToNoiseDensityDbHz]),
+      },
     ];
   },
 });
@@ -92,15 +96,15 @@ describe('uplink', () => {
             frequencyGHz: 14,
             figureOfMeritDbPerK: 0,
           });
-          expect(driven.cn0DbHz).toBeCloseTo(up.cn0DbHz, 9);
+          expect(driven.carrierToNoiseDensityDbHz).toBeCloseTo(up.carrierToNoiseDensityDbHz, 9);
         },
       ),
     );
   });
 
   test('power control makes good what it can of the rain', () => {
-    const rain = (rainAttenuationDb: number, powerControlDb: number) =>
-      uplinkBudget({ ...LINK.uplink, rainAttenuationDb, powerControlDb }).cn0DbHz;
+    const rain = (rainDb: number, powerControlDb: number) =>
+      uplinkBudget({ ...LINK.uplink, rainDb, powerControlDb }).carrierToNoiseDensityDbHz;
     expect(rain(4, 6)).toBeCloseTo(rain(0, 0), 12);
     expect(rain(10, 6)).toBeCloseTo(rain(4, 0), 12);
   });
@@ -157,10 +161,10 @@ describe('transparent link', () => {
   test('combines up, intermodulation, interference and down as reciprocals', () => {
     const result = transparentLink({
       ...LINK,
-      transponder: { ...LINK.transponder, intermodulationRatioDb: 22 },
-      impairments: [{ name: 'adjacent-satellites', carrierRatioDb: 20 }],
+      transponder: { ...LINK.transponder, carrierToIntermodulationDb: 22 },
+      impairments: [{ name: 'adjacent-satellites', carrierToImpairmentDb: 20 }],
     });
-    const up = result.uplink.cn0DbHz - 10 * Math.log10(30e6);
+    const up = result.uplink.carrierToNoiseDensityDbHz - 10 * Math.log10(30e6);
     const whole = combineCarrierRatios([result.budget.downlinkEsN0Db, up, 22, 20]);
     expect(result.budget.esN0Db).toBeCloseTo(whole, 10);
     expect(result.budget.terms.map(({ name }) => name)).toEqual(
@@ -171,10 +175,10 @@ describe('transparent link', () => {
 
   test('a fade on the way up costs at most twice: up and down', () => {
     fc.assert(
-      fc.property(fc.double({ min: 0.1, max: 15, noNaN: true }), (rainAttenuationDb) => {
+      fc.property(fc.double({ min: 0.1, max: 15, noNaN: true }), (rainDb) => {
         const clear = transparentLink(LINK).budget.esN0Db;
-        const faded = transparentLink({ ...LINK, uplink: { ...LINK.uplink, rainAttenuationDb } });
-        expect(clear - faded.budget.esN0Db).toBeLessThanOrEqual(rainAttenuationDb + 1e-9);
+        const faded = transparentLink({ ...LINK, uplink: { ...LINK.uplink, rainDb } });
+        expect(clear - faded.budget.esN0Db).toBeLessThanOrEqual(rainDb + 1e-9);
         expect(faded.budget.esN0Db).toBeLessThan(clear);
       }),
     );

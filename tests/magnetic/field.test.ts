@@ -47,7 +47,7 @@ for (const [quantity, unit, column, field, limit, reason] of [
     'declination uncertainty',
     'deg',
     'declination_uncertainty_deg',
-    'declinationUncertaintyDeg',
+    'declinationStandardUncertaintyDeg',
     5.1e-4,
     'printed to 0.001',
   ],
@@ -177,7 +177,9 @@ describe('magnetic field', () => {
     rows.forEach(({ la, lo, y }, row) => {
       const field = magneticField({ latitudeDeg: la, longitudeDeg: lo, heightM: 500 }, y);
       expect(Object.is(columns.declinationDeg[row], field.declinationDeg)).toBe(true);
-      expect(columns.declinationUncertaintyDeg[row]).toBe(field.declinationUncertaintyDeg);
+      expect(columns.declinationStandardUncertaintyDeg[row]).toBe(
+        field.declinationStandardUncertaintyDeg,
+      );
       expect(columns.horizontalIntensityNt[row]).toBe(field.horizontalIntensityNt);
     });
   });

@@ -196,7 +196,7 @@ describe('track', () => {
   test('a fixed antenna on it: the best moment to peak is better than the worst', () => {
     const track = satelliteTrack({ elements, station, from: '2026-10-28', stepMin: 10 });
     if (track.kind !== 'track') throw new Error('no track');
-    const day = fixedAntennaLoss({ track: track.points, halfPowerWidthDeg: 1.9 });
+    const day = fixedAntennaLoss({ track: track.points, beamwidthDeg: 1.9 });
     const at = (index: number) => day.worstLossIfPeakedThereDb[index] ?? 0;
     expect(at(day.bestIndex)).toBeLessThan(at(day.worstIndex) / 2);
     expect(day.worstLossDb).toBeLessThanOrEqual(at(day.bestIndex) + 1e-9);

@@ -15,8 +15,8 @@ const numbers = (text: string | undefined) => (text ?? '').split(';').map(Number
 const inputOf = (row: CsvRow) => ({
   positionDeg: numbers(row['positions_deg']),
   peakDeg: cell(row, 'peak_deg'),
-  halfPowerBeamwidthDeg: cell(row, 'beamwidth_deg'),
-  scatterDb: cell(row, 'scatter_db'),
+  beamwidthDeg: cell(row, 'beamwidth_deg'),
+  standardDeviationDb: cell(row, 'scatter_db'),
   width: row['width_known'] === '1' ? ('known' as const) : ('unknown' as const),
   ...(row['above_noise_db'] ? { peakAboveNoiseDb: cell(row, 'above_noise_db') } : {}),
   ...(row['times_s'] ? { timeS: numbers(row['times_s']) } : {}),
@@ -37,7 +37,7 @@ publishedTable({
       return {
         name: `case ${i + 1}`,
         expected: cell(row, 'bound_deg'),
-        got: bound.kind === 'bound' ? bound.standardDeviationDeg : Number.NaN,
+        got: bound.kind === 'bound' ? bound.standardUncertaintyDeg : Number.NaN,
       };
     }),
 });
@@ -48,11 +48,11 @@ describe('bound', () => {
     const bound = peakBound({
       positionDeg: [-0.5, 0.5],
       peakDeg: 0,
-      halfPowerBeamwidthDeg: 1,
-      scatterDb: 0.3,
+      beamwidthDeg: 1,
+      standardDeviationDb: 0.3,
       width: 'known',
     });
-    expect(bound.kind === 'bound' && bound.standardDeviationDeg).toBeCloseTo(
+    expect(bound.kind === 'bound' && bound.standardUncertaintyDeg).toBeCloseTo(
       0.3 / (12 * Math.SQRT2),
       14,
     );
@@ -68,16 +68,18 @@ describe('bound', () => {
         fc.array(fc.double({ min: -1.5, max: 1.5, noNaN: true }), { minLength: 4, maxLength: 10 }),
         fc.double({ min: -1.5, max: 1.5, noNaN: true }),
         (positionDeg, more) => {
-          const common = { peakDeg: 0.1, halfPowerBeamwidthDeg: 2, scatterDb: 0.2 };
+          const common = { peakDeg: 0.1, beamwidthDeg: 2, standardDeviationDb: 0.2 };
           const before = peakBound({ positionDeg, ...common });
           const after = peakBound({ positionDeg: [...positionDeg, more], ...common });
-          if (before.kind !== 'bound' || before.standardDeviationDeg > 100) return;
+          if (before.kind !== 'bound' || before.standardUncertaintyDeg > 100) return;
           if (after.kind !== 'bound') throw new Error('a further reading undid the bound');
-          expect(after.standardDeviationDeg).toBeLessThan(before.standardDeviationDeg * (1 + 1e-9));
+          expect(after.standardUncertaintyDeg).toBeLessThan(
+            before.standardUncertaintyDeg * (1 + 1e-9),
+          );
           const noisy = peakBound({ positionDeg, ...common, peakAboveNoiseDb: 5 });
           if (noisy.kind === 'bound')
-            expect(noisy.standardDeviationDeg).toBeGreaterThan(
-              before.standardDeviationDeg * (1 - 1e-9),
+            expect(noisy.standardUncertaintyDeg).toBeGreaterThan(
+              before.standardUncertaintyDeg * (1 - 1e-9),
             );
         },
       ),
@@ -85,7 +87,7 @@ describe('bound', () => {
   });
 
   test('undetermined with too few places, or time going with place', () => {
-    const common = { peakDeg: 0, halfPowerBeamwidthDeg: 2, scatterDb: 0.2 };
+    const common = { peakDeg: 0, beamwidthDeg: 2, standardDeviationDb: 0.2 };
     expect(peakBound({ positionDeg: [0, 1], ...common }).kind).toBe('undetermined');
     expect(peakBound({ positionDeg: [-1, 0, 1, 2], timeS: [0, 1, 2, 3], ...common }).kind).toBe(
       'undetermined',
@@ -94,15 +96,15 @@ describe('bound', () => {
   });
 
   test('the step of the display counts as a twelfth of its square', () => {
-    const common = { positionDeg: [-1, 0, 1], peakDeg: 0, halfPowerBeamwidthDeg: 2 };
-    const stepped = peakBound({ ...common, scatterDb: 0.3, levelStepDb: 1 });
-    const plain = peakBound({ ...common, scatterDb: Math.sqrt(0.09 + 1 / 12) });
+    const common = { positionDeg: [-1, 0, 1], peakDeg: 0, beamwidthDeg: 2 };
+    const stepped = peakBound({ ...common, standardDeviationDb: 0.3, levelStepDb: 1 });
+    const plain = peakBound({ ...common, standardDeviationDb: Math.sqrt(0.09 + 1 / 12) });
     expect(stepped).toEqual(plain);
   });
 
   test.each([
-    ['scatterDb', { scatterDb: 0 }],
-    ['halfPowerBeamwidthDeg', { halfPowerBeamwidthDeg: 0 }],
+    ['standardDeviationDb', { standardDeviationDb: 0 }],
+    ['beamwidthDeg', { beamwidthDeg: 0 }],
     ['positionDeg', { positionDeg: [] }],
     ['positionDeg', { positionDeg: [Number.NaN] }],
     ['timeS', { timeS: [1] }],
@@ -110,8 +112,8 @@ describe('bound', () => {
     const input = {
       positionDeg: [0, 1, 2],
       peakDeg: 0,
-      halfPowerBeamwidthDeg: 2,
-      scatterDb: 0.1,
+      beamwidthDeg: 2,
+      standardDeviationDb: 0.1,
       ...change,
     };
     expect(() => peakBound(input)).toThrow(DomainError);
@@ -122,21 +124,20 @@ describe('bound', () => {
 describe('scatter of an average', () => {
   test('agrees with the sum over the correlation matrix (numpy)', () => {
     const average = averagedScatter({
-      scatterDb: 0.4,
+      standardDeviationDb: 0.4,
       readings: 10,
       spacingS: 1,
       correlationTimeS: 2,
     });
-    expect(average.scatterDb).toBeCloseTo(0.22994705462548579, 12);
+    expect(average.standardDeviationDb).toBeCloseTo(0.22994705462548579, 12);
     expect(average.independentReadings).toBeCloseTo(3.025967647885564, 10);
   });
 
   test('independent readings go by the square root', () => {
-    expect(averagedScatter({ scatterDb: 0.4, readings: 16, spacingS: 1 }).scatterDb).toBeCloseTo(
-      0.1,
-      14,
-    );
-    expect(() => averagedScatter({ scatterDb: 0.4, readings: 0, spacingS: 1 })).toThrow(
+    expect(
+      averagedScatter({ standardDeviationDb: 0.4, readings: 16, spacingS: 1 }).standardDeviationDb,
+    ).toBeCloseTo(0.1, 14);
+    expect(() => averagedScatter({ standardDeviationDb: 0.4, readings: 0, spacingS: 1 })).toThrow(
       DomainError,
     );
   });
@@ -145,9 +146,9 @@ describe('scatter of an average', () => {
 describe('simulated readings', () => {
   const input = {
     offsetDeg: Array.from({ length: 4000 }, () => 0),
-    lobe: { halfPowerBeamwidthDeg: 2 },
+    lobe: { beamwidthDeg: 2 },
     peakLevelDbm: -40,
-    scatterDb: 0.5,
+    standardDeviationDb: 0.5,
     seed: 3,
   };
 
@@ -165,7 +166,7 @@ describe('simulated readings', () => {
   });
 
   test('noise floor, drift, fades, steps and side lobes', () => {
-    const quiet = { ...input, scatterDb: 0 };
+    const quiet = { ...input, standardDeviationDb: 0 };
     expect(simulatedReadings({ ...quiet, offsetDeg: [20], noiseFloorDbm: -60 })[0]).toBeCloseTo(
       -60,
       6,

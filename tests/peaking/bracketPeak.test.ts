@@ -74,7 +74,7 @@ describe('bracketing', () => {
 
   test('the error given at 95 % holds for all lobes, rounding and flicker counted', () => {
     // Half-width 1.96 standard uncertainties, or less where rounding bounds it.
-    const flicker = bracketPeak({ ...byHand, levelStepDb: 0, scatterDb: 0.4 });
+    const flicker = bracketPeak({ ...byHand, levelStepDb: 0, standardDeviationDb: 0.4 });
     // Two levels, slope 2 d / h each: s sqrt(2) h / (4 d) = 0.4 sqrt(2) 2 / 16.
     expect(flicker.standardUncertaintyTurns).toBeCloseTo((0.4 * Math.SQRT2 * 2) / 16, 12);
     expect(flicker.worstErrorTurns).toBe(0);
@@ -120,7 +120,7 @@ describe('bracketing', () => {
     expect(bracket.standardUncertaintyDeg).toBeCloseTo((0.8 * 0.25) / Math.sqrt(24), 12);
     expect(bracket.moveBackDeg).toBeCloseTo(1.6, 12);
     // 4 dB at 2 turns: 12 (2 / width)^2 = 4.
-    expect(bracket.halfPowerBeamwidthTurns).toBeCloseTo(2 * Math.sqrt(3), 12);
+    expect(bracket.beamwidthTurns).toBeCloseTo(2 * Math.sqrt(3), 12);
   });
 
   test('blind within one step of the display, not far enough a little beyond', () => {
@@ -137,7 +137,7 @@ describe('bracketing', () => {
   test('the least useful drop is where the loss left meets the one wanted', () => {
     // scipy.optimize.brentq on sqrt(d) ((r - 1)/(r + 1) + 1.96 s sqrt(2)/(4 d)) = sqrt(0.1).
     expect(usefulDrop({ levelStepDb: 1 })).toBeCloseTo(1.5468002, 6);
-    expect(usefulDrop({ levelStepDb: 1, scatterDb: 0.5 })).toBeCloseTo(4.0134795, 6);
+    expect(usefulDrop({ levelStepDb: 1, standardDeviationDb: 0.5 })).toBeCloseTo(4.0134795, 6);
     expect(usefulDrop({})).toBe(0);
     fc.assert(
       fc.property(

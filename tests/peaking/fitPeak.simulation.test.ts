@@ -14,22 +14,25 @@ function line(name: string, figures: ReturnType<typeof simulate>): string {
 }
 
 const unknownNoise: readonly (readonly [string, SimulationSetting])[] = [
-  ['5 readings, 0.3 dB scatter', { readings: 5, dropDb: 6, scatterDb: 0.3 }],
-  ['5 readings, known width', { readings: 5, dropDb: 6, scatterDb: 0.3, width: 'known' }],
-  ['6 readings, 0.5 dB scatter', { readings: 6, dropDb: 6, scatterDb: 0.5 }],
-  ['7 readings, 0.1 dB steps', { readings: 7, dropDb: 6, scatterDb: 0.1, stepDb: 0.1 }],
-  ['7 readings, 1 dB steps, 0.6 dB scatter', { readings: 7, dropDb: 6, scatterDb: 0.6, stepDb: 1 }],
+  ['5 readings, 0.3 dB scatter', { readings: 5, dropDb: 6, standardDeviationDb: 0.3 }],
+  ['5 readings, known width', { readings: 5, dropDb: 6, standardDeviationDb: 0.3, width: 'known' }],
+  ['6 readings, 0.5 dB scatter', { readings: 6, dropDb: 6, standardDeviationDb: 0.5 }],
+  ['7 readings, 0.1 dB steps', { readings: 7, dropDb: 6, standardDeviationDb: 0.1, stepDb: 0.1 }],
+  [
+    '7 readings, 1 dB steps, 0.6 dB scatter',
+    { readings: 7, dropDb: 6, standardDeviationDb: 0.6, stepDb: 1 },
+  ],
   [
     '9 readings, 0.5 dB steps, 0.3 dB scatter',
-    { readings: 9, dropDb: 6, scatterDb: 0.3, stepDb: 0.5 },
+    { readings: 9, dropDb: 6, standardDeviationDb: 0.3, stepDb: 0.5 },
   ],
   [
     '15 readings, 1 dB steps, 0.5 dB scatter',
-    { readings: 15, dropDb: 6, scatterDb: 0.5, stepDb: 1 },
+    { readings: 15, dropDb: 6, standardDeviationDb: 0.5, stepDb: 1 },
   ],
   [
     '25 readings, 0.5 dB steps, 0.3 dB scatter',
-    { readings: 25, dropDb: 3, scatterDb: 0.3, stepDb: 0.5 },
+    { readings: 25, dropDb: 3, standardDeviationDb: 0.3, stepDb: 0.5 },
   ],
 ];
 
@@ -45,15 +48,15 @@ test.each(unknownNoise)('intervals of %s cover 94 to 96 %%', (name, setting) => 
 
 test('five readings in steps: wider than needed, and the result says so', () => {
   const setting = { readings: 5, dropDb: 6, stepDb: 0.5 } as const;
-  for (const scatterDb of [0.05, 0.25, 0.5]) {
-    const figures = simulate({ ...setting, scatterDb, runs: 10_000 });
-    console.log(line(`5 readings, 0.5 dB steps, ${scatterDb} dB scatter`, figures));
+  for (const standardDeviationDb of [0.05, 0.25, 0.5]) {
+    const figures = simulate({ ...setting, standardDeviationDb, runs: 10_000 });
+    console.log(line(`5 readings, 0.5 dB steps, ${standardDeviationDb} dB scatter`, figures));
     expect(figures.coveragePercent).toBeGreaterThan(94);
   }
 });
 
 test('where the bend hardly stands out, five readings do not assure 95 %', () => {
-  const figures = simulate({ readings: 5, dropDb: 4, scatterDb: 1, stepDb: 1 });
+  const figures = simulate({ readings: 5, dropDb: 4, standardDeviationDb: 1, stepDb: 1 });
   console.log(line('5 readings, 4 dB drop, 1 dB scatter', figures));
   expect(figures.peakPercent).toBeLessThan(60);
   expect(figures.coveragePercent).toBeGreaterThan(89);
@@ -62,15 +65,15 @@ test('where the bend hardly stands out, five readings do not assure 95 %', () =>
 const fades: readonly (readonly [string, SimulationSetting, number])[] = [
   [
     '10 readings, one fade, width known',
-    { readings: 10, dropDb: 6, scatterDb: 0.3, fades: 1, width: 'known' },
+    { readings: 10, dropDb: 6, standardDeviationDb: 0.3, fades: 1, width: 'known' },
     1.3,
   ],
-  ['12 readings, one fade', { readings: 12, dropDb: 6, scatterDb: 0.3, fades: 1 }, 1.3],
-  ['20 readings, two fades', { readings: 20, dropDb: 6, scatterDb: 0.3, fades: 2 }, 1.3],
+  ['12 readings, one fade', { readings: 12, dropDb: 6, standardDeviationDb: 0.3, fades: 1 }, 1.3],
+  ['20 readings, two fades', { readings: 20, dropDb: 6, standardDeviationDb: 0.3, fades: 2 }, 1.3],
   // Seven readings leave too few to tell a foreign one; the result then says `not-assured` or no peak at all.
   [
     '7 readings, one fade, width known',
-    { readings: 7, dropDb: 6, scatterDb: 0.3, fades: 1, width: 'known' },
+    { readings: 7, dropDb: 6, standardDeviationDb: 0.3, fades: 1, width: 'known' },
     3,
   ],
 ];
@@ -86,7 +89,7 @@ test('noise floor known: 94 to 96 % and the bound', () => {
   const figures = simulate({
     readings: 9,
     dropDb: 6,
-    scatterDb: 0.3,
+    standardDeviationDb: 0.3,
     floorBelowDb: 10,
     more: { outliers: 'keep' },
   });
@@ -100,7 +103,7 @@ test('drift of 2 dB taken out: 94 to 96 % and the bound', () => {
   const figures = simulate({
     readings: 9,
     dropDb: 6,
-    scatterDb: 0.3,
+    standardDeviationDb: 0.3,
     driftDb: 2,
     more: { outliers: 'keep' },
   });
@@ -111,12 +114,18 @@ test('drift of 2 dB taken out: 94 to 96 % and the bound', () => {
 });
 
 test('the same drift left in moves the peak', () => {
-  const timed = simulate({ readings: 9, dropDb: 6, scatterDb: 0.1, driftDb: 2, runs: 500 });
+  const timed = simulate({
+    readings: 9,
+    dropDb: 6,
+    standardDeviationDb: 0.1,
+    driftDb: 2,
+    runs: 500,
+  });
   expect(timed.coveragePercent).toBeGreaterThan(90);
   const ignored = simulate({
     readings: 9,
     dropDb: 6,
-    scatterDb: 0.1,
+    standardDeviationDb: 0.1,
     driftDb: 2,
     runs: 500,
     more: { timeS: new Array<number>(9).fill(0) },

@@ -25,13 +25,13 @@ for (const [quantity, column, unit, got] of [
   ['position', 'position_deg', 'deg', (fit: PeakFound) => fit.positionDeg],
   ['lower end of the interval', 'low_deg', 'deg', (fit: PeakFound) => fit.interval95Deg[0]],
   ['upper end of the interval', 'high_deg', 'deg', (fit: PeakFound) => fit.interval95Deg[1]],
-  ['beamwidth', 'width_deg', 'deg', (fit: PeakFound) => fit.halfPowerBeamwidthDeg],
-  ['scatter', 'scatter_db', 'dB', (fit: PeakFound) => fit.scatterDb],
+  ['beamwidth', 'width_deg', 'deg', (fit: PeakFound) => fit.beamwidthDeg],
+  ['scatter', 'scatter_db', 'dB', (fit: PeakFound) => fit.standardDeviationDb],
   [
     'shape probability',
     'shape_probability',
     '',
-    (fit: PeakFound) => fit.shapeProbability ?? Number.NaN,
+    (fit: PeakFound) => fit.shapeProbabilityRatio ?? Number.NaN,
   ],
 ] as const)
   publishedTable({
@@ -71,11 +71,11 @@ describe('fit of the peak', () => {
               positionDeg: places.map((x) => x + shift),
               levelDbm: lobe(peak, width),
               outliers: 'keep',
-              scatterDb: 0.001,
+              standardDeviationDb: 0.001,
             }),
           );
           expect(fit.positionDeg).toBeCloseTo(peak + shift, 8);
-          expect(fit.halfPowerBeamwidthDeg).toBeCloseTo(width, 8);
+          expect(fit.beamwidthDeg).toBeCloseTo(width, 8);
           expect(fit.peakLevelDbm).toBeCloseTo(-40, 8);
         },
       ),
@@ -96,16 +96,16 @@ describe('fit of the peak', () => {
       }),
     );
     expect(shuffled.positionDeg).toBeCloseTo(fit.positionDeg + 10, 10);
-    expect(shuffled.scatterDb).toBeCloseTo(fit.scatterDb, 10);
+    expect(shuffled.standardDeviationDb).toBeCloseTo(fit.standardDeviationDb, 10);
     expect(shuffled.peakLevelDbm).toBeCloseTo(fit.peakLevelDbm + 7, 10);
   });
 
   test('a known width needs fewer readings and gives a shorter interval', () => {
     const levelDbm = lobe(0.2, 2).map((y, i) => y + 0.1 * (i % 2));
     const free = found(fitPeak({ positionDeg: places, levelDbm }));
-    const known = found(fitPeak({ positionDeg: places, levelDbm, halfPowerBeamwidthDeg: 2 }));
-    expect(known.halfPowerBeamwidthDeg).toBe(2);
-    expect(known.beamwidthUncertaintyDeg).toBe(0);
+    const known = found(fitPeak({ positionDeg: places, levelDbm, beamwidthDeg: 2 }));
+    expect(known.beamwidthDeg).toBe(2);
+    expect(known.beamwidthStandardUncertaintyDeg).toBe(0);
     expect(known.interval95Deg[1] - known.interval95Deg[0]).toBeLessThan(
       free.interval95Deg[1] - free.interval95Deg[0],
     );
@@ -113,8 +113,8 @@ describe('fit of the peak', () => {
       fitPeak({
         positionDeg: [-1, 1],
         levelDbm: [-43, -43.5],
-        halfPowerBeamwidthDeg: 2,
-        scatterDb: 0.2,
+        beamwidthDeg: 2,
+        standardDeviationDb: 0.2,
       }).kind,
     ).toBe('peak');
   });
@@ -124,11 +124,11 @@ describe('fit of the peak', () => {
       fitPeak({
         positionDeg: places,
         levelDbm: lobe(0.2, 2),
-        scatterDb: 0.1,
+        standardDeviationDb: 0.1,
         currentPositionDeg: 0.7,
         bands: [
-          { name: 'Ka down', halfPowerBeamwidthDeg: 1 },
-          { name: 'squinting', halfPowerBeamwidthDeg: 2, squintDeg: 0.5 },
+          { name: 'Ka down', beamwidthDeg: 1 },
+          { name: 'squinting', beamwidthDeg: 2, squintDeg: 0.5 },
         ],
       }),
     );
@@ -144,14 +144,14 @@ describe('fit of the peak', () => {
     const wide = Array.from({ length: 13 }, (_, i) => -1.5 + i / 4);
     const levelDbm = wide.map((x) => 10 * Math.log10(10 ** (-4 - 1.2 * (x / 1.4) ** 2) + 1e-5));
     const ignored = found(fitPeak({ positionDeg: wide, levelDbm, outliers: 'keep' }));
-    expect(ignored.halfPowerBeamwidthDeg).toBeGreaterThan(1.5);
+    expect(ignored.beamwidthDeg).toBeGreaterThan(1.5);
     const known = found(fitPeak({ positionDeg: wide, levelDbm, noiseFloorDbm: -50 }));
-    expect(known.halfPowerBeamwidthDeg).toBeCloseTo(1.4, 6);
+    expect(known.beamwidthDeg).toBeCloseTo(1.4, 6);
     expect(known.noiseFloorDbm).toBe(-50);
     expect(known.peakLevelDbm).toBeCloseTo(-40, 6);
     const fitted = found(fitPeak({ positionDeg: wide, levelDbm, noiseFloor: 'fitted' }));
     expect(fitted.noiseFloorDbm).toBeCloseTo(-50, 4);
-    expect(fitted.halfPowerBeamwidthDeg).toBeCloseTo(1.4, 4);
+    expect(fitted.beamwidthDeg).toBeCloseTo(1.4, 4);
   });
 
   test('drift is told from the lobe where the order of places is not that of time', () => {
@@ -235,7 +235,7 @@ describe('outcomes without a peak', () => {
     ],
     [
       'one place, known width',
-      { positionDeg: [0, 0, 0, 0], levelDbm: [-42, -40, -42, -41], halfPowerBeamwidthDeg: 2 },
+      { positionDeg: [0, 0, 0, 0], levelDbm: [-42, -40, -42, -41], beamwidthDeg: 2 },
       { kind: 'too-few', reason: 'places' },
     ],
     [
@@ -243,7 +243,7 @@ describe('outcomes without a peak', () => {
       {
         positionDeg: places,
         levelDbm: lobe(0, 1).map((y, i) => y + 0.05 * (i % 3)),
-        halfPowerBeamwidthDeg: 2,
+        beamwidthDeg: 2,
       },
       { kind: 'not-main-lobe', reason: 'too-narrow' },
     ],
@@ -252,13 +252,17 @@ describe('outcomes without a peak', () => {
       {
         positionDeg: places,
         levelDbm: lobe(0, 2).map((y, i) => y + 0.02 * (i % 3)),
-        halfPowerBeamwidthDeg: 1,
+        beamwidthDeg: 1,
       },
       { kind: 'not-main-lobe', reason: 'too-wide' },
     ],
     [
       'far more scatter than stated',
-      { positionDeg: places, levelDbm: [-42, -44, -40, -43, -40, -44, -41], scatterDb: 0.1 },
+      {
+        positionDeg: places,
+        levelDbm: [-42, -44, -40, -43, -40, -44, -41],
+        standardDeviationDb: 0.1,
+      },
       { kind: 'contradictory', reason: 'scatter' },
     ],
     [
@@ -282,16 +286,12 @@ describe('bad input', () => {
     ['levelDbm', 'length-mismatch', { positionDeg: [0, 1], levelDbm: [1] }],
     ['levelDbm', 'not-finite', { ...good, levelDbm: [-42, Number.NaN, -40, -42] }],
     ['positionDeg', 'not-a-number', { ...good, positionDeg: [0, '1', 2, 3] }],
-    ['halfPowerBeamwidthDeg', 'out-of-range', { ...good, halfPowerBeamwidthDeg: -1 }],
-    ['scatterDb', 'out-of-range', { ...good, scatterDb: 0 }],
+    ['beamwidthDeg', 'out-of-range', { ...good, beamwidthDeg: -1 }],
+    ['standardDeviationDb', 'out-of-range', { ...good, standardDeviationDb: 0 }],
     ['levelStepDb', 'out-of-range', { ...good, levelStepDb: -0.5 }],
     ['timeS', 'length-mismatch', { ...good, timeS: [1] }],
     ['outliers', 'not-an-option', { ...good, outliers: 'drop' }],
-    [
-      'bands[0].halfPowerBeamwidthDeg',
-      'out-of-range',
-      { ...good, bands: [{ name: 'x', halfPowerBeamwidthDeg: 0 }] },
-    ],
+    ['bands[0].beamwidthDeg', 'out-of-range', { ...good, bands: [{ name: 'x', beamwidthDeg: 0 }] }],
     ['samples', 'missing', undefined],
   ])('%s %s', (parameter, code, samples) => {
     const call = () => fitPeak(samples as PeakSamples);
@@ -313,11 +313,11 @@ describe('bad input', () => {
         ),
         fc.record(
           {
-            halfPowerBeamwidthDeg: fc.double({ min: 1e-3, max: 180, noNaN: true }),
+            beamwidthDeg: fc.double({ min: 1e-3, max: 180, noNaN: true }),
             noiseFloorDbm: level,
             noiseFloor: fc.constantFrom('as-given' as const, 'fitted' as const),
             levelStepDb: fc.constantFrom(0, 0.1, 1),
-            scatterDb: fc.double({ min: 1e-3, max: 5, noNaN: true }),
+            standardDeviationDb: fc.double({ min: 1e-3, max: 5, noNaN: true }),
           },
           { requiredKeys: [] },
         ),

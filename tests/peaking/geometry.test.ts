@@ -83,11 +83,11 @@ describe('two axes', () => {
     expect(fit.standardUncertaintyDeg[0]).toBeCloseTo(0.01260796, 6);
     expect(fit.standardUncertaintyDeg[1]).toBeCloseTo(0.01542366, 6);
     expect(fit.correlationRatio).toBeCloseTo(-0.56326575, 6);
-    expect(fit.halfPowerBeamwidthDeg[0]).toBeCloseTo(1.61336109, 7);
-    expect(fit.halfPowerBeamwidthDeg[1]).toBeCloseTo(2.2620121, 6);
+    expect(fit.beamwidthDeg[0]).toBeCloseTo(1.61336109, 7);
+    expect(fit.beamwidthDeg[1]).toBeCloseTo(2.2620121, 6);
     expect(fit.narrowAxisDeg).toBeCloseTo(180 - 147.53293290867654, 6);
     expect(fit.couplingRatio).toBeCloseTo(0.29781267826922525, 8);
-    expect(fit.scatterDb).toBeCloseTo(0.20037083939098566, 8);
+    expect(fit.standardDeviationDb).toBeCloseTo(0.20037083939098566, 8);
   });
 
   test('exact readings give the exact peak and the loss where the antenna stands', () => {
@@ -96,13 +96,13 @@ describe('two axes', () => {
       levelDbm: places.map(
         ([x, y]) => -40 - 12 * ((x - 0.3) / 2) ** 2 - 12 * ((y + 0.2) / 1.5) ** 2,
       ),
-      scatterDb: 0.1,
+      standardDeviationDb: 0.1,
       currentDeg: [1.3, -0.2],
     });
     if (fit.kind !== 'peak') throw new Error(fit.kind);
     expect(fit.positionDeg[0]).toBeCloseTo(0.3, 10);
     expect(fit.positionDeg[1]).toBeCloseTo(-0.2, 10);
-    expect(fit.halfPowerBeamwidthDeg[0]).toBeCloseTo(1.5, 9);
+    expect(fit.beamwidthDeg[0]).toBeCloseTo(1.5, 9);
     expect(Math.abs(fit.narrowAxisDeg)).toBeCloseTo(90, 6);
     expect(fit.lossNowDb).toBeCloseTo(3, 9);
     expect(fit.couplingRatio).toBeCloseTo(0, 9);
@@ -111,7 +111,11 @@ describe('two axes', () => {
 
   test('saddle, flat, outside, too few', () => {
     const shaped = (level: (x: number, y: number) => number) =>
-      fitCoupledPeak({ ...samples, levelDbm: places.map(([x, y]) => level(x, y)), scatterDb: 0.1 });
+      fitCoupledPeak({
+        ...samples,
+        levelDbm: places.map(([x, y]) => level(x, y)),
+        standardDeviationDb: 0.1,
+      });
     expect(shaped((x, y) => -40 - 4 * x * x + 4 * y * y).kind).toBe('saddle');
     expect(shaped((x, y) => -40 + x + y).kind).toBe('flat');
     expect(shaped((x, y) => -40 - (x - 3) ** 2 - y * y)).toMatchObject({ kind: 'outside' });
@@ -137,7 +141,7 @@ describe('two axes', () => {
         fc.double({ min: -2, max: 2, noNaN: true }),
         (narrow, stretch, narrowAxisDeg, betweenAxesDeg, x, y) => {
           const search = alternatingSearch({
-            halfPowerBeamwidthDeg: [narrow, narrow * stretch],
+            beamwidthDeg: [narrow, narrow * stretch],
             narrowAxisDeg,
             betweenAxesDeg,
             startDeg: [x, y],
@@ -158,7 +162,7 @@ describe('two axes', () => {
   });
 
   test('independent axes need one peaking each', () => {
-    const search = alternatingSearch({ halfPowerBeamwidthDeg: [2, 2], startDeg: [0.5, 0.7] });
+    const search = alternatingSearch({ beamwidthDeg: [2, 2], startDeg: [0.5, 0.7] });
     expect(search.steps.map(({ axis }) => axis)).toEqual(['first', 'second']);
     expect(search.steps.at(-1)?.lossDb).toBeCloseTo(0, 12);
   });
@@ -174,7 +178,7 @@ describe('two axes', () => {
         fc.double({ min: -1, max: 1, noNaN: true }),
         (width, within, elevationDeg, visibleDropDb, dwellS, share) => {
           const raster = coarseRaster({
-            halfPowerBeamwidthDeg: width,
+            beamwidthDeg: width,
             azimuthWithinDeg: 5,
             elevationWithinDeg: within,
             elevationDeg: elevationDeg + 10,
@@ -203,7 +207,7 @@ describe('two axes', () => {
 
   test('duration of a raster by hand', () => {
     const raster = coarseRaster({
-      halfPowerBeamwidthDeg: 2,
+      beamwidthDeg: 2,
       azimuthWithinDeg: 10,
       elevationWithinDeg: 0.5,
       elevationDeg: 60,
@@ -225,7 +229,7 @@ describe('bands', () => {
   test('the loss grows with the frequency squared', () => {
     const other = bandLoss({
       lossDb: 0.1,
-      halfPowerBeamwidthDeg: 2,
+      beamwidthDeg: 2,
       frequencyGHz: 10,
       otherFrequencyGHz: 20,
     });
@@ -237,7 +241,7 @@ describe('bands', () => {
   test('a squint adds to the offset, or takes from it', () => {
     const other = bandLoss({
       lossDb: 12 * 0.1 ** 2,
-      halfPowerBeamwidthDeg: 1,
+      beamwidthDeg: 1,
       frequencyGHz: 10,
       otherFrequencyGHz: 10,
       squintDeg: 0.1,
@@ -250,7 +254,7 @@ describe('bands', () => {
     const call = () =>
       bandLoss({
         lossDb: 0.1,
-        halfPowerBeamwidthDeg: 2,
+        beamwidthDeg: 2,
         frequencyGHz: 11700,
         otherFrequencyGHz: 20,
       });

@@ -30,7 +30,7 @@ for (const [quantity, unit, limit, expected, got] of [
     'deg',
     3e-10,
     (row) => angle(cell(row, 'half_power_to_u')) - angle(cell(row, 'half_power_from_u')),
-    (lobe) => lobe.halfPowerBeamwidthDeg,
+    (lobe) => lobe.beamwidthDeg,
   ],
 ] as const satisfies readonly (readonly [
   string,
@@ -106,22 +106,22 @@ describe('side-lobe test', () => {
 
   test('each lobe is told by its width', () => {
     expect(
-      sideLobeTest({ aperture, halfPowerBeamwidthDeg: 1.85, beamwidthUncertaintyDeg: 0.1 }),
+      sideLobeTest({ aperture, beamwidthDeg: 1.85, beamwidthStandardUncertaintyDeg: 0.1 }),
     ).toMatchObject({ kind: 'main-lobe' });
     const side = sideLobeTest({
       aperture,
-      halfPowerBeamwidthDeg: 0.78,
-      beamwidthUncertaintyDeg: 0.1,
+      beamwidthDeg: 0.78,
+      beamwidthStandardUncertaintyDeg: 0.1,
     });
     expect(side.kind).toBe('side-lobe');
-    expect(side.mainProbability).toBeLessThan(1e-4);
+    expect(side.mainProbabilityRatio).toBeLessThan(1e-4);
     expect(side.decidingMoveDeg).toBeCloseTo(lobes[1]?.offsetDeg ?? 0, 12);
     expect(side.changeIfSideLobeDb).toBeCloseTo(22.278, 3);
     expect(side.changeIfMainDb).toBeCloseTo(-22.278, 3);
   });
 
   test('probabilities add up to one; lobes given beforehand give the same', () => {
-    const input = { halfPowerBeamwidthDeg: 1.2, beamwidthUncertaintyDeg: 0.3 };
+    const input = { beamwidthDeg: 1.2, beamwidthStandardUncertaintyDeg: 0.3 };
     const test = sideLobeTest({ aperture, ...input });
     expect(test.kind).toBe('undecided');
     expect(test.hypotheses.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(
@@ -134,8 +134,8 @@ describe('side-lobe test', () => {
   test('the level decides where the width does not, and units that differ do not mislead it', () => {
     const vague = {
       aperture,
-      halfPowerBeamwidthDeg: 1.3,
-      beamwidthUncertaintyDeg: 0.4,
+      beamwidthDeg: 1.3,
+      beamwidthStandardUncertaintyDeg: 0.4,
       expectedLevelDbm: -35,
     };
     expect(sideLobeTest({ ...vague, peakLevelDbm: -40 }).kind).toBe('main-lobe');
@@ -151,34 +151,34 @@ describe('side-lobe test', () => {
 
   test('neither: far wider than any lobe of this aperture', () => {
     expect(
-      sideLobeTest({ aperture, halfPowerBeamwidthDeg: 6, beamwidthUncertaintyDeg: 0.1 }).kind,
+      sideLobeTest({ aperture, beamwidthDeg: 6, beamwidthStandardUncertaintyDeg: 0.1 }).kind,
     ).toBe('neither');
   });
 
   test('Bayes by hand: even odds, one measured width half way between two lobes', () => {
     const three = [
-      { order: 0, offsetDeg: 0, belowMainDb: 0, halfPowerBeamwidthDeg: 2 },
-      { order: 1, offsetDeg: 3, belowMainDb: 20, halfPowerBeamwidthDeg: 1 },
-      { order: 2, offsetDeg: 5, belowMainDb: 27, halfPowerBeamwidthDeg: 1 },
+      { order: 0, offsetDeg: 0, belowMainDb: 0, beamwidthDeg: 2 },
+      { order: 1, offsetDeg: 3, belowMainDb: 20, beamwidthDeg: 1 },
+      { order: 2, offsetDeg: 5, belowMainDb: 27, beamwidthDeg: 1 },
     ];
     const test = sideLobeTest({
       aperture: three,
-      halfPowerBeamwidthDeg: Math.SQRT2,
-      beamwidthUncertaintyDeg: 0,
+      beamwidthDeg: Math.SQRT2,
+      beamwidthStandardUncertaintyDeg: 0,
     });
     // ln sqrt(2) off each: the widths cancel and the prior of one half remains.
-    expect(test.mainProbability).toBeCloseTo(0.5, 12);
+    expect(test.mainProbabilityRatio).toBeCloseTo(0.5, 12);
     expect(test.hypotheses[0]?.widthDeviations).toBeCloseTo(-Math.log(Math.SQRT2) / 0.07, 9);
   });
 
   test.each([
-    ['halfPowerBeamwidthDeg', { halfPowerBeamwidthDeg: 0 }],
-    ['beamwidthUncertaintyDeg', { beamwidthUncertaintyDeg: -1 }],
+    ['beamwidthDeg', { beamwidthDeg: 0 }],
+    ['beamwidthStandardUncertaintyDeg', { beamwidthStandardUncertaintyDeg: -1 }],
     ['priorMainRatio', { priorMainRatio: 1 }],
     ['decideAtRatio', { decideAtRatio: 95 }],
     ['aperture', { aperture: undefined as never }],
   ])('refuses a bad %s', (parameter, change) => {
-    const input = { aperture, halfPowerBeamwidthDeg: 1, beamwidthUncertaintyDeg: 0.1, ...change };
+    const input = { aperture, beamwidthDeg: 1, beamwidthStandardUncertaintyDeg: 0.1, ...change };
     expect(() => sideLobeTest(input)).toThrow(DomainError);
     expect(() => sideLobeTest(input)).toThrow(expect.objectContaining({ parameter }));
   });
@@ -251,7 +251,7 @@ describe('polarization', () => {
     if (fit.kind !== 'null') throw new Error(fit.kind);
     expect(fit.nullDeg).toBeCloseTo(2.9399255146453513, 4);
     // Cost 0.017196 is half the sum of squares; four readings to spare. Top -40.256, leak exp(-7.0217).
-    expect(fit.scatterDb).toBeCloseTo(Math.sqrt((2 * 0.017196111848990257) / 4), 6);
+    expect(fit.standardDeviationDb).toBeCloseTo(Math.sqrt((2 * 0.017196111848990257) / 4), 6);
     expect(fit.depthDb).toBeCloseTo(
       10 * Math.log10((1 + Math.exp(-7.02169867)) / Math.exp(-7.02169867)),
       3,
@@ -264,7 +264,7 @@ describe('polarization', () => {
     const fit = fitNull({
       rotationDeg,
       levelDbm: rotationDeg.map((deg) => crossPolarLevelDbm(truth, deg)),
-      scatterDb: 0.1,
+      standardDeviationDb: 0.1,
     });
     if (fit.kind !== 'null') throw new Error(fit.kind);
     expect(fit.nullDeg).toBeCloseTo(-4, 5);
@@ -282,7 +282,11 @@ describe('polarization', () => {
       10 * Math.log10(Math.sin(((deg - at) * Math.PI) / 180) ** 2 + 1e-3);
     const rotationDeg = [-10, -5, 0, 5, 10];
     expect(
-      fitNull({ rotationDeg, levelDbm: rotationDeg.map((deg) => level(deg, 25)), scatterDb: 0.1 }),
+      fitNull({
+        rotationDeg,
+        levelDbm: rotationDeg.map((deg) => level(deg, 25)),
+        standardDeviationDb: 0.1,
+      }),
     ).toEqual({
       kind: 'not-enclosed',
       towards: 'higher',

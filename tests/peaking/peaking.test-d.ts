@@ -58,11 +58,11 @@ test('bound, two axes and adjuster', () => {
   const bound = peakBound({
     positionDeg: [0],
     peakDeg: 0,
-    halfPowerBeamwidthDeg: 1,
-    scatterDb: 0.1,
+    beamwidthDeg: 1,
+    standardDeviationDb: 0.1,
   });
   // @ts-expect-error an undetermined bound has no deviation
-  bound.standardDeviationDeg;
+  bound.standardUncertaintyDeg;
   expectTypeOf(fitCoupledPeak).returns.toEqualTypeOf<CoupledPeak>();
   // @ts-expect-error a strut needs both arms
   adjusterAngle({ kind: 'strut', threadPitchM: 0.002, leverArmM: 0.1 }, 1);

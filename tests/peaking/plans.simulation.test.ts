@@ -5,34 +5,34 @@ import { randomStream } from '../../src/numeric/random.js';
 import { comparePlans, fitCoupledPeak, fitNull } from '../../src/peaking/index.js';
 
 test('the adaptive search reaches 0.1 dB in fewer readings than bracketing at equal confidence', () => {
-  for (const [scatterDb, levelStepDb] of [
+  for (const [standardDeviationDb, levelStepDb] of [
     [0.3, 0.5],
     [0.5, 1],
   ] as const) {
     const plans = comparePlans({
-      halfPowerBeamwidthTurns: 3,
-      scatterDb,
+      beamwidthTurns: 3,
+      standardDeviationDb,
       levelStepDb,
       runs: 10_000,
       seed: 5,
     });
     for (const plan of plans)
       console.log(
-        `peaking plan ${plan.plan}, ${scatterDb} dB scatter, ${levelStepDb} dB steps: ${plan.readings.toFixed(1)} readings, ${plan.turns.toFixed(1)} turns, loss ${plan.meanLossDb.toFixed(3)} dB on average, ${plan.loss95Db.toFixed(3)} dB in 95 %, within 0.1 dB in ${(100 * plan.withinTargetRatio).toFixed(1)} %`,
+        `peaking plan ${plan.plan}, ${standardDeviationDb} dB scatter, ${levelStepDb} dB steps: ${plan.readings.toFixed(1)} readings, ${plan.turns.toFixed(1)} turns, loss ${plan.meanLossDb.toFixed(3)} dB on average, ${plan.lossUpper95Db.toFixed(3)} dB in 95 %, within 0.1 dB in ${(100 * plan.withinTargetRatio).toFixed(1)} %`,
       );
     const [bracketing, , , adaptive] = plans;
     if (bracketing === undefined || adaptive === undefined) throw new Error('plans are missing');
     // The kindest stride for bracketing: any longer and it misses the target.
     const sparse = comparePlans({
-      halfPowerBeamwidthTurns: 3,
-      scatterDb,
+      beamwidthTurns: 3,
+      standardDeviationDb,
       levelStepDb,
       strideTurns: 1,
       runs: 1000,
       seed: 5,
     })[0];
     console.log(
-      `peaking plan bracketing with a reading every third of the beamwidth: ${sparse?.readings.toFixed(1)} readings, ${sparse?.loss95Db.toFixed(3)} dB in 95 %`,
+      `peaking plan bracketing with a reading every third of the beamwidth: ${sparse?.readings.toFixed(1)} readings, ${sparse?.lossUpper95Db.toFixed(3)} dB in 95 %`,
     );
     expect(sparse?.readings ?? 0).toBeGreaterThan(2 * adaptive.readings);
     console.log(
@@ -42,7 +42,7 @@ test('the adaptive search reaches 0.1 dB in fewer readings than bracketing at eq
     expect(adaptive.finishedRatio).toBeGreaterThan(0.99);
     expect(bracketing.withinTargetRatio).toBeGreaterThan(0.95);
     expect(bracketing.readings / adaptive.readings).toBeGreaterThan(2);
-    expect(adaptive.loss95Db).toBeLessThan(0.1);
+    expect(adaptive.lossUpper95Db).toBeLessThan(0.1);
   }
 });
 

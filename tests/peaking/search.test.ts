@@ -19,7 +19,7 @@ function play(
   truth: {
     peak: number;
     width: number;
-    scatterDb?: number;
+    standardDeviationDb?: number;
     floorDbm?: number;
     seed?: number;
     lostTurns?: number;
@@ -50,7 +50,7 @@ function play(
         truth.floorDbm === undefined
           ? lobe
           : 10 * Math.log10(10 ** (lobe / 10) + 10 ** (truth.floorDbm / 10));
-      search = afterReading(search, level + (truth.scatterDb ?? 0) * random.normal());
+      search = afterReading(search, level + (truth.standardDeviationDb ?? 0) * random.normal());
     }
   }
   return { search, moves, hand, antenna, last: moves.at(-1) as NextMove };
@@ -63,11 +63,11 @@ describe('next move', () => {
         fc.double({ min: -4, max: 4, noNaN: true }),
         fc.integer({ min: 1, max: 1e6 }),
         (peak, seed) => {
-          const settings = { halfPowerBeamwidthTurns: 3, scatterDb: 0.2 };
+          const settings = { beamwidthTurns: 3, standardDeviationDb: 0.2 };
           const { last, antenna, search } = play(settings, {
             peak,
             width: 3,
-            scatterDb: 0.2,
+            standardDeviationDb: 0.2,
             seed,
           });
           expect(last.kind).toBe('done');
@@ -82,7 +82,7 @@ describe('next move', () => {
   test('play in the thread: the hand turns more, the antenna stands right, the last leg goes up', () => {
     for (const peak of [-1.4, 0.3, 2]) {
       const { last, antenna, hand, search, moves } = play(
-        { halfPowerBeamwidthTurns: 3, scatterDb: 0.05, backlashTurns: 0.4 },
+        { beamwidthTurns: 3, standardDeviationDb: 0.05, backlashTurns: 0.4 },
         { peak, width: 3, lostTurns: 0.4 },
       );
       expect(last.kind).toBe('done');
@@ -92,7 +92,7 @@ describe('next move', () => {
       expect(go?.kind === 'go-to-peak' && (go.legsTurns.at(-1) ?? 0)).toBeGreaterThan(0);
     }
     const down = play(
-      { halfPowerBeamwidthTurns: 3, scatterDb: 0.05, backlashTurns: 0.4, approach: 'down' },
+      { beamwidthTurns: 3, standardDeviationDb: 0.05, backlashTurns: 0.4, approach: 'down' },
       { peak: 0.3, width: 3, lostTurns: 0.4 },
     );
     const go = down.moves.find((move) => move.kind === 'go-to-peak');
@@ -102,8 +102,8 @@ describe('next move', () => {
 
   test('width only roughly known, scatter unknown, noise floor: more readings, the same end', () => {
     const { last, antenna } = play(
-      { halfPowerBeamwidthTurns: 2.6, beamwidth: 'rough', noiseFloorDbm: -55, levelStepDb: 0 },
-      { peak: 0.8, width: 3, scatterDb: 0.1, floorDbm: -55, seed: 4 },
+      { beamwidthTurns: 2.6, beamwidth: 'rough', noiseFloorDbm: -55, levelStepDb: 0 },
+      { peak: 0.8, width: 3, standardDeviationDb: 0.1, floorDbm: -55, seed: 4 },
     );
     expect(last.kind).toBe('done');
     expect(12 * ((antenna - 0.8) / 3) ** 2).toBeLessThan(0.1);
@@ -113,8 +113,8 @@ describe('next move', () => {
     let within = 0;
     for (let seed = 1; seed <= 1000; seed++) {
       const { antenna, last } = play(
-        { halfPowerBeamwidthTurns: 3, scatterDb: 1 },
-        { peak: 0.5, width: 3, scatterDb: 1, seed },
+        { beamwidthTurns: 3, standardDeviationDb: 1 },
+        { peak: 0.5, width: 3, standardDeviationDb: 1, seed },
       );
       if (last.kind === 'done' && 12 * ((antenna - 0.5) / 3) ** 2 <= 0.1) within++;
     }
@@ -123,27 +123,27 @@ describe('next move', () => {
 
   test('stops: end of the thread, side lobe, no lobe, too many', () => {
     const end = play(
-      { halfPowerBeamwidthTurns: 3, scatterDb: 0.1, limitsTurns: [-2, 2] },
+      { beamwidthTurns: 3, standardDeviationDb: 0.1, limitsTurns: [-2, 2] },
       { peak: 4, width: 3 },
     );
     expect(end.last).toMatchObject({ kind: 'stop', reason: 'end-stop' });
-    const side = play({ halfPowerBeamwidthTurns: 3, scatterDb: 0.1 }, { peak: 0.4, width: 1.3 });
+    const side = play({ beamwidthTurns: 3, standardDeviationDb: 0.1 }, { peak: 0.4, width: 1.3 });
     expect(side.last).toMatchObject({ kind: 'stop' });
     const nothing = play(
-      { halfPowerBeamwidthTurns: 3 },
-      { peak: 1e4, width: 3, floorDbm: -60, scatterDb: 0.3 },
+      { beamwidthTurns: 3 },
+      { peak: 1e4, width: 3, floorDbm: -60, standardDeviationDb: 0.3 },
     );
     expect(nothing.last).toMatchObject({ kind: 'stop' });
     const few = play(
-      { halfPowerBeamwidthTurns: 3, scatterDb: 3, mostReadings: 5 },
-      { peak: 0.4, width: 3, scatterDb: 3 },
+      { beamwidthTurns: 3, standardDeviationDb: 3, mostReadings: 5 },
+      { peak: 0.4, width: 3, standardDeviationDb: 3 },
     );
     expect(few.last).toMatchObject({ kind: 'stop', reason: 'too-many' });
   });
 
   test('two readings and the width point to the peak', () => {
     // 12 / 3^2 dB per square turn: 0.75 - 6 / (4 / 1.5 * 1.5) = -0.75; then a flank on the other side of it.
-    let search = beginPeakSearch({ halfPowerBeamwidthTurns: 3 });
+    let search = beginPeakSearch({ beamwidthTurns: 3 });
     search = afterReading(search, -40);
     search = afterReading({ ...search, placeTurns: 1.5 }, -46);
     const move = nextMove(search);
@@ -153,7 +153,7 @@ describe('next move', () => {
   });
 
   test('a reading at the peak that speaks against it sends the search on', () => {
-    let search = beginPeakSearch({ halfPowerBeamwidthTurns: 3, scatterDb: 0.3 });
+    let search = beginPeakSearch({ beamwidthTurns: 3, standardDeviationDb: 0.3 });
     for (const levelDbm of [-40, -43, -43]) {
       const move = nextMove(search);
       if (move.kind !== 'turn-and-read') throw new Error(move.kind);
@@ -168,17 +168,17 @@ describe('next move', () => {
   });
 
   test.each([
-    ['settings.halfPowerBeamwidthTurns', { halfPowerBeamwidthTurns: 0 }],
-    ['settings.targetLossDb', { halfPowerBeamwidthTurns: 3, targetLossDb: 0 }],
-    ['settings.limitsTurns', { halfPowerBeamwidthTurns: 3, limitsTurns: [2, -2] as const }],
-    ['settings.approach', { halfPowerBeamwidthTurns: 3, approach: 'left' as 'up' }],
+    ['settings.beamwidthTurns', { beamwidthTurns: 0 }],
+    ['settings.targetLossDb', { beamwidthTurns: 3, targetLossDb: 0 }],
+    ['settings.limitsTurns', { beamwidthTurns: 3, limitsTurns: [2, -2] as const }],
+    ['settings.approach', { beamwidthTurns: 3, approach: 'left' as 'up' }],
   ])('refuses a bad %s', (parameter, settings) => {
     expect(() => beginPeakSearch(settings)).toThrow(DomainError);
     expect(() => beginPeakSearch(settings)).toThrow(expect.objectContaining({ parameter }));
   });
 
   test('refuses a state that was spoiled', () => {
-    const search = beginPeakSearch({ halfPowerBeamwidthTurns: 3 });
+    const search = beginPeakSearch({ beamwidthTurns: 3 });
     expect(() =>
       nextMove({ ...search, readings: [{ placeTurns: 0, levelDbm: Number.NaN }] }),
     ).toThrow(DomainError);
@@ -193,15 +193,15 @@ describe('next move', () => {
 
 describe('comparison of plans', () => {
   test('the same seed gives the same figures, and bad input is refused', () => {
-    const input = { halfPowerBeamwidthTurns: 3, scatterDb: 0.3, runs: 100 };
+    const input = { beamwidthTurns: 3, standardDeviationDb: 0.3, runs: 100 };
     expect(comparePlans(input)).toEqual(comparePlans(input));
-    expect(() => comparePlans({ ...input, scatterDb: 0 })).toThrow(DomainError);
+    expect(() => comparePlans({ ...input, standardDeviationDb: 0 })).toThrow(DomainError);
     expect(() => comparePlans({ ...input, runs: 5 })).toThrow(DomainError);
   });
 
   test('turns grow with the beamwidth in turns, readings do not', () => {
-    const one = comparePlans({ halfPowerBeamwidthTurns: 1, scatterDb: 0.3, runs: 200 });
-    const five = comparePlans({ halfPowerBeamwidthTurns: 5, scatterDb: 0.3, runs: 200 });
+    const one = comparePlans({ beamwidthTurns: 1, standardDeviationDb: 0.3, runs: 200 });
+    const five = comparePlans({ beamwidthTurns: 5, standardDeviationDb: 0.3, runs: 200 });
     five.forEach((plan, i) => {
       expect(plan.turns / (one[i]?.turns ?? 1)).toBeCloseTo(5, 6);
       expect(plan.readings).toBeCloseTo(one[i]?.readings ?? 0, 6);

@@ -46,14 +46,14 @@ interface Rates {
 
 function rates(
   truth: ApertureInput,
-  scatterDb: number,
+  standardDeviationDb: number,
   order: 0 | 1,
   seed: number,
 ): readonly [Rates, Rates] {
   const lobe = apertureLobes(truth)[order];
   // The test is told the size and an ordinary illumination, not the true one.
   const expected = apertureLobes({ diameterM: truth.diameterM, frequencyGHz: truth.frequencyGHz });
-  const width = expected[0]?.halfPowerBeamwidthDeg ?? 1;
+  const width = expected[0]?.beamwidthDeg ?? 1;
   const random = randomStream(seed);
   // Nine places over 0.6 of the main beamwidth, as they fall about the top of the lobe.
   const sets = Array.from({ length: SHIFTS }, (_, shift) => {
@@ -76,7 +76,8 @@ function rates(
     const unitDb = 2.5 * random.normal();
     const noiseFloorDbm = -40 - FLOOR_BELOW_DB + unitDb;
     const levelDbm = set.powers.map(
-      (power) => unitDb + 10 * Math.log10(power + FLOOR_POWER) + scatterDb * random.normal(),
+      (power) =>
+        unitDb + 10 * Math.log10(power + FLOOR_POWER) + standardDeviationDb * random.normal(),
     );
     const fit = fitPeak({
       positionDeg: set.positionDeg,
@@ -91,8 +92,8 @@ function rates(
     }
     const found = {
       aperture: expected,
-      halfPowerBeamwidthDeg: fit.halfPowerBeamwidthDeg,
-      beamwidthUncertaintyDeg: fit.beamwidthUncertaintyDeg,
+      beamwidthDeg: fit.beamwidthDeg,
+      beamwidthStandardUncertaintyDeg: fit.beamwidthStandardUncertaintyDeg,
     };
     const verdicts = [
       [byWidth, sideLobeTest(found)],
@@ -117,18 +118,18 @@ test('false alarms and misses are those of the table in the docs', () => {
   );
   const rows: string[] = [];
   for (const [name, truth] of apertures)
-    for (const scatterDb of [0.1, 0.3, 0.6]) {
-      const [mainWidth, mainBoth] = rates(truth, scatterDb, 0, 11);
-      const [sideWidth, sideBoth] = rates(truth, scatterDb, 1, 12);
+    for (const standardDeviationDb of [0.1, 0.3, 0.6]) {
+      const [mainWidth, mainBoth] = rates(truth, standardDeviationDb, 0, 11);
+      const [sideWidth, sideBoth] = rates(truth, standardDeviationDb, 1, 12);
       for (const [means, main, side] of [
         ['width', mainWidth, sideWidth],
         ['width and level', mainBoth, sideBoth],
       ] as const) {
         rows.push(
-          `| ${name} | ${scatterDb} | ${means} | ${percent(main.wrong)} | ${percent(main.undecided + main.unseen)} | ${percent(side.wrong)} | ${percent(side.undecided)} | ${percent(side.unseen)} |`,
+          `| ${name} | ${standardDeviationDb} | ${means} | ${percent(main.wrong)} | ${percent(main.undecided + main.unseen)} | ${percent(side.wrong)} | ${percent(side.undecided)} | ${percent(side.unseen)} |`,
         );
-        expect(main.wrong, `${name} ${scatterDb} ${means}: false alarms`).toBeLessThan(2);
-        expect(side.wrong, `${name} ${scatterDb} ${means}: misses`).toBeLessThan(2);
+        expect(main.wrong, `${name} ${standardDeviationDb} ${means}: false alarms`).toBeLessThan(2);
+        expect(side.wrong, `${name} ${standardDeviationDb} ${means}: misses`).toBeLessThan(2);
       }
     }
   console.log(`peaking side-lobe test, percent of ${RUNS} runs\n${rows.join('\n')}`);

@@ -8,7 +8,7 @@ export interface SimulationSetting {
   readonly readings: number;
   /** Level lost one degree off the peak, in dB. */
   readonly dropDb: number;
-  readonly scatterDb: number;
+  readonly standardDeviationDb: number;
   readonly stepDb?: number;
   readonly width?: 'known' | 'unknown';
   /** Readings in each set that are lowered by 10 to 30 times the scatter. */
@@ -40,7 +40,7 @@ export interface SimulationFigures {
 }
 
 export function simulate(setting: SimulationSetting): SimulationFigures {
-  const { readings: n, dropDb, scatterDb, stepDb = 0, runs = 10_000 } = setting;
+  const { readings: n, dropDb, standardDeviationDb, stepDb = 0, runs = 10_000 } = setting;
   const random = randomStream(setting.seed ?? 20_260_101);
   const widthDeg = Math.sqrt(12 / dropDb);
   const known = setting.width === 'known';
@@ -66,15 +66,15 @@ export function simulate(setting: SimulationSetting): SimulationFigures {
         level += (setting.driftDb * (timeS[i] as number)) / (5 * (n - 1));
       if (setting.floorBelowDb !== undefined)
         level = 10 * Math.log10(10 ** (level / 10) + 10 ** ((-40 - setting.floorBelowDb) / 10));
-      level += scatterDb * random.normal();
-      if (faded.has(i)) level -= scatterDb * (10 + 20 * random.uniform());
+      level += standardDeviationDb * random.normal();
+      if (faded.has(i)) level -= standardDeviationDb * (10 + 20 * random.uniform());
       return stepDb > 0 ? stepDb * Math.round(level / stepDb) : level;
     });
     const fit: PeakFit = fitPeak({
       positionDeg,
       levelDbm,
       levelStepDb: stepDb,
-      ...(known ? { halfPowerBeamwidthDeg: widthDeg } : {}),
+      ...(known ? { beamwidthDeg: widthDeg } : {}),
       ...(setting.floorBelowDb === undefined ? {} : { noiseFloorDbm: -40 - setting.floorBelowDb }),
       ...(setting.driftDb === undefined ? {} : { timeS }),
       ...setting.more,
@@ -97,8 +97,8 @@ export function simulate(setting: SimulationSetting): SimulationFigures {
       const limit = peakBound({
         positionDeg,
         peakDeg: peak,
-        halfPowerBeamwidthDeg: widthDeg,
-        scatterDb,
+        beamwidthDeg: widthDeg,
+        standardDeviationDb,
         levelStepDb: stepDb,
         width: known ? 'known' : 'unknown',
         ...(setting.floorBelowDb === undefined
@@ -106,7 +106,7 @@ export function simulate(setting: SimulationSetting): SimulationFigures {
           : { peakAboveNoiseDb: setting.floorBelowDb + top + 40 }),
         ...(setting.driftDb === undefined ? {} : { timeS }),
       });
-      if (limit.kind === 'bound') bound += 20 * limit.standardDeviationDeg ** 2;
+      if (limit.kind === 'bound') bound += 20 * limit.standardUncertaintyDeg ** 2;
     }
   }
   return {

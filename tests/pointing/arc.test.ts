@@ -94,7 +94,7 @@ describe('arc over a horizon', () => {
     expect(found.kind).toBe('parts');
     if (arc.kind !== 'arc') throw new Error('no arc');
     expect(found.parts[0]?.westLongitudeDeg).toBeCloseTo(arc.westLongitudeDeg, 7);
-    expect(found.parts[0]?.widthDeg).toBeCloseTo(2 * arc.halfWidthDeg, 7);
+    expect(found.parts[0]?.longitudeSpanDeg).toBeCloseTo(2 * arc.halfWidthDeg, 7);
     expect(arcOverHorizon({ station: hut, horizon: () => 10, minimumElevationDeg: 10 }).kind).toBe(
       'clear',
     );
@@ -196,7 +196,7 @@ describe('slot from a bearing', () => {
 
   test('several within a coarse uncertainty, none far off the arc', () => {
     const input = { station: hut, azimuthDeg: 167, elevationDeg: 36, orbitalLongitudesDeg: slots };
-    expect(slotFromBearing({ ...input, azimuthUncertaintyDeg: 6 }).kind).toBe('several');
+    expect(slotFromBearing({ ...input, azimuthWithinDeg: 6 }).kind).toBe('several');
     const high = slotFromBearing({ ...input, elevationDeg: 45 });
     expect([high.kind, high.side]).toEqual(['none', 'above']);
     expect(high.offArcDeg).toBeGreaterThan(8);
@@ -217,7 +217,7 @@ describe('slot from a bearing', () => {
     ['orbitalLongitudesDeg', { orbitalLongitudesDeg: [] }, 'empty'],
     ['orbitalLongitudesDeg', { orbitalLongitudesDeg: [Number.NaN] }, 'not-finite'],
     ['elevationDeg', { elevationDeg: 91 }, 'out-of-range'],
-    ['azimuthUncertaintyDeg', { azimuthUncertaintyDeg: 0 }, 'out-of-range'],
+    ['azimuthWithinDeg', { azimuthWithinDeg: 0 }, 'out-of-range'],
   ])('refuses a bad %s', (parameter, bad, code) => {
     const good = { station: hut, azimuthDeg: 180, elevationDeg: 36, orbitalLongitudesDeg: slots };
     expect(() => slotFromBearing({ ...good, ...bad })).toThrow(

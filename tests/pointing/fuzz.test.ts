@@ -168,7 +168,7 @@ const CALLS: readonly (readonly [weight: number, call: () => unknown])[] = [
       pointing.allowedMastLean(
         defined({
           lossDb: value(0, 10),
-          halfPowerWidthDeg: value(0, 90),
+          beamwidthDeg: value(0, 90),
           ...(random.uniform() < 0.2 ? { peaked: sky(), target: sky() } : {}),
         }) as never,
       ),
@@ -225,7 +225,7 @@ const CALLS: readonly (readonly [weight: number, call: () => unknown])[] = [
     () =>
       pointing.fixedAntennaLoss({
         track: Array.from({ length: 1 + random.integer(6) }, sky),
-        halfPowerWidthDeg: value(0, 90),
+        beamwidthDeg: value(0, 90),
       }),
   ],
   [

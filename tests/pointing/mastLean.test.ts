@@ -112,7 +112,7 @@ test('peaked on a slot nothing remains there but skew; elsewhere less than prese
 
 test('the allowed lean uses up the budget exactly', () => {
   // 12 (x / 2)^2 = 0.3 gives x = sqrt(0.1).
-  const preset = allowedMastLean({ lossDb: 0.3, halfPowerWidthDeg: 2 });
+  const preset = allowedMastLean({ lossDb: 0.3, beamwidthDeg: 2 });
   expect(preset).toMatchObject({
     kind: 'limited',
     allowedLeanDeg: expect.closeTo(Math.sqrt(0.1), 12),
@@ -125,7 +125,7 @@ test('the allowed lean uses up the budget exactly', () => {
     peaked: { azimuthDeg: 183.3, elevationDeg: 36.6 },
     target: { azimuthDeg: 163.4, elevationDeg: 35.3 },
   };
-  const allowed = allowedMastLean({ lossDb: 0.3, halfPowerWidthDeg: 2, ...turned });
+  const allowed = allowedMastLean({ lossDb: 0.3, beamwidthDeg: 2, ...turned });
   if (allowed.kind !== 'limited') throw new Error('not limited');
   const at = (leanDeg: number, leanAzimuthDeg: number) =>
     mastLeanAfterPeaking({ leanDeg, leanAzimuthDeg, ...turned }).offsetDeg;
@@ -135,9 +135,9 @@ test('the allowed lean uses up the budget exactly', () => {
   );
   for (let azimuth = 0; azimuth < 360; azimuth += 7)
     expect(at(allowed.allowedLeanDeg, azimuth)).toBeLessThan(allowed.allowedOffsetDeg + 1e-5);
-  expect(allowedMastLean({ lossDb: 5, halfPowerWidthDeg: 80 }).kind).toBe('unlimited');
+  expect(allowedMastLean({ lossDb: 5, beamwidthDeg: 80 }).kind).toBe('unlimited');
   const same = { peaked: turned.peaked, target: turned.peaked };
-  expect(allowedMastLean({ lossDb: 0.3, halfPowerWidthDeg: 2, ...same }).kind).toBe('unlimited');
+  expect(allowedMastLean({ lossDb: 0.3, beamwidthDeg: 2, ...same }).kind).toBe('unlimited');
 });
 
 test.each([
@@ -154,11 +154,11 @@ test.each([
     () =>
       allowedMastLean({
         lossDb: 1,
-        halfPowerWidthDeg: 1,
+        beamwidthDeg: 1,
         peaked: { azimuthDeg: 0, elevationDeg: 1 },
       }),
   ],
-  ['lossDb', () => allowedMastLean({ lossDb: 0, halfPowerWidthDeg: 1 })],
+  ['lossDb', () => allowedMastLean({ lossDb: 0, beamwidthDeg: 1 })],
   ['stepDeg', () => mastLeanCircle({ leanDeg: 1, leanAzimuthDeg: 0, elevationDeg: 0, stepDeg: 0 })],
 ])('refuses a bad %s', (parameter, call) => {
   expect(call).toThrow(expect.objectContaining({ name: 'DomainError', parameter }));

@@ -104,7 +104,7 @@ describe('fixed antenna', () => {
   const track = [0, 1, 0, -1].map((step) => ({ azimuthDeg: 180, elevationDeg: 30 + step }));
 
   test('aims at the middle of a straight swing, and tells what a bad moment costs', () => {
-    const day = fixedAntennaLoss({ track, halfPowerWidthDeg: 2 });
+    const day = fixedAntennaLoss({ track, beamwidthDeg: 2 });
     expect(day.aim.elevationDeg).toBeCloseTo(30, 3);
     expect(day.diameterDeg).toBeCloseTo(2, 3);
     // By hand: 12 (1 / 2)^2 = 3 dB from the middle, 12 (2 / 2)^2 = 12 dB from an end.
@@ -124,7 +124,7 @@ describe('fixed antenna', () => {
     const north = [359, 0, 1].map((azimuthDeg) => ({ azimuthDeg, elevationDeg: 0 }));
     const day = fixedAntennaLoss({
       track: north,
-      halfPowerWidthDeg: 4,
+      beamwidthDeg: 4,
       aim: { azimuthDeg: 1, elevationDeg: 0 },
     });
     expect(day.lossDb[0]).toBeCloseTo(3, 9);
@@ -140,15 +140,15 @@ describe('fixed antenna', () => {
       eccentricityRatio: 0.01,
       count: 48,
     });
-    const best = fixedAntennaLoss({ track: figure, halfPowerWidthDeg: 1 }).worstLossDb;
-    const middle = fixedAntennaLoss({ track: figure, halfPowerWidthDeg: 1 }).aim;
+    const best = fixedAntennaLoss({ track: figure, beamwidthDeg: 1 }).worstLossDb;
+    const middle = fixedAntennaLoss({ track: figure, beamwidthDeg: 1 }).aim;
     let grid = Number.POSITIVE_INFINITY;
     for (let a = -0.5; a <= 0.5; a += 0.05)
       for (let e = -0.5; e <= 0.5; e += 0.05) {
         const aim = { azimuthDeg: middle.azimuthDeg + a, elevationDeg: middle.elevationDeg + e };
         grid = Math.min(
           grid,
-          fixedAntennaLoss({ track: figure, halfPowerWidthDeg: 1, aim }).worstLossDb,
+          fixedAntennaLoss({ track: figure, beamwidthDeg: 1, aim }).worstLossDb,
         );
       }
     expect(best).toBeLessThan(grid * 1.0005);
@@ -157,7 +157,7 @@ describe('fixed antenna', () => {
   test('a track of one direction', () => {
     const day = fixedAntennaLoss({
       track: [{ azimuthDeg: 10, elevationDeg: 90 }],
-      halfPowerWidthDeg: 1,
+      beamwidthDeg: 1,
     });
     expect(day.worstLossDb).toBeCloseTo(0, 9);
   });
@@ -165,10 +165,10 @@ describe('fixed antenna', () => {
   test.each([
     ['track', { track: [] }, 'empty'],
     ['track[0].elevationDeg', { track: [{ azimuthDeg: 0, elevationDeg: 100 }] }, 'out-of-range'],
-    ['halfPowerWidthDeg', { halfPowerWidthDeg: 0 }, 'out-of-range'],
+    ['beamwidthDeg', { beamwidthDeg: 0 }, 'out-of-range'],
     ['aim.azimuthDeg', { aim: { azimuthDeg: Number.NaN, elevationDeg: 0 } }, 'not-finite'],
   ])('refuses a bad %s', (parameter, bad, code) => {
-    expect(() => fixedAntennaLoss({ track, halfPowerWidthDeg: 1, ...bad })).toThrow(
+    expect(() => fixedAntennaLoss({ track, beamwidthDeg: 1, ...bad })).toThrow(
       expect.objectContaining({ parameter, code }),
     );
   });

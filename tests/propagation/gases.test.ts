@@ -44,7 +44,7 @@ describe('gases', () => {
   test('the batch equals the single call bit for bit', () => {
     const frequencyGHz = [4, 12, 20, 60, 340];
     const elevationDeg = [0, 3, 36, 80, 90];
-    const air = { stationHeightKm: 1.9, atmosphere: 'mid-latitude-winter' } as const;
+    const air = { heightM: 1900, atmosphere: 'mid-latitude-winter' } as const;
     const batch = gasSlantAttenuationBatch({ ...air, frequencyGHz, elevationDeg });
     frequencyGHz.forEach((frequency, row) => {
       const single = gasSlantAttenuation({
@@ -62,10 +62,10 @@ describe('gases', () => {
   });
 
   test('the zenith is shortest, a high station has less air, and the horizon stays finite', () => {
-    const at = (elevationDeg: number, stationHeightKm: number) =>
-      gasSlantAttenuation({ frequencyGHz: 20, elevationDeg, stationHeightKm });
+    const at = (elevationDeg: number, heightM: number) =>
+      gasSlantAttenuation({ frequencyGHz: 20, elevationDeg, heightM });
     expect(at(90, 0).attenuationDb).toBeLessThan(at(30, 0).attenuationDb);
-    expect(at(30, 2).attenuationDb).toBeLessThan(at(30, 0).attenuationDb);
+    expect(at(30, 2000).attenuationDb).toBeLessThan(at(30, 0).attenuationDb);
     expect(allFinite(at(0, 0))).toBe(true);
     expect(at(90, 0).bendingDeg).toBeCloseTo(0, 12);
     // Twice the air under 30 degrees of elevation, within the Earth's curvature.

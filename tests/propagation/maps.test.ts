@@ -142,7 +142,7 @@ if (maps) {
       referenceTable('propagation/p1511-2-altitude.csv').map((row) => ({
         name: nameOf(row),
         expected: cell(row, 'altitude_km'),
-        got: groundAltitude(maps('altitude'), placeOf(row)).altitudeKm,
+        got: groundAltitude(maps('altitude'), placeOf(row)).groundHeightM / 1000,
       })),
   });
 }
@@ -220,11 +220,11 @@ describe('maps of P.1144', () => {
 
 describe('water vapour of P.836-6', () => {
   const flat = (value: number) => mapOf(() => value);
-  const at = (exceededPercent: number, stationHeightKm = 0) =>
+  const at = (exceededPercent: number, heightM = 0) =>
     waterVapour({
       latitudeDeg: 12.3,
       longitudeDeg: 45.6,
-      stationHeightKm,
+      heightM,
       exceededPercent,
       mapAltitude: flat(0.5),
       maps: [
@@ -244,18 +244,18 @@ describe('water vapour of P.836-6', () => {
     });
 
   test('at the height of the map the map stands; higher up it falls with the scale height', () => {
-    expect(at(5, 0.5).waterVapourContentKgPerM2).toBeCloseTo(50, 10);
-    expect(at(5, 2.5).waterVapourContentKgPerM2).toBeCloseTo(50 / Math.E, 10);
-    expect(at(5, 2.5).waterVapourDensityGPerM3).toBeCloseTo(20 / Math.E, 10);
+    expect(at(5, 500).waterVapourContentKgPerM2).toBeCloseTo(50, 10);
+    expect(at(5, 2500).waterVapourContentKgPerM2).toBeCloseTo(50 / Math.E, 10);
+    expect(at(5, 2500).waterVapourDensityGPerM3).toBeCloseTo(20 / Math.E, 10);
   });
 
   test('half way in the logarithm of the percentage is half way in the value', () => {
-    expect(at(10, 0.5).waterVapourContentKgPerM2).toBeCloseTo(40, 10);
-    expect(at(10, 0.5).waterVapourDensityGPerM3).toBeCloseTo(15, 10);
+    expect(at(10, 500).waterVapourContentKgPerM2).toBeCloseTo(40, 10);
+    expect(at(10, 500).waterVapourDensityGPerM3).toBeCloseTo(15, 10);
   });
 
   test('beyond the percentages the end is used and named', () => {
-    expect(at(1, 0.5).waterVapourContentKgPerM2).toBeCloseTo(50, 10);
+    expect(at(1, 500).waterVapourContentKgPerM2).toBeCloseTo(50, 10);
     expect(at(1).outsideStatedRange).toEqual(['exceededPercent']);
     expect(at(5).outsideStatedRange).toEqual([]);
   });

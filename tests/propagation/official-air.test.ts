@@ -29,7 +29,7 @@ for (const [quantity, column, got] of [
     'gamma_water_vapour_db_km',
     (row) => air(row).waterVapourDbPerKm,
   ],
-  ['specific attenuation of gases', 'gamma_db_km', (row) => air(row).attenuationDbPerKm],
+  ['specific attenuation of gases', 'gamma_db_km', (row) => air(row).specificAttenuationDbPerKm],
 ] as const satisfies [string, string, (row: CsvRow) => number][])
   officialTable({
     file: 'p676-13-specific.csv',
@@ -191,17 +191,17 @@ officialTable({
 /** Everything but the gas of a row of the table of totals. */
 const path = (row: CsvRow) => ({
   latitudeDeg: cell(row, 'latitude_deg'),
-  stationHeightKm: cell(row, 'station_height_km'),
+  heightM: cell(row, 'station_height_km') * 1000,
   rainHeightKm: cell(row, 'rain_height_km'),
   rainRate001MmPerH: cell(row, 'r001_mm_h'),
   frequencyGHz: cell(row, 'frequency_ghz'),
   elevationDeg: cell(row, 'elevation_deg'),
   tiltDeg: cell(row, 'tilt_deg'),
   exceededPercent: cell(row, 'time_percent'),
-  antennaDiameterM: 1,
-  antennaEfficiencyRatio: 0.65,
+  diameterM: 1,
+  efficiencyRatio: 0.65,
   wetRefractivityNUnits: cell(row, 'n_wet'),
-  cloudAttenuationDb: cloudAttenuation({
+  cloudDb: cloudAttenuation({
     frequencyGHz: cell(row, 'frequency_ghz'),
     elevationDeg: cell(row, 'elevation_deg'),
     liquidWaterKgPerM2: cell(row, 'cloud_liquid_5_kg_m2'),
@@ -233,14 +233,14 @@ officialTable({
       waterVapourContentKgPerM2: cell(row, 'content_5_kg_m2'),
       atPercent: { ...mean, waterVapourDensityGPerM3: cell(row, 'density_5_g_m3') },
     });
-    return totalAttenuation({ ...path(row), gasAttenuationDb: gas.attenuationDb }).attenuationDb;
+    return totalAttenuation({ ...path(row), gasDb: gas.attenuationDb }).attenuationDb;
   },
 });
 
 test('the table of totals holds gas at one value below 5 %: what is left for it is the same at every percentage', () => {
   const left = new Map<string, number[]>();
   for (const row of referenceTable('propagation/p618-14-total.csv')) {
-    const without = totalAttenuation({ ...path(row), gasAttenuationDb: 0 }).attenuationDb;
+    const without = totalAttenuation({ ...path(row), gasDb: 0 }).attenuationDb;
     const key = `${row['latitude_deg']} at ${row['frequency_ghz']} GHz`;
     left.set(key, [...(left.get(key) ?? []), cell(row, 'a_total_db') - without]);
   }

@@ -25,7 +25,7 @@ for (const [quantity, unit, column, got, limit] of [
     'specific rain attenuation',
     'dB/km',
     'gamma_rain_db_km',
-    (row) => specific(row).attenuationDbPerKm,
+    (row) => specific(row).specificAttenuationDbPerKm,
     1e-8,
   ],
 ] as const satisfies [string, string, string, (row: CsvRow) => number, number][])
@@ -44,7 +44,7 @@ for (const [quantity, unit, column, got, limit] of [
 
 /** The rows give the slant length instead of the rain height: the height above the station is its rise. */
 const heights = (row: CsvRow) => ({
-  stationHeightKm: cell(row, 'station_height_km'),
+  heightM: cell(row, 'station_height_km') * 1000,
   rainHeightKm:
     cell(row, 'station_height_km') +
     cell(row, 'slant_length_km') * Math.sin((cell(row, 'elevation_deg') * Math.PI) / 180),
@@ -93,8 +93,8 @@ const fade = (row: CsvRow, wetRefractivityNUnits: number, frequencyGHz: number) 
   scintillationFade({
     frequencyGHz,
     elevationDeg: cell(row, 'elevation_deg'),
-    antennaDiameterM: cell(row, 'antenna_diameter_m'),
-    antennaEfficiencyRatio: cell(row, 'antenna_efficiency'),
+    diameterM: cell(row, 'antenna_diameter_m'),
+    efficiencyRatio: cell(row, 'antenna_efficiency'),
     wetRefractivityNUnits,
     exceededPercent: cell(row, 'time_percent'),
   }).attenuationDb;

@@ -17,7 +17,7 @@ const between = (min: number, max: number) => fc.double({ min, max, noNaN: true 
 
 const path = fc.record({
   latitudeDeg: between(-90, 90),
-  stationHeightKm: between(-0.4, 5),
+  heightM: between(-400, 5000),
   rainHeightKm: between(0, 6),
   rainRate001MmPerH: between(0, 200),
   frequencyGHz: between(1, 55),
@@ -27,7 +27,7 @@ const path = fc.record({
 
 const huts: RainAttenuationInput = {
   latitudeDeg: 46.4,
-  stationHeightKm: 1.9,
+  heightM: 1900,
   rainHeightKm: 2.9,
   rainRate001MmPerH: 35,
   frequencyGHz: 20,
@@ -83,8 +83,8 @@ describe('rain attenuation', () => {
     expect(values[0]).toBe(0);
     for (let i = 1; i < values.length; i++)
       expect(values[i]).toBeGreaterThan(values[i - 1] as number);
-    expect(rainAttenuation({ ...huts, stationHeightKm: 2.9 }).attenuationDb).toBe(0);
-    expect(rainAttenuation({ ...huts, stationHeightKm: 4 }).slantPathKm).toBe(0);
+    expect(rainAttenuation({ ...huts, heightM: 2900 }).attenuationDb).toBe(0);
+    expect(rainAttenuation({ ...huts, heightM: 4000 }).slantPathKm).toBe(0);
   });
 
   test('the slant path is continuous where the curved Earth comes in, at 5 degrees', () => {
@@ -111,7 +111,7 @@ describe('rain attenuation', () => {
 
   test.each([
     ['latitudeDeg', { latitudeDeg: 102 }, 'out-of-range'],
-    ['stationHeightKm', { stationHeightKm: 1900 }, 'out-of-range'],
+    ['heightM', { heightM: 1900000 }, 'out-of-range'],
     ['rainHeightKm', { rainHeightKm: 2900 }, 'out-of-range'],
     ['rainRate001MmPerH', { rainRate001MmPerH: -1 }, 'out-of-range'],
     ['frequencyGHz', { frequencyGHz: 12_000 }, 'out-of-range'],
@@ -159,11 +159,11 @@ describe('batch', () => {
   });
 
   const clear = {
-    antennaDiameterM: 0.9,
-    antennaEfficiencyRatio: 0.65,
+    diameterM: 0.9,
+    efficiencyRatio: 0.65,
     wetRefractivityNUnits: 45,
-    gasAttenuationDb: 0.4,
-    cloudAttenuationDb: 0.6,
+    gasDb: 0.4,
+    cloudDb: 0.6,
   };
 
   test('the total equals the single call bit for bit, above 5 % too', () => {
@@ -195,9 +195,9 @@ describe('batch', () => {
     expect(() =>
       rainAttenuationBatch({ ...huts, latitudeDeg: [46], elevationDeg: [1, 2] }),
     ).toThrow(expect.objectContaining({ code: 'length-mismatch' }));
-    expect(() =>
-      totalAttenuationBatch({ ...huts, ...clear, antennaDiameterM: [0.9, 90_000] }),
-    ).toThrow(expect.objectContaining({ parameter: 'antennaDiameterM', index: 1 }));
+    expect(() => totalAttenuationBatch({ ...huts, ...clear, diameterM: [0.9, 90_000] })).toThrow(
+      expect.objectContaining({ parameter: 'diameterM', index: 1 }),
+    );
   });
 });
 
@@ -221,7 +221,7 @@ describe('for how much of the year', () => {
   test('more attenuation is never exceeded for more time, even where the published curve turns back', () => {
     const tropics = {
       latitudeDeg: 2,
-      stationHeightKm: 0,
+      heightM: 0,
       rainHeightKm: 5,
       rainRate001MmPerH: 120,
       frequencyGHz: 30,
@@ -245,10 +245,10 @@ describe('for how much of the year', () => {
   test('turns the total round', () => {
     const whole = {
       ...huts,
-      antennaDiameterM: 0.9,
+      diameterM: 0.9,
       wetRefractivityNUnits: 45,
-      gasAttenuationDb: 0.4,
-      cloudAttenuationDb: 0.6,
+      gasDb: 0.4,
+      cloudDb: 0.6,
     };
     for (const exceededPercent of [0.002, 0.01, 0.3, 1, 4.9]) {
       const { attenuationDb } = totalAttenuation({ ...whole, exceededPercent });
@@ -260,7 +260,7 @@ describe('for how much of the year', () => {
   });
 
   test('without rain on the path every attenuation is rarer', () => {
-    expect(rainExceedance({ ...huts, stationHeightKm: 4 }, 0.1)).toEqual(
+    expect(rainExceedance({ ...huts, heightM: 4000 }, 0.1)).toEqual(
       expect.objectContaining({ kind: 'rarer', limitAttenuationDb: 0 }),
     );
   });
@@ -269,10 +269,10 @@ describe('for how much of the year', () => {
 describe('total', () => {
   const whole = {
     ...huts,
-    antennaDiameterM: 0.9,
+    diameterM: 0.9,
     wetRefractivityNUnits: 45,
-    gasAttenuationDb: 0.4,
-    cloudAttenuationDb: 0.6,
+    gasDb: 0.4,
+    cloudDb: 0.6,
   };
 
   test('is the gas plus the root of squares, and leaves rain out above 5 %', () => {
@@ -297,7 +297,7 @@ test('rain on the path is at least as likely as rain at the station', () => {
   fc.assert(
     fc.property(between(0.01, 60), between(0.5, 90), between(0.1, 6), (percent, elevation, top) => {
       const rain = rainAttenuationProbability({
-        stationHeightKm: 0,
+        heightM: 0,
         rainHeightKm: top,
         elevationDeg: elevation,
         rainProbabilityPercent: percent,

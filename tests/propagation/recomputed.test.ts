@@ -43,7 +43,7 @@ function recomputed(
 
 const site = (row: CsvRow) => ({
   latitudeDeg: cell(row, 'lat'),
-  stationHeightKm: cell(row, 'hs'),
+  heightM: cell(row, 'hs') * 1000,
   rainHeightKm: cell(row, 'hr'),
   rainRate001MmPerH: cell(row, 'r'),
   frequencyGHz: cell(row, 'f'),
@@ -172,7 +172,7 @@ const ray = (row: CsvRow) =>
   gasSlantAttenuation({
     frequencyGHz: cell(row, 'frequency_ghz'),
     elevationDeg: cell(row, 'elevation_deg'),
-    stationHeightKm: cell(row, 'station_height_km'),
+    heightM: cell(row, 'station_height_km') * 1000,
   });
 for (const [quantity, unit, column, got] of [
   ['oxygen along a slant path', 'dB', 'oxygen_db', (row) => ray(row).oxygenDb],
@@ -227,7 +227,7 @@ publishedTable({
     ].map(([attenuationDb = 0, expected = 0]) => ({
       name: `${attenuationDb} dB`,
       expected,
-      got: skyNoise(attenuationDb).temperatureK,
+      got: skyNoise(attenuationDb).skyNoiseK,
     })),
 });
 

@@ -12,7 +12,7 @@ import { expectTypeOf, test } from 'vitest';
 
 const path = {
   latitudeDeg: 46.4,
-  stationHeightKm: 1.9,
+  heightM: 1900,
   rainHeightKm: 2.9,
   rainRate001MmPerH: 35,
   frequencyGHz: 20,

@@ -118,9 +118,9 @@ describe('both axes in turn', () => {
 describe('where is the null', () => {
   test.each([
     {},
-    { firstDeg: 30, secondDeg: -11.5, levelStepDb: 0.5, scatterDb: 0.3 },
-    { firstDeg: -80, secondDeg: 80, levelStepDb: 3, scatterDb: 3 },
-    { levelStepDb: 0, scatterDb: 0 },
+    { firstDeg: 30, secondDeg: -11.5, levelStepDb: 0.5, standardDeviationDb: 0.3 },
+    { firstDeg: -80, secondDeg: 80, levelStepDb: 3, standardDeviationDb: 3 },
+    { levelStepDb: 0, standardDeviationDb: 0 },
   ])('%j', (changes) => {
     const page = worked(whereIsTheNull, changes);
     expectShown(page.answer('null-half-way'), page.printed({ output: 'Null, bracketed' }));

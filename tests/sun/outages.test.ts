@@ -25,7 +25,7 @@ const year = (row: CsvRow) => {
     orbitalLongitudeDeg: cell(row, 'sat_lon_deg_east'),
     diameterM: 1.2,
     frequencyGHz: 12,
-    systemTemperatureK: 120,
+    systemNoiseK: 120,
     from: '2026-01-01',
     to: '2027-01-01',
   });
@@ -79,7 +79,7 @@ publishedTable({
         beamwidthDeg: cell(row, 'beamwidth_deg'),
         angularRadiusDeg: cell(row, 'radius_deg'),
         brightnessTemperatureK: 10000,
-        systemTemperatureK: 100,
+        systemNoiseK: 100,
       }).filledRatio,
     })),
 });
@@ -121,7 +121,7 @@ test('noise rise on the axis as by hand: 0.5 T (1 - exp(-(D / (1.2 w))^2)) with 
       beamwidthDeg: (70 * 0.299792458) / 11.7 / diameterM,
       angularRadiusDeg: 0.24,
       brightnessTemperatureK: solarBrightness({ frequencyGHz: 11.7 }).powerLawTemperatureK,
-      systemTemperatureK: 100,
+      systemNoiseK: 100,
     });
     // 1.2 stands for 1.2011 = 1 / sqrt(ln 2).
     expect(Math.abs(noise.temperatureRiseK / riseK - 1)).toBeLessThan(0.002);
@@ -134,7 +134,7 @@ const tarnfell = {
   orbitalLongitudeDeg: 16.4,
   diameterM: 0.9,
   frequencyGHz: 11.7,
-  systemTemperatureK: 120,
+  systemNoiseK: 120,
   from: '2026-01-01',
   to: '2027-01-01',
 };
@@ -173,7 +173,7 @@ describe('sun outages', () => {
         orbitalLongitudeDeg: cell(row, 'sat_lon_deg_east'),
         diameterM: 1.2,
         frequencyGHz: 12,
-        systemTemperatureK: 120,
+        systemNoiseK: 120,
         near: row['time_of_closest_approach_UTC_on_the_best_day'] ?? '',
         stepS: 6,
       });
@@ -249,7 +249,7 @@ describe('sun outages', () => {
     [{ from: 'spring' }, 'from', 'malformed'],
     [{ frequencyGHz: 11700 }, 'frequencyGHz', 'out-of-range'],
     [{ diameterM: 0 }, 'diameterM', 'out-of-range'],
-    [{ systemTemperatureK: 0 }, 'systemTemperatureK', 'out-of-range'],
+    [{ systemNoiseK: 0 }, 'systemNoiseK', 'out-of-range'],
     [{ orbitalLongitudeDeg: Number.NaN }, 'orbitalLongitudeDeg', 'not-finite'],
     [{ thresholdLossDb: 0 }, 'thresholdLossDb', 'out-of-range'],
     [{ activity: 'wild' }, 'activity', 'not-an-option'],
@@ -275,7 +275,7 @@ describe('noise of the Sun', () => {
           const beam = {
             beamwidthDeg,
             brightnessTemperatureK: quiet.brightnessTemperatureK,
-            systemTemperatureK: 100,
+            systemNoiseK: 100,
           };
           const here = sunNoise({ ...beam, separationDeg });
           const nearer = sunNoise({ ...beam, separationDeg: separationDeg / 2 });

@@ -42,7 +42,7 @@ for (const [quantity, unit, limit, reason] of [
           got:
             unit === 's'
               ? Date.parse(one?.instantUtc ?? '') / 1000
-              : (one?.errorDegPerMinute ?? Number.NaN),
+              : (one?.errorDegPerMin ?? Number.NaN),
         };
       }),
   });
@@ -67,7 +67,7 @@ describe('north by the shadow', () => {
               1e-4,
             );
             expect(sun.apparentElevationDeg).toBeCloseTo(one.sunElevationDeg, 3);
-            expect(one.sunElevationDeg >= 5 && one.errorDegPerMinute >= 0).toBe(true);
+            expect(one.sunElevationDeg >= 5 && one.errorDegPerMin >= 0).toBe(true);
           }
         },
       ),

@@ -51,7 +51,7 @@ const outage = () => ({
   orbitalLongitudeDeg: n(-200, 200),
   diameterM: n(0.05, 30),
   frequencyGHz: n(0.5, 60),
-  systemTemperatureK: n(20, 500),
+  systemNoiseK: n(20, 500),
 });
 
 const CALLS: readonly (readonly [number, () => unknown])[] = [
@@ -66,7 +66,7 @@ const CALLS: readonly (readonly [number, () => unknown])[] = [
   [6000, () => geodesic.geodesicBetween(station(), station())],
   [
     6000,
-    () => geodesic.geodesicEnd(station(), { bearingDeg: n(-400, 400), distanceKm: n(0, 4e4) }),
+    () => geodesic.geodesicEnd(station(), { azimuthDeg: n(-400, 400), distanceKm: n(0, 4e4) }),
   ],
   [4000, () => gridref.plusCodeToCoordinates(gridref.coordinatesToPlusCode(station()))],
   [4000, () => gridref.mgrsToCoordinates(gridref.coordinatesToMgrs(station()))],
@@ -79,7 +79,7 @@ const CALLS: readonly (readonly [number, () => unknown])[] = [
         separationDeg: n(0, 180),
         beamwidthDeg: n(0.03, 90),
         brightnessTemperatureK: n(1, 1e6),
-        systemTemperatureK: n(1, 1e3),
+        systemNoiseK: n(1, 1e3),
       }),
   ],
   [2000, () => sun.solarBrightness({ frequencyGHz: n(0.4, 110), activity: 'active' })],

@@ -191,8 +191,10 @@ describe('views', () => {
     stretches.slice(1).forEach((stretch, index) => {
       expect(stretch.westLongitudeDeg).toBe(stretches[index]?.eastLongitudeDeg);
     });
-    for (const { kind, westLongitudeDeg, widthDeg } of stretches) {
-      const inside = [0.001, 0.5, 0.999].map((share) => westLongitudeDeg + share * widthDeg);
+    for (const { kind, westLongitudeDeg, longitudeSpanDeg } of stretches) {
+      const inside = [0.001, 0.5, 0.999].map(
+        (share) => westLongitudeDeg + share * longitudeSpanDeg,
+      );
       for (const view of slotViews({
         station: hut,
         profile: ridge,

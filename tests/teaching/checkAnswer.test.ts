@@ -119,7 +119,7 @@ describe('right answers', () => {
       inputs: {
         rainRate001MmPerH: 32,
         rainHeightKm: 3.9,
-        stationHeightKm: 0.2,
+        heightM: 200,
         elevationDeg: 16,
         exceededPercent: 0.35,
       },

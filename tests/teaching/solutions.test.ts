@@ -44,7 +44,7 @@ publishedTable({
 /** The rows give the slant length instead of the rain height. */
 const rainOf = (row: CsvRow) => ({
   latitudeDeg: cell(row, 'latitude_deg'),
-  stationHeightKm: cell(row, 'station_height_km'),
+  heightM: cell(row, 'station_height_km') * 1000,
   rainHeightKm:
     cell(row, 'station_height_km') +
     cell(row, 'slant_length_km') * Math.sin((cell(row, 'elevation_deg') * Math.PI) / 180),
@@ -77,7 +77,7 @@ test('rain attenuation without frequency, tilt and latitude is that of 12 GHz, c
   const inputs = {
     rainRate001MmPerH: 32,
     rainHeightKm: 3.9,
-    stationHeightKm: 0.2,
+    heightM: 200,
     elevationDeg: 16,
     exceededPercent: 0.35,
   };
@@ -91,7 +91,7 @@ test('what is looked up belongs to the inputs, and is told', () => {
     solved('rain-attenuation', {
       rainRate001MmPerH: 32,
       rainHeightKm: 3.9,
-      stationHeightKm: 0.2,
+      heightM: 200,
       elevationDeg: 16,
       exceededPercent: 0.35,
       frequencyGHz,
@@ -156,8 +156,8 @@ describe('plans and the functions behind them', () => {
     const fit = fitPeak({
       positionDeg: [-0.5, 2],
       levelDbm: [-47.5, -44],
-      halfPowerBeamwidthDeg: 2.2,
-      scatterDb: 0.1,
+      beamwidthDeg: 2.2,
+      standardDeviationDb: 0.1,
       noiseFloorDbm,
     });
     const flanks = solved('peak-from-two-flanks', {
@@ -193,7 +193,11 @@ describe('plans and the functions behind them', () => {
       { peakLevelDbm: -40, referenceLevelDbm: -40, farLevelDbm: -40, turnsBack: 2 },
       'no-drop',
     ],
-    ['null-isolation', { firstDeg: -2, secondDeg: 2, levelStepDb: 20, scatterDb: 0 }, undefined],
+    [
+      'null-isolation',
+      { firstDeg: -2, secondDeg: 2, levelStepDb: 20, standardDeviationDb: 0 },
+      undefined,
+    ],
     [
       'loss-after-both-axes',
       { narrowDeg: 1, wideDeg: 2, narrowAxisDeg: 0, firstOffsetDeg: 1, secondOffsetDeg: 0 },
@@ -204,7 +208,7 @@ describe('plans and the functions behind them', () => {
       {
         rainRate001MmPerH: 30,
         rainHeightKm: 1,
-        stationHeightKm: 2,
+        heightM: 2000,
         elevationDeg: 30,
         exceededPercent: 0.1,
       },
@@ -215,7 +219,7 @@ describe('plans and the functions behind them', () => {
       {
         rainRate001MmPerH: 30,
         rainHeightKm: 3,
-        stationHeightKm: 1,
+        heightM: 1000,
         elevationDeg: 4,
         exceededPercent: 0.1,
       },
@@ -268,7 +272,7 @@ describe('slips that come with these plans', () => {
       { priorFirst: 10, priorSecond: 40, likelihoodRatio: 2 },
       '50',
     ],
-    ['root-not-taken', 'offset-from-loss', { pointingLossDb: 3, halfPowerBeamwidthDeg: 2 }, '0.50'],
+    ['root-not-taken', 'offset-from-loss', { pointingLossDb: 3, beamwidthDeg: 2 }, '0.50'],
   ])('%s in %s', (slip, plan, inputs, answer) => {
     const check = checkAnswer({ plan, inputs: inputs as Readonly<Record<string, number>> }, answer);
     expect(check.kind === 'wrong' && check.slips.map(({ name }) => name)).toContain(slip);

@@ -67,8 +67,8 @@ export function listenToPlaces(root: HTMLElement, changed: () => void): void {
 async function groundHeightM(latitudeDeg: number, longitudeDeg: number): Promise<number> {
   try {
     const { climateAt } = await import('slantpath/climate');
-    const { groundAltitudeKm } = climateAt({ latitudeDeg, longitudeDeg, heightM: 0 });
-    return Math.max(0, Math.round(groundAltitudeKm * 100) * 10);
+    const ground = climateAt({ latitudeDeg, longitudeDeg, heightM: 0 }).groundHeightM;
+    return Math.max(0, Math.round(ground / 10) * 10);
   } catch {
     return 0;
   }

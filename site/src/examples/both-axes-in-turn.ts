@@ -60,7 +60,7 @@ export default defineExample({
     const search =
       fit.kind === 'peak'
         ? alternatingSearch({
-            halfPowerBeamwidthDeg: fit.halfPowerBeamwidthDeg,
+            beamwidthDeg: fit.beamwidthDeg,
             narrowAxisDeg: fit.narrowAxisDeg,
             startDeg: [firstNowDeg - fit.positionDeg[0], secondNowDeg - fit.positionDeg[1]],
             targetLossDb,
@@ -134,7 +134,7 @@ export default defineExample({
         },
         {
           label: 'Beamwidths of the lobe',
-          value: `${shown(fit.halfPowerBeamwidthDeg[0])}° and ${shown(fit.halfPowerBeamwidthDeg[1])}°`,
+          value: `${shown(fit.beamwidthDeg[0])}° and ${shown(fit.beamwidthDeg[1])}°`,
           note: `the narrow one ${shown(fit.narrowAxisDeg, 0)}° from azimuth towards elevation`,
         },
       ],
@@ -142,7 +142,7 @@ export default defineExample({
         lobePlan({
           title: 'The lobe, the readings, and the way of the alternating search',
           peakDeg: fit.positionDeg,
-          halfPowerBeamwidthDeg: fit.halfPowerBeamwidthDeg,
+          beamwidthDeg: fit.beamwidthDeg,
           narrowAxisDeg: fit.narrowAxisDeg,
           readings: readings.map((row) => [row.firstDeg, row.secondDeg]),
           way,
@@ -168,7 +168,7 @@ export default defineExample({
   },
   working: ({ firstNowDeg, secondNowDeg }, { fit, search }) => {
     if (fit.kind !== 'peak' || search === null) return [];
-    const [narrowDeg, wideDeg] = fit.halfPowerBeamwidthDeg;
+    const [narrowDeg, wideDeg] = fit.beamwidthDeg;
     const lobe = { narrowDeg, wideDeg, narrowAxisDeg: fit.narrowAxisDeg };
     const start = {
       firstOffsetDeg: firstNowDeg - fit.positionDeg[0],

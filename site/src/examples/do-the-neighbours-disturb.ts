@@ -124,18 +124,18 @@ export default defineExample({
       };
     const points: Point[] = curve.map(({ diameterM, result }) => ({
       x: diameterM,
-      y: result.kind === 'interference' ? result.carrierRatioDb : Number.NaN,
+      y: result.kind === 'interference' ? result.carrierToInterferenceDb : Number.NaN,
     }));
     const known = points.filter(({ y }) => Number.isFinite(y));
     return {
       says:
         here.kind === 'interference'
-          ? `With ${values.diameterM} m the carrier is ${shown(here.carrierRatioDb, 1)} dB above all neighbours together.`
+          ? `With ${values.diameterM} m the carrier is ${shown(here.carrierToInterferenceDb, 1)} dB above all neighbours together.`
           : `The pattern says nothing that close to the axis: it begins at ${shown(here.specifiedFromDeg)}°, the neighbour stands at ${shown(separationsDeg[here.neighbour] ?? 0)}°.`,
       outputs: [
         {
           label: 'Carrier over interference',
-          value: here.kind === 'interference' ? here.carrierRatioDb : 'not specified',
+          value: here.kind === 'interference' ? here.carrierToInterferenceDb : 'not specified',
           unit: here.kind === 'interference' ? 'dB' : '',
           main: true,
         },
@@ -164,12 +164,14 @@ export default defineExample({
               {
                 caption: 'Each neighbour',
                 columns: ['Slot', 'Seen at / °', 'Gain there / dBi', 'Carrier over it / dB'],
-                rows: here.neighbours.map(({ offAxisDeg, gainDbi, carrierRatioDb }, index) => [
-                  longitudeText(values.neighbours[index]?.longitudeDeg ?? 0),
-                  shown(offAxisDeg, 3),
-                  shown(gainDbi),
-                  shown(carrierRatioDb),
-                ]),
+                rows: here.neighbours.map(
+                  ({ offAxisDeg, gainDbi, carrierToInterferenceDb }, index) => [
+                    longitudeText(values.neighbours[index]?.longitudeDeg ?? 0),
+                    shown(offAxisDeg, 3),
+                    shown(gainDbi),
+                    shown(carrierToInterferenceDb),
+                  ],
+                ),
               },
             ]
           : [],

@@ -64,7 +64,7 @@ export default defineExample({
     diameterM: diameter(),
     noiseFigureDb: loss('Noise figure of the low-noise block', 0.7),
     clearAttenuationDb: loss('Gas and thin cloud', 0.2),
-    rainAttenuationDb: loss('Rain', 0, 'Takes twice: the carrier falls and the noise rises.'),
+    rainDb: loss('Rain', 0, 'Takes twice: the carrier falls and the noise rises.'),
     pointingOffsetDeg: number({
       label: 'Pointing error',
       unit: '°',
@@ -89,7 +89,7 @@ export default defineExample({
     station,
     orbitalLongitudeDeg,
     interferenceRatioDb,
-    rainAttenuationDb,
+    rainDb,
     polarizationLossDb,
     feedLossDb,
     ...fields
@@ -98,12 +98,12 @@ export default defineExample({
     const link = linkOf({ ...fields, slantRangeKm });
     const budget = linkBudget({
       ...link,
-      downlink: { ...link.downlink, rainAttenuationDb },
+      downlink: { ...link.downlink, rainDb },
       receiver: { ...link.receiver, polarizationLossDb, feedLossDb },
       impairments:
         interferenceRatioDb === undefined
           ? []
-          : [{ name: 'adjacent-satellites', carrierRatioDb: interferenceRatioDb }],
+          : [{ name: 'adjacent-satellites', carrierToImpairmentDb: interferenceRatioDb }],
     });
     return { hidden, elevationDeg, slantRangeKm, budget };
   },
@@ -130,7 +130,11 @@ export default defineExample({
           note: `needed ${shown(budget.requiredEsN0Db)} dB`,
           main: true,
         },
-        { label: 'C/N0 of the way down', value: budget.downlinkCn0DbHz, unit: 'dBHz' },
+        {
+          label: 'C/N0 of the way down',
+          value: budget.downlinkCarrierToNoiseDensityDbHz,
+          unit: 'dBHz',
+        },
         { label: 'G/T', value: budget.figureOfMeritDbPerK, unit: 'dB/K' },
         { label: 'System noise', value: budget.systemNoise.systemNoiseK, unit: 'K', digits: 1 },
         { label: 'Slant range', value: slantRangeKm, unit: 'km', digits: 1 },
@@ -198,7 +202,7 @@ const budget = linkBudget({
     frequencyGHz: ${literal(values.frequencyGHz)},
     slantRangeKm: ${slantRangeKm.toFixed(3)},
     clearAttenuationDb: ${literal(values.clearAttenuationDb)},
-    rainAttenuationDb: ${literal(values.rainAttenuationDb)},
+    rainDb: ${literal(values.rainDb)},
   },
   receiver: {
     diameterM: ${literal(values.diameterM)},
@@ -210,7 +214,7 @@ const budget = linkBudget({
     values.interferenceRatioDb === undefined
       ? ''
       : `
-  impairments: [{ name: 'adjacent-satellites', carrierRatioDb: ${literal(values.interferenceRatioDb)} }],`
+  impairments: [{ name: 'adjacent-satellites', carrierToImpairmentDb: ${literal(values.interferenceRatioDb)} }],`
   }
 });
 for (const { name, contributionDb, runningDb } of budget.terms)

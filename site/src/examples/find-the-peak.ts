@@ -20,9 +20,9 @@ import { linePlot, type Point } from '../lib/pictures/plot.js';
 
 /** Scatter and step of three meters in dB. */
 const METERS = {
-  fine: { scatterDb: 0.1, levelStepDb: 0.1 },
-  ordinary: { scatterDb: 0.3, levelStepDb: 0.5 },
-  coarse: { scatterDb: 0.5, levelStepDb: 1 },
+  fine: { standardDeviationDb: 0.1, levelStepDb: 0.1 },
+  ordinary: { standardDeviationDb: 0.3, levelStepDb: 0.5 },
+  coarse: { standardDeviationDb: 0.5, levelStepDb: 1 },
 } as const;
 type Meter = keyof typeof METERS;
 
@@ -67,7 +67,7 @@ function levelsAt(bench: number, meter: Meter, placeTurns: number, notes: number
   const { peakTurns, widthTurns } = lobeOf(bench);
   return simulatedReadings({
     offsetDeg: new Array<number>(5).fill(placeTurns - peakTurns),
-    lobe: { halfPowerBeamwidthDeg: widthTurns },
+    lobe: { beamwidthDeg: widthTurns },
     peakLevelDbm: PEAK_DBM,
     noiseFloorDbm: FLOOR_DBM,
     correlationRatio: 0.3,
@@ -84,7 +84,7 @@ function searchOf(
   notes: readonly Note[],
 ): PeakSearch {
   const started = beginPeakSearch({
-    halfPowerBeamwidthTurns: lobeOf(bench).widthTurns,
+    beamwidthTurns: lobeOf(bench).widthTurns,
     targetLossDb: TARGET_DB,
     noiseFloorDbm: FLOOR_DBM,
     ...METERS[meter],
@@ -109,7 +109,7 @@ function methods(bench: number, meter: Meter, notes: readonly Note[]) {
     noiseFloorDbm: FLOOR_DBM,
     ...METERS[meter],
   };
-  const known = fitPeak({ ...samples, halfPowerBeamwidthDeg: widthTurns });
+  const known = fitPeak({ ...samples, beamwidthDeg: widthTurns });
   const free = fitPeak(samples);
   const highest = notes.reduce((a, b) => (b.levelDbm > a.levelDbm ? b : a));
   const ends = [...notes].sort((a, b) => a.placeTurns - b.placeTurns);
@@ -158,7 +158,7 @@ const curve = (peakTurns: number, widthTurns: number, from: number, to: number):
     y:
       simulatedReadings({
         offsetDeg: [x - peakTurns],
-        lobe: { halfPowerBeamwidthDeg: widthTurns },
+        lobe: { beamwidthDeg: widthTurns },
         peakLevelDbm: PEAK_DBM,
         noiseFloorDbm: FLOOR_DBM,
         seed: 0,
@@ -243,7 +243,7 @@ export default defineExample({
   compute: ({ bench, meter, placeTurns, notes, hint, shown: revealed }) => {
     const { peakTurns, widthTurns } = lobeOf(bench);
     const lossAt = (turns: number) =>
-      pointingLoss({ offsetDeg: turns - peakTurns, halfPowerBeamwidthDeg: widthTurns });
+      pointingLoss({ offsetDeg: turns - peakTurns, beamwidthDeg: widthTurns });
     const judged = notes.length === 0 ? null : methods(bench, meter, notes);
     const places = judged && {
       'the highest reading': judged.highestTurns,
@@ -392,7 +392,7 @@ export default defineExample({
       lobe.peakLevelDbm -
       pointingLoss({
         offsetDeg: note.placeTurns - lobe.positionDeg,
-        halfPowerBeamwidthDeg: lobe.halfPowerBeamwidthDeg,
+        beamwidthDeg: lobe.beamwidthDeg,
       });
     const found: Working[] = [];
     if (known?.kind === 'peak' && first && second && own.length === 2)
@@ -431,7 +431,7 @@ export default defineExample({
         plan: 'pointing-loss',
         givens: {
           offsetDeg: placeTurns - answer.peakTurns,
-          halfPowerBeamwidthDeg: widthTurns,
+          beamwidthDeg: widthTurns,
         },
       });
     return found;
@@ -444,9 +444,9 @@ console.log(
   fitPeak({
     positionDeg: ${literal(notes.map((note) => note.placeTurns))},
     levelDbm: ${literal(notes.map((note) => note.levelDbm))},
-    halfPowerBeamwidthDeg: ${lobeOf(bench).widthTurns},
+    beamwidthDeg: ${lobeOf(bench).widthTurns},
     noiseFloorDbm: ${FLOOR_DBM},
-    scatterDb: ${METERS[meter].scatterDb},
+    standardDeviationDb: ${METERS[meter].standardDeviationDb},
     levelStepDb: ${METERS[meter].levelStepDb},
   }),
 );

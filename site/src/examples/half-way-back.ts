@@ -61,7 +61,7 @@ export default defineExample({
       max: 3,
       hint: 'The smallest change of level that it shows.',
     }),
-    scatterDb: number({
+    standardDeviationDb: number({
       label: 'Flicker of the level',
       unit: 'dB',
       value: 0,

@@ -99,7 +99,7 @@ export default defineExample({
           label: 'Limit',
           value: limit.powerDensityWPerM2,
           unit: 'W/m²',
-          note: `averaged over ${limit.averagingMinutes} minutes`,
+          note: `averaged over ${limit.averagingMin} minutes`,
           main: true,
         },
         { label: 'At the surface of the reflector', value: safe.surfaceWPerM2, unit: 'W/m²' },

@@ -25,7 +25,7 @@ const QUANTITIES: Readonly<Record<string, string>> = {
   elevationDeg: 'the elevation',
   frequencyGHz: 'the frequency',
   exceededPercent: 'the part of the year',
-  antennaDiameterM: 'the diameter of the antenna',
+  diameterM: 'the diameter of the antenna',
 };
 
 /** Hours and minutes of a part of the year. */
@@ -45,7 +45,7 @@ const SOURCE = {
 
 function climateTable(climate: Climate): Table {
   const water = climate.waterAloft[0];
-  const uncertain = 100 * climate.rainUncertainty.standardRatio;
+  const uncertain = 100 * climate.rainUncertainty.standardUncertaintyRatio;
   return {
     caption: 'Climate of the place',
     columns: ['Quantity', 'Value', 'From'],
@@ -112,7 +112,7 @@ export default defineExample({
       max: 90,
       hint: 'From horizontal; 45 for circular.',
     }),
-    antennaDiameterM: number({
+    diameterM: number({
       label: 'Antenna diameter',
       unit: 'm',
       value: 0.9,
@@ -162,7 +162,7 @@ export default defineExample({
       frequencyGHz,
       elevationDeg,
       tiltDeg: values.tiltDeg,
-      antennaDiameterM: values.antennaDiameterM,
+      diameterM: values.diameterM,
     };
     const at = (percent: number) => attenuationAt(climate, { ...path, exceededPercent: percent });
     const needed = at(exceededPercent);
@@ -174,12 +174,12 @@ export default defineExample({
             {
               ...path,
               latitudeDeg: climate.latitudeDeg,
-              stationHeightKm: climate.stationHeightKm,
+              heightM: climate.heightM,
               rainHeightKm: climate.rainHeightKm,
               rainRate001MmPerH: climate.rainRate001MmPerH,
               wetRefractivityNUnits: climate.wetRefractivityNUnits,
-              gasAttenuationDb: needed.gasDb,
-              cloudAttenuationDb: needed.cloudDb,
+              gasDb: needed.gasDb,
+              cloudDb: needed.cloudDb,
             },
             marginDb,
           );
@@ -250,7 +250,7 @@ export default defineExample({
           label: 'Margin needed',
           value: needed.attenuationDb,
           unit: 'dB',
-          note: `give or take ${shown(spread.standardDb, spread.standardDb < 0.1 ? 2 : 1)} dB`,
+          note: `give or take ${shown(spread.standardUncertaintyDb, spread.standardUncertaintyDb < 0.1 ? 2 : 1)} dB`,
           main: true,
         },
         { label: 'Rain', value: needed.rainDb, unit: 'dB' },
@@ -298,7 +298,7 @@ export default defineExample({
       ],
       tables: [climateTable(climate), outages(depthDb, result.fades)],
       notes: [
-        ...(Math.abs(climate.groundAltitudeKm - climate.stationHeightKm) > 1.5
+        ...(Math.abs(climate.groundHeightM - climate.heightM) > 1500
           ? [
               'The height typed differs from the ground in the map by more than 1.5 km: is it in metres?',
             ]
@@ -324,7 +324,7 @@ export default defineExample({
                     latitudeDeg: result.climate.latitudeDeg,
                     rainRate001MmPerH: result.climate.rainRate001MmPerH,
                     rainHeightKm: result.climate.rainHeightKm,
-                    stationHeightKm: result.climate.stationHeightKm,
+                    heightM: result.climate.heightM,
                     elevationDeg: result.elevationDeg,
                     exceededPercent: values.exceededPercent,
                     frequencyGHz: values.frequencyGHz,
@@ -360,7 +360,7 @@ console.log(
     elevationDeg,
     frequencyGHz: ${literal(values.frequencyGHz)},
     tiltDeg: ${literal(values.tiltDeg)},
-    antennaDiameterM: ${literal(values.antennaDiameterM)},
+    diameterM: ${literal(values.diameterM)},
     exceededPercent: ${literal(values.exceededPercent)},
   }),
 );

@@ -99,10 +99,10 @@ export default defineExample({
   compute: ({ station, sightings, bearings, decimalYear, ...wanted }) => {
     const field = magneticField(station, decimalYear);
     const profile = horizonProfile({
-      sightings: sightings.map(({ bearingDeg, elevationDeg }) =>
+      sightings: sightings.map(({ bearingDeg: azimuthDeg, elevationDeg }) =>
         bearings === 'magnetic'
-          ? { magneticBearingDeg: bearingDeg, elevationDeg }
-          : { azimuthDeg: bearingDeg, elevationDeg },
+          ? { magneticBearingDeg: azimuthDeg, elevationDeg }
+          : { azimuthDeg, elevationDeg },
       ),
       declinationDeg: field.declinationDeg,
     });
@@ -110,7 +110,7 @@ export default defineExample({
     const orbitalLongitudesDeg = wanted.orbitalLongitudesDeg.map((row) => row.slotDeg);
     return {
       declinationDeg: field.declinationDeg,
-      declinationUncertaintyDeg: field.declinationUncertaintyDeg,
+      declinationStandardUncertaintyDeg: field.declinationStandardUncertaintyDeg,
       compassZone: field.compassZone,
       profile,
       views: slotViews({ station, profile, orbitalLongitudesDeg, requiredClearanceDeg }),
@@ -120,7 +120,7 @@ export default defineExample({
   view: (result, { station, bearings }) => {
     const skyline = skylineOf(result.profile);
     const widest = result.arc.filter((part) => part.kind === 'clear');
-    const clearDeg = widest.reduce((sum, part) => sum + part.widthDeg, 0);
+    const clearDeg = widest.reduce((sum, part) => sum + part.longitudeSpanDeg, 0);
     return {
       says: says(result.views),
       outputs: [
@@ -143,7 +143,7 @@ export default defineExample({
                 label: 'Declination',
                 value: result.declinationDeg,
                 unit: '°',
-                note: `east positive, ± ${shown(result.declinationUncertaintyDeg, 2)}°; added to each bearing`,
+                note: `east positive, ± ${shown(result.declinationStandardUncertaintyDeg, 2)}°; added to each bearing`,
               },
             ]
           : []),

@@ -40,7 +40,7 @@ export default defineExample({
       max: 20,
       hint: 'How the feed lights the reflector; about 10 dB is usual.',
     }),
-    halfPowerBeamwidthDeg: number({
+    beamwidthDeg: number({
       label: 'Width of the peak found',
       unit: '°',
       value: 0.8,
@@ -49,7 +49,7 @@ export default defineExample({
       max: 10,
       hint: 'Between the points 3 dB below its own top.',
     }),
-    beamwidthUncertaintyDeg: number({
+    beamwidthStandardUncertaintyDeg: number({
       label: 'Uncertainty of the width',
       unit: '°',
       value: 0.1,
@@ -118,7 +118,7 @@ export default defineExample({
       outputs: [
         {
           label: 'Probability of the main lobe',
-          value: percent(test.mainProbability),
+          value: percent(test.mainProbabilityRatio),
           unit: '%',
           main: true,
         },
@@ -155,7 +155,7 @@ export default defineExample({
           ],
           rows: test.hypotheses.map((one) => [
             NAMES[one.order] ?? '',
-            shown(one.halfPowerBeamwidthDeg),
+            shown(one.beamwidthDeg),
             shown(one.belowMainDb, 1),
             `${shown(one.widthDeviations, 1)} σ`,
             one.levelDeviations === null ? '–' : `${shown(one.levelDeviations, 1)} σ`,

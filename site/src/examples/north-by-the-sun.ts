@@ -85,7 +85,7 @@ export default defineExample({
               { label: 'Elevation of the Sun', value: first.sunElevationDeg, unit: '°', digits: 1 },
               {
                 label: 'Error for a minute of clock',
-                value: first.errorDegPerMinute,
+                value: first.errorDegPerMin,
                 unit: '°',
               },
               {
@@ -133,7 +133,7 @@ export default defineExample({
             at.instantUtc.slice(11, 19),
             at.pointer === 'sun' ? 'towards the plumb line' : 'the shadow',
             shown(at.sunElevationDeg, 1),
-            shown(at.errorDegPerMinute, 2),
+            shown(at.errorDegPerMin, 2),
             shown(at.shadowLengthRatio, 2),
           ]),
         },

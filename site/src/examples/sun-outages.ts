@@ -46,7 +46,7 @@ export default defineExample({
       min: 1,
       max: 50,
     }),
-    systemTemperatureK: number({
+    systemNoiseK: number({
       label: 'System noise temperature',
       unit: 'K',
       value: 120,

@@ -69,7 +69,7 @@ function rainLines({ station, frequencyGHz }: Asked, elevationDeg: number): Line
   const at = (rainRate001MmPerH: number, exceededPercent: number) =>
     rainAttenuation({
       latitudeDeg: station.latitudeDeg,
-      stationHeightKm: climate.stationHeightKm,
+      heightM: climate.heightM,
       rainHeightKm: climate.rainHeightKm,
       rainRate001MmPerH,
       frequencyGHz,

@@ -39,7 +39,7 @@ export default defineExample({
       min: 0,
       max: 360,
     }),
-    halfPowerWidthDeg: number({
+    beamwidthDeg: number({
       label: 'Half-power beamwidth',
       unit: '°',
       value: 1.94,
@@ -57,16 +57,9 @@ export default defineExample({
       max: 10,
     }),
   },
-  compute: ({
-    station,
-    orbitalLongitudeDeg,
-    leanDeg,
-    leanAzimuthDeg,
-    halfPowerWidthDeg,
-    lossDb,
-  }) => {
+  compute: ({ station, orbitalLongitudeDeg, leanDeg, leanAzimuthDeg, beamwidthDeg, lossDb }) => {
     const look = lookAngles(station, orbitalLongitudeDeg);
-    const allowed = allowedMastLean({ lossDb, halfPowerWidthDeg });
+    const allowed = allowedMastLean({ lossDb, beamwidthDeg });
     if (look.kind !== 'visible') return { kind: look.kind, allowed };
     const { azimuthDeg, elevationDeg } = look;
     return {
@@ -159,7 +152,7 @@ export default defineExample({
   },
   working: ({ station, orbitalLongitudeDeg }) =>
     towards(['azimuth', 'elevation'], station, orbitalLongitudeDeg),
-  code: ({ station, orbitalLongitudeDeg, leanDeg, leanAzimuthDeg, halfPowerWidthDeg, lossDb }) =>
+  code: ({ station, orbitalLongitudeDeg, leanDeg, leanAzimuthDeg, beamwidthDeg, lossDb }) =>
     `import { allowedMastLean, lookAngles, mastLeanError } from 'slantpath/pointing';
 
 const look = lookAngles(${literal(station)}, ${literal(orbitalLongitudeDeg)});
@@ -171,6 +164,6 @@ if (look.kind === 'visible')
       elevationDeg: look.elevationDeg,
     }),
   );
-console.log(allowedMastLean({ lossDb: ${literal(lossDb)}, halfPowerWidthDeg: ${literal(halfPowerWidthDeg)} }));
+console.log(allowedMastLean({ lossDb: ${literal(lossDb)}, beamwidthDeg: ${literal(beamwidthDeg)} }));
 `,
 });

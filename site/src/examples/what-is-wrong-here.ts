@@ -338,7 +338,7 @@ export default defineExample({
               plan: 'offset-from-loss',
               givens: {
                 pointingLossDb: missing.lossDb,
-                halfPowerBeamwidthDeg: halfPowerBeamwidth(beam),
+                beamwidthDeg: halfPowerBeamwidth(beam),
               },
             },
           ]

@@ -15,17 +15,17 @@ import { linePlot, type Point } from '../lib/pictures/plot.js';
 interface Air {
   readonly frequencyGHz: number;
   readonly elevationDeg: number;
-  readonly stationHeightKm: number;
+  readonly heightM: number;
   readonly waterVapourDensityGPerM3: number;
   readonly liquidWaterKgPerM2: number;
-  readonly antennaDiameterM: number;
+  readonly diameterM: number;
   readonly wetRefractivityNUnits: number;
   readonly exceededPercent: number;
 }
 
 /** The causes at one frequency and elevation. */
 function causes(air: Air) {
-  const { pressureHpa, temperatureK } = referenceAtmosphere(air.stationHeightKm);
+  const { pressureHpa, temperatureK } = referenceAtmosphere(air.heightM / 1000);
   const gas = approximateGasAttenuation({ ...air, pressureHpa, temperatureK });
   const cloud = cloudAttenuation(air);
   const flicker = scintillationFade(air);
@@ -36,8 +36,8 @@ function causes(air: Air) {
     rainHeightKm: 0,
     rainRate001MmPerH: 0,
     tiltDeg: 45,
-    gasAttenuationDb: gas.attenuationDb,
-    cloudAttenuationDb: cloud.attenuationDb,
+    gasDb: gas.attenuationDb,
+    cloudDb: cloud.attenuationDb,
   });
   return {
     pressureHpa,
@@ -107,13 +107,13 @@ export default defineExample({
       min: 5,
       max: 90,
     }),
-    stationHeightKm: number({
+    heightM: number({
       label: 'Height of the station',
-      unit: 'km',
-      value: 1.9,
-      step: 0.1,
+      unit: 'm',
+      value: 1900,
+      step: 100,
       min: 0,
-      max: 5,
+      max: 5000,
       hint: 'Pressure and temperature follow from it, by the mean atmosphere.',
     }),
     waterVapourDensityGPerM3: number({
@@ -134,7 +134,7 @@ export default defineExample({
       max: 3,
       hint: 'Clear sky 0; a thick cloud 1 and more.',
     }),
-    antennaDiameterM: number({
+    diameterM: number({
       label: 'Antenna diameter',
       unit: 'm',
       value: 0.9,
@@ -223,7 +223,7 @@ export default defineExample({
 } from 'slantpath/propagation';
 
 const air = ${literal(air)};
-const { pressureHpa, temperatureK } = referenceAtmosphere(air.stationHeightKm);
+const { pressureHpa, temperatureK } = referenceAtmosphere(air.heightM / 1000);
 const gas = approximateGasAttenuation({ ...air, pressureHpa, temperatureK });
 console.log('oxygen', gas.oxygenDb, 'water vapour', gas.waterVapourDb);
 console.log('cloud', cloudAttenuation(air).attenuationDb);

@@ -47,7 +47,7 @@ export default defineExample({
       min: 0,
       max: 360,
     }),
-    halfPowerWidthDeg: number({
+    beamwidthDeg: number({
       label: 'Half-power beamwidth',
       unit: '°',
       value: 1.94,
@@ -57,9 +57,9 @@ export default defineExample({
       hint: 'About 70 wavelengths over diameters: 1.94° for 0.9 m at 12 GHz.',
     }),
   },
-  compute: ({ halfPowerWidthDeg, ...orbit }) => {
+  compute: ({ beamwidthDeg, ...orbit }) => {
     const day = dailyFigure(orbit);
-    return { day, fixed: fixedAntennaLoss({ track: day, halfPowerWidthDeg }) };
+    return { day, fixed: fixedAntennaLoss({ track: day, beamwidthDeg }) };
   },
   view: ({ day, fixed }) => {
     const hour = (index: number) => day[index]?.sinceNodeH ?? 0;
@@ -140,11 +140,11 @@ export default defineExample({
   },
   working: ({ station, orbitalLongitudeDeg }) =>
     towards(['azimuth', 'elevation'], station, orbitalLongitudeDeg),
-  code: ({ halfPowerWidthDeg, ...orbit }) =>
+  code: ({ beamwidthDeg, ...orbit }) =>
     `import { dailyFigure, fixedAntennaLoss } from 'slantpath/pointing';
 
 const day = dailyFigure(${literal(orbit)});
-const fixed = fixedAntennaLoss({ track: day, halfPowerWidthDeg: ${literal(halfPowerWidthDeg)} });
+const fixed = fixedAntennaLoss({ track: day, beamwidthDeg: ${literal(beamwidthDeg)} });
 console.log(day[fixed.bestIndex]?.sinceNodeH, fixed.worstLossIfPeakedThereDb[fixed.bestIndex]);
 `,
 });

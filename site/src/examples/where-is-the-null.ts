@@ -44,7 +44,7 @@ export default defineExample({
       min: 0,
       max: 3,
     }),
-    scatterDb: number({
+    standardDeviationDb: number({
       label: 'Flicker of the level',
       unit: 'dB',
       value: 0,
@@ -160,9 +160,9 @@ export default defineExample({
       }),
     ],
   }),
-  working: ({ firstDeg, secondDeg, levelStepDb, scatterDb }) => [
+  working: ({ firstDeg, secondDeg, levelStepDb, standardDeviationDb }) => [
     { plan: 'null-half-way', givens: { firstDeg, secondDeg } },
-    { plan: 'null-isolation', givens: { firstDeg, secondDeg, levelStepDb, scatterDb } },
+    { plan: 'null-isolation', givens: { firstDeg, secondDeg, levelStepDb, standardDeviationDb } },
   ],
   code: ({ samples, ...bracketing }) =>
     `import { bracketNull, fitNull } from 'slantpath/peaking';

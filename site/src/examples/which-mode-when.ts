@@ -62,8 +62,8 @@ export default defineExample({
       max: 1,
     }),
     ...rainInputs,
-    gasAttenuationDb: loss('Gas at 5 % of the time', 0.26),
-    cloudAttenuationDb: loss('Cloud at 5 % of the time', 0.34),
+    gasDb: loss('Gas at 5 % of the time', 0.26),
+    cloudDb: loss('Cloud at 5 % of the time', 0.34),
     wetRefractivityNUnits: number({
       label: 'Wet refractivity',
       unit: 'N-units',
@@ -79,21 +79,21 @@ export default defineExample({
       ...fields,
       modeName: 'QPSK 1/4',
       slantRangeKm,
-      clearAttenuationDb: fields.gasAttenuationDb,
+      clearAttenuationDb: fields.gasDb,
     });
     const raised = Math.max(5, elevationDeg);
     const fade = totalFade({
       latitudeDeg: station.latitudeDeg,
-      stationHeightKm: station.heightM / 1000,
+      heightM: station.heightM,
       rainHeightKm: fields.rainHeightKm,
       rainRate001MmPerH: fields.rainRate001MmPerH,
       frequencyGHz: fields.frequencyGHz,
       elevationDeg: raised,
       tiltDeg: 45,
-      antennaDiameterM: fields.diameterM,
+      diameterM: fields.diameterM,
       wetRefractivityNUnits: fields.wetRefractivityNUnits,
-      gasAttenuationDb: fields.gasAttenuationDb,
-      cloudAttenuationDb: fields.cloudAttenuationDb,
+      gasDb: fields.gasDb,
+      cloudDb: fields.cloudDb,
     });
     const year = adaptiveModes({ link, fade, modes: modesOf(modes), switchingMarginDb });
     const out =
@@ -141,13 +141,13 @@ export default defineExample({
         { label: 'Throughput in clear weather', value: year.clearBitRateMbps, unit: 'Mbit/s' },
         ...(out
           ? [
-              { label: 'Hours out in a year', value: out.hoursPerYear, unit: 'h' },
-              { label: 'Hours out in the worst month', value: out.worstMonthHours, unit: 'h' },
+              { label: 'Hours out in a year', value: out.outageHPerYear, unit: 'h' },
+              { label: 'Hours out in the worst month', value: out.worstMonthH, unit: 'h' },
               {
                 label: 'Outages longer than 10 s in a year',
-                value: out.perYear,
+                value: out.outagesPerYear,
                 digits: 0,
-                note: `${shown(out.meanMinutes, 1)} minutes on average`,
+                note: `${shown(out.meanDurationMin, 1)} minutes on average`,
               },
             ]
           : []),
@@ -207,16 +207,16 @@ import { lookAngles } from 'slantpath/pointing';
 const { elevationDeg, slantRangeKm } = lookAngles(${literal(values.station)}, ${literal(values.orbitalLongitudeDeg)});
 const fade = totalFade({
   latitudeDeg: ${literal(values.station.latitudeDeg)},
-  stationHeightKm: ${literal(values.station.heightM / 1000)},
+  heightM: ${literal(values.station.heightM)},
   rainHeightKm: ${literal(values.rainHeightKm)},
   rainRate001MmPerH: ${literal(values.rainRate001MmPerH)},
   frequencyGHz: ${literal(values.frequencyGHz)},
   elevationDeg: Math.max(5, elevationDeg),
   tiltDeg: 45,
-  antennaDiameterM: ${literal(values.diameterM)},
+  diameterM: ${literal(values.diameterM)},
   wetRefractivityNUnits: ${literal(values.wetRefractivityNUnits)},
-  gasAttenuationDb: ${literal(values.gasAttenuationDb)},
-  cloudAttenuationDb: ${literal(values.cloudAttenuationDb)},
+  gasDb: ${literal(values.gasDb)},
+  cloudDb: ${literal(values.cloudDb)},
 });
 const year = adaptiveModes({
   link: {
@@ -229,7 +229,7 @@ const year = adaptiveModes({
       eirpDbw: ${literal(values.eirpDbw)},
       frequencyGHz: ${literal(values.frequencyGHz)},
       slantRangeKm,
-      clearAttenuationDb: ${literal(values.gasAttenuationDb)},
+      clearAttenuationDb: ${literal(values.gasDb)},
     },
     receiver: {
       diameterM: ${literal(values.diameterM)},

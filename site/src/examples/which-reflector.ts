@@ -78,8 +78,8 @@ export default defineExample({
       hint: 'The same angle costs a larger reflector more.',
     }),
     ...rainInputs,
-    gasAttenuationDb: loss('Gas at 5 % of the time', 0.26),
-    cloudAttenuationDb: loss('Cloud at 5 % of the time', 0.34),
+    gasDb: loss('Gas at 5 % of the time', 0.26),
+    cloudDb: loss('Cloud at 5 % of the time', 0.34),
     wetRefractivityNUnits: number({
       label: 'Wet refractivity',
       unit: 'N-units',
@@ -111,20 +111,20 @@ export default defineExample({
       ...fields,
       slantRangeKm,
       diameterM: 1,
-      clearAttenuationDb: fields.gasAttenuationDb,
+      clearAttenuationDb: fields.gasDb,
     });
     const fade = totalFade({
       latitudeDeg: station.latitudeDeg,
-      stationHeightKm: station.heightM / 1000,
+      heightM: station.heightM,
       rainHeightKm: fields.rainHeightKm,
       rainRate001MmPerH: fields.rainRate001MmPerH,
       frequencyGHz: fields.frequencyGHz,
       elevationDeg: Math.max(5, elevationDeg),
       tiltDeg: fields.tiltDeg,
-      antennaDiameterM: 1,
+      diameterM: 1,
       wetRefractivityNUnits: fields.wetRefractivityNUnits,
-      gasAttenuationDb: fields.gasAttenuationDb,
-      cloudAttenuationDb: fields.cloudAttenuationDb,
+      gasDb: fields.gasDb,
+      cloudDb: fields.cloudDb,
     });
     const target = { targetMarginDb, fade, exceededPercent };
     const choice = smallestReflector(link, target);
@@ -242,16 +242,16 @@ import { lookAngles } from 'slantpath/pointing';
 const { elevationDeg, slantRangeKm } = lookAngles(${literal(values.station)}, ${literal(values.orbitalLongitudeDeg)});
 const fade = totalFade({
   latitudeDeg: ${literal(values.station.latitudeDeg)},
-  stationHeightKm: ${literal(values.station.heightM / 1000)},
+  heightM: ${literal(values.station.heightM)},
   rainHeightKm: ${literal(values.rainHeightKm)},
   rainRate001MmPerH: ${literal(values.rainRate001MmPerH)},
   frequencyGHz: ${literal(values.frequencyGHz)},
   elevationDeg${elevationDeg < 5 ? ': 5' : ''},
   tiltDeg: ${literal(values.tiltDeg)},
-  antennaDiameterM: 1,
+  diameterM: 1,
   wetRefractivityNUnits: ${literal(values.wetRefractivityNUnits)},
-  gasAttenuationDb: ${literal(values.gasAttenuationDb)},
-  cloudAttenuationDb: ${literal(values.cloudAttenuationDb)},
+  gasDb: ${literal(values.gasDb)},
+  cloudDb: ${literal(values.cloudDb)},
 });
 const choice = smallestReflector(
   {
@@ -264,7 +264,7 @@ const choice = smallestReflector(
       eirpDbw: ${literal(values.eirpDbw)},
       frequencyGHz: ${literal(values.frequencyGHz)},
       slantRangeKm,
-      clearAttenuationDb: ${literal(values.gasAttenuationDb)},
+      clearAttenuationDb: ${literal(values.gasDb)},
     },
     receiver: {
       diameterM: 1,

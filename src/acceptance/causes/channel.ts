@@ -37,8 +37,8 @@ export interface Channel {
 const UNCHANGED: Change = {};
 
 /** Rise of the system noise in dB by a lossy medium at `mediumK` in front of the antenna. */
-export function noiseRiseDb(lossDb: number, mediumK: number, systemTemperatureK: number): number {
-  return ratioToDb(1 + (mediumK / systemTemperatureK) * (1 - dbToRatio(-lossDb)));
+export function noiseRiseDb(lossDb: number, mediumK: number, systemNoiseK: number): number {
+  return ratioToDb(1 + (mediumK / systemNoiseK) * (1 - dbToRatio(-lossDb)));
 }
 
 /** The channel at a test point under a change. */

@@ -65,8 +65,8 @@ export function checkedObservation(
         'levelDbuv',
         observation.levelDbuv,
         [-60, 150],
-        'uncertaintyDb',
-        observation.uncertaintyDb,
+        'standardUncertaintyDb',
+        observation.standardUncertaintyDb,
         usual.level,
       );
     case 'carrier-to-noise':
@@ -74,8 +74,8 @@ export function checkedObservation(
         'carrierToNoiseDb',
         observation.carrierToNoiseDb,
         [-30, 60],
-        'uncertaintyDb',
-        observation.uncertaintyDb,
+        'standardUncertaintyDb',
+        observation.standardUncertaintyDb,
         usual['carrier-to-noise'],
       );
     case 'isolation':
@@ -83,8 +83,8 @@ export function checkedObservation(
         'isolationDb',
         observation.isolationDb,
         [-60, 60],
-        'uncertaintyDb',
-        observation.uncertaintyDb,
+        'standardUncertaintyDb',
+        observation.standardUncertaintyDb,
         usual.isolation,
       );
     case 'polarization-null':
@@ -92,8 +92,8 @@ export function checkedObservation(
         'turnDeg',
         observation.turnDeg,
         [-90, 90],
-        'uncertaintyDeg',
-        observation.uncertaintyDeg,
+        'standardUncertaintyDeg',
+        observation.standardUncertaintyDeg,
         usual['polarization-null'],
       );
     case 'search':
@@ -101,8 +101,8 @@ export function checkedObservation(
         'riseDb',
         observation.riseDb,
         [-5, 60],
-        'uncertaintyDb',
-        observation.uncertaintyDb,
+        'standardUncertaintyDb',
+        observation.standardUncertaintyDb,
         usual.search,
       );
     case 'supply-voltage':
@@ -110,8 +110,8 @@ export function checkedObservation(
         'voltageV',
         observation.voltageV,
         [0, 60],
-        'uncertaintyV',
-        observation.uncertaintyV,
+        'standardUncertaintyV',
+        observation.standardUncertaintyV,
         usual['supply-voltage'],
       );
     case 'mast-lean':
@@ -119,8 +119,8 @@ export function checkedObservation(
         'leanDeg',
         observation.leanDeg,
         [0, 45],
-        'uncertaintyDeg',
-        observation.uncertaintyDeg,
+        'standardUncertaintyDeg',
+        observation.standardUncertaintyDeg,
         usual['mast-lean'],
       );
     case 'repeat-later':
@@ -128,8 +128,8 @@ export function checkedObservation(
         'changeDb',
         observation.changeDb,
         [-60, 60],
-        'uncertaintyDb',
-        observation.uncertaintyDb,
+        'standardUncertaintyDb',
+        observation.standardUncertaintyDb,
         usual['repeat-later'],
       );
   }

@@ -42,7 +42,7 @@ export interface CauseContext {
   readonly slots: readonly SlotFrame[];
   readonly carriers: readonly CarrierContext[];
   readonly testPoints: readonly TestPointContext[];
-  readonly systemTemperatureK: number;
+  readonly systemNoiseK: number;
   readonly supplyVoltageV: number;
   readonly crossPolarIsolationDb: number;
   /** Segments of cable, each named by the test point at its end. */
@@ -68,12 +68,7 @@ export function causeContext(installation: CauseInstallation): CauseContext {
     slots,
     carriers,
     testPoints,
-    systemTemperatureK: inRange(
-      'systemTemperatureK',
-      installation.systemTemperatureK ?? 120,
-      10,
-      10000,
-    ),
+    systemNoiseK: inRange('systemNoiseK', installation.systemNoiseK ?? 120, 10, 10000),
     supplyVoltageV: inRange('supplyVoltageV', installation.supplyVoltageV ?? 17, 5, 30),
     crossPolarIsolationDb: inRange(
       'crossPolarIsolationDb',

@@ -61,7 +61,7 @@ export interface CauseInstallation {
   /** Test points, at least one. */
   readonly testPoints: readonly CauseTestPoint[];
   /** Clear-sky system noise temperature in kelvin; 120 by default. */
-  readonly systemTemperatureK?: number;
+  readonly systemNoiseK?: number;
   /** Voltage at a unit that is asked for the higher voltage, in volts; 17 by default. */
   readonly supplyVoltageV?: number;
   /** Cross-polar isolation of a well set feed in dB; 27 by default. */

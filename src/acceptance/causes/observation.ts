@@ -32,19 +32,19 @@ export type CauseObservation =
   | (AtCarrier & {
       readonly kind: 'level';
       readonly levelDbuv: number;
-      readonly uncertaintyDb?: number;
+      readonly standardUncertaintyDb?: number;
     })
   /** Carrier-to-noise ratio in dB; 0.7 by default. */
   | (AtCarrier & {
       readonly kind: 'carrier-to-noise';
       readonly carrierToNoiseDb: number;
-      readonly uncertaintyDb?: number;
+      readonly standardUncertaintyDb?: number;
     })
   /** Cross-polar isolation in dB; 2 by default. */
   | (AtCarrier & {
       readonly kind: 'isolation';
       readonly isolationDb: number;
-      readonly uncertaintyDb?: number;
+      readonly standardUncertaintyDb?: number;
     })
   /** Whether the wanted service, another one, or nothing is received. */
   | (AtCarrier & { readonly kind: 'reception'; readonly received: 'wanted' | 'other' | 'nothing' })
@@ -53,26 +53,34 @@ export type CauseObservation =
       readonly kind: 'polarization-null';
       readonly slot: string;
       readonly turnDeg: number;
-      readonly uncertaintyDeg?: number;
+      readonly standardUncertaintyDeg?: number;
     }
   /** Highest level found within 4 degrees on both axes less the present one, in dB; 0.5 by default. */
   | {
       readonly kind: 'search';
       readonly slot: string;
       readonly riseDb: number;
-      readonly uncertaintyDb?: number;
+      readonly standardUncertaintyDb?: number;
     }
   /** Voltage at the unit under load while the higher voltage is asked through a test point; 0.3 V by default. */
   | {
       readonly kind: 'supply-voltage';
       readonly testPoint: string;
       readonly voltageV: number;
-      readonly uncertaintyV?: number;
+      readonly standardUncertaintyV?: number;
     }
   /** Lean of the mast from the vertical in degrees; 0.2 by default. */
-  | { readonly kind: 'mast-lean'; readonly leanDeg: number; readonly uncertaintyDeg?: number }
+  | {
+      readonly kind: 'mast-lean';
+      readonly leanDeg: number;
+      readonly standardUncertaintyDeg?: number;
+    }
   /** Change of the carrier-to-noise ratio when the worst carrier is read again an hour later, in dB; 0.5 by default. */
-  | { readonly kind: 'repeat-later'; readonly changeDb: number; readonly uncertaintyDb?: number }
+  | {
+      readonly kind: 'repeat-later';
+      readonly changeDb: number;
+      readonly standardUncertaintyDb?: number;
+    }
   /** A yes or no: rain falls along the path. */
   | { readonly kind: 'rain-seen'; readonly seen: boolean }
   /** A yes or no: an analyser shows a carrier that is not in the plan. */

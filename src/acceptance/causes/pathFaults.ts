@@ -18,7 +18,7 @@ export function rain(context: CauseContext): readonly Hypothesis[] {
       const path = sinDeg(highest) / sinDeg(elevationDeg);
       return fadeAt12GHzDb * (carrier.frequencyGHz / 12) ** 2.1 * path;
     };
-    const drop = fadeAt12GHzDb + noiseRiseDb(fadeAt12GHzDb, RAIN_K, context.systemTemperatureK);
+    const drop = fadeAt12GHzDb + noiseRiseDb(fadeAt12GHzDb, RAIN_K, context.systemNoiseK);
     return {
       cause: 'rain',
       location: null,
@@ -29,7 +29,7 @@ export function rain(context: CauseContext): readonly Hypothesis[] {
         const fade = Math.min(60, fadeDb(carrier));
         return {
           carrierDb: -fade,
-          noiseRiseDb: noiseRiseDb(fade, RAIN_K, context.systemTemperatureK),
+          noiseRiseDb: noiseRiseDb(fade, RAIN_K, context.systemNoiseK),
           isolationDb: Math.max(12, 32 - 20 * Math.log10(Math.max(1, fade))),
         };
       },
@@ -97,7 +97,7 @@ export function obstructed(context: CauseContext): readonly Hypothesis[] {
             const loss = Math.min(60, lossDb * (carrier.frequencyGHz / 12) ** exponent);
             return {
               carrierDb: -loss,
-              noiseRiseDb: noiseRiseDb(loss, GROUND_K, context.systemTemperatureK),
+              noiseRiseDb: noiseRiseDb(loss, GROUND_K, context.systemNoiseK),
             };
           },
           check: (measurement) =>

@@ -14,11 +14,11 @@ function checkedFloorDbi(floorDbi: number | undefined): number {
 /** A Gaussian main lobe down to a floor. */
 export function shapeGaussian(pattern: {
   readonly peakGainDbi: number;
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
   readonly floorDbi?: number;
 }): Shape {
   const peakDbi = checkedPeakDbi(pattern.peakGainDbi);
-  const beamwidthDeg = checkedBeamwidthDeg(pattern.halfPowerBeamwidthDeg);
+  const beamwidthDeg = checkedBeamwidthDeg(pattern.beamwidthDeg);
   const floorDbi = checkedFloorDbi(pattern.floorDbi);
   const floorFromDeg = gaussianLobeOffsetDeg(peakDbi - floorDbi, beamwidthDeg);
   return {

@@ -31,7 +31,7 @@ export type AntennaPattern =
       /** Gain on the axis in dBi. */
       readonly peakGainDbi: number;
       /** Half-power beamwidth in degrees. */
-      readonly halfPowerBeamwidthDeg: number;
+      readonly beamwidthDeg: number;
       /** Level in dBi below which the pattern does not fall; default -10. */
       readonly floorDbi?: number;
     }

@@ -95,7 +95,7 @@ function observation(reading: JobReading): CauseObservation {
   const at = {
     carrier: carrierName(reading),
     testPoint: reading.testPoint,
-    uncertaintyDb: Math.max(0.05, reading.expandedUncertaintyDb / 2),
+    standardUncertaintyDb: Math.max(0.05, reading.expandedUncertaintyDb / 2),
   };
   return reading.quantity === 'level'
     ? { kind: 'level', levelDbuv: reading.levelDbuv, ...at }

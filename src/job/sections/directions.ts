@@ -14,7 +14,7 @@ export interface NorthPlan {
   /** Declination in degrees, east positive. */
   readonly declinationDeg: number;
   /** Its standard uncertainty in degrees. */
-  readonly declinationUncertaintyDeg: number;
+  readonly declinationStandardUncertaintyDeg: number;
   /** The model. */
   readonly model: string;
   /** Whether the day lies inside the model's validity. */
@@ -34,7 +34,7 @@ export interface DirectionPlan {
   /** Azimuth in degrees from true north, [0, 360); `null` overhead. */
   readonly azimuthDeg: number | null;
   /** The same from magnetic north. */
-  readonly magneticAzimuthDeg: number | null;
+  readonly magneticBearingDeg: number | null;
   /** Geometric elevation in degrees. */
   readonly elevationDeg: number;
   /** Slant range in kilometres. */
@@ -49,7 +49,7 @@ export function northPlan(job: JobFile): NorthPlan {
   const field = within('station', () => magneticField(job.station, year));
   return {
     declinationDeg: field.declinationDeg,
-    declinationUncertaintyDeg: field.declinationUncertaintyDeg,
+    declinationStandardUncertaintyDeg: field.declinationStandardUncertaintyDeg,
     model: field.model,
     validity: field.validity,
     compassZone: field.compassZone,
@@ -76,7 +76,7 @@ export function directionPlans(job: JobFile, north: NorthPlan): readonly Directi
         orbitalLongitudeDeg,
         kind: look.kind,
         azimuthDeg,
-        magneticAzimuthDeg:
+        magneticBearingDeg:
           azimuthDeg === null ? null : trueToMagneticBearing(azimuthDeg, north.declinationDeg),
         elevationDeg: look.elevationDeg,
         slantRangeKm: look.slantRangeKm,

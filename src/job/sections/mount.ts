@@ -40,7 +40,7 @@ export type MountPlan =
       /** True azimuth of the boresight in degrees; `null` straight overhead. */
       readonly boresightAzimuthDeg: number | null;
       /** The same from magnetic north. */
-      readonly magneticAzimuthDeg: number | null;
+      readonly magneticBearingDeg: number | null;
       /** Elevation of the boresight in degrees. */
       readonly boresightElevationDeg: number;
       /** Turn of the feed bar in degrees, clockwise seen from behind; 0 for one slot. */
@@ -86,7 +86,7 @@ export function mountPlan(
     return {
       kind: 'one-slot',
       boresightAzimuthDeg: azimuthDeg,
-      magneticAzimuthDeg: magnetic(azimuthDeg),
+      magneticBearingDeg: magnetic(azimuthDeg),
       boresightElevationDeg: elevationDeg,
       tiltDeg: 0,
       preset: preset(elevationDeg),
@@ -131,7 +131,7 @@ export function mountPlan(
   return {
     kind: 'shared',
     boresightAzimuthDeg: several.boresight.azimuthDeg,
-    magneticAzimuthDeg: magnetic(several.boresight.azimuthDeg),
+    magneticBearingDeg: magnetic(several.boresight.azimuthDeg),
     boresightElevationDeg: several.boresight.elevationDeg,
     tiltDeg: several.tiltDeg,
     preset: preset(several.boresight.elevationDeg),

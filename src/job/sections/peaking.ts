@@ -14,7 +14,7 @@ export interface PeakingResult {
   /** Name of the carrier. */
   readonly carrier: string;
   /** Half-power beamwidth of the reflector at the carrier's frequency in degrees. */
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
   /** The bracketing, where one was done. */
   readonly bracket: Bracket | null;
   /** The fit of the samples. */
@@ -40,7 +40,7 @@ export function peakingResults(job: JobFile): readonly PeakingResult[] {
   return job.peaking.map((entry, index) =>
     within(`peaking[${index}]`, () => {
       const frequencyGHz = carrierOf(job, entry)?.frequencyGHz ?? Number.NaN;
-      const halfPowerBeamwidthDeg = halfPowerBeamwidth({
+      const beamwidthDeg = halfPowerBeamwidth({
         diameterM: job.antenna.diameterM,
         frequencyGHz,
       });
@@ -75,7 +75,7 @@ export function peakingResults(job: JobFile): readonly PeakingResult[] {
         axis: entry.axis,
         slot: entry.slot,
         carrier: entry.carrier,
-        halfPowerBeamwidthDeg,
+        beamwidthDeg,
         bracket,
         fit,
         moveTurns:

@@ -12,7 +12,7 @@ export interface RainPlan {
   /** Rain rate exceeded for 0.01 % of the average year in mm/h. */
   readonly rainRate001MmPerH: number;
   /** Its standard uncertainty as a ratio of it. */
-  readonly rainRateUncertaintyRatio: number;
+  readonly rainRateStandardUncertaintyRatio: number;
   /** Mean rain height above sea level in kilometres. */
   readonly rainHeightKm: number;
   /** Recommendations used. */
@@ -58,7 +58,7 @@ export function rainPlan(climate: Climate): RainPlan {
   return {
     source: climate.rainSource,
     rainRate001MmPerH: climate.rainRate001MmPerH,
-    rainRateUncertaintyRatio: climate.rainUncertainty.standardRatio,
+    rainRateStandardUncertaintyRatio: climate.rainUncertainty.standardUncertaintyRatio,
     rainHeightKm: climate.rainHeightKm,
     editions: [
       ...(climate.rainSource === 'measured' ? [] : ['P.837-7']),

@@ -24,7 +24,7 @@ export interface FadePlan {
   /** All together, after P.618-14. */
   readonly attenuationDb: number;
   /** Standard deviation of the total: the rain input and the model's own scatter. */
-  readonly standardDb: number;
+  readonly standardUncertaintyDb: number;
 }
 
 /** What to expect of one carrier. */
@@ -124,8 +124,8 @@ function signalPlan(job: JobFile, carrier: JobCarrier, place: Place): SignalPlan
       frequencyGHz: carrier.frequencyGHz,
       elevationDeg: direction.elevationDeg,
       tiltDeg: polarizationTiltDeg(carrier.polarization, direction.skewDeg ?? 0),
-      antennaDiameterM: job.antenna.diameterM,
-      antennaEfficiencyRatio: job.antenna.apertureEfficiencyRatio,
+      diameterM: job.antenna.diameterM,
+      efficiencyRatio: job.antenna.apertureEfficiencyRatio,
       exceededPercent,
     });
   const promised = fade(job.target.exceededPercent);
@@ -146,7 +146,7 @@ function signalPlan(job: JobFile, carrier: JobCarrier, place: Place): SignalPlan
       cloudDb: promised.cloudDb,
       scintillationDb: promised.scintillationDb,
       attenuationDb: promised.attenuationDb,
-      standardDb: promised.spread.standardDb,
+      standardUncertaintyDb: promised.spread.standardUncertaintyDb,
     },
     fadedMarginDb: fadedBudget(link, { fade, exceededPercent: job.target.exceededPercent })
       .marginDb,

@@ -21,7 +21,7 @@ export interface ReadingVerdict {
   /** What the plan expects there; `null` where it has nothing to say. */
   readonly expectedDb: number | null;
   /** Reading less expectation in dB. */
-  readonly deviationDb: number | null;
+  readonly differenceDb: number | null;
   /** Whether the reading is further below the expectation than its uncertainty and the plan's explain. */
   readonly underExpectation: boolean;
   /** The decision; `null` where no limit applies. */
@@ -43,7 +43,7 @@ export function readingVerdicts(job: JobFile, plan: Expectations): readonly Read
       const readingDb = reading.quantity === 'level' ? reading.levelDbuv : reading.carrierToNoiseDb;
       const standardUncertainty = reading.expandedUncertaintyDb / 2;
       const expectedDb = expectation(reading, plan);
-      const deviationDb = expectedDb === null ? null : readingDb - expectedDb;
+      const differenceDb = expectedDb === null ? null : readingDb - expectedDb;
       const limit = limitFor(job.limits, reading);
       return {
         testPoint: reading.testPoint,
@@ -52,10 +52,10 @@ export function readingVerdicts(job: JobFile, plan: Expectations): readonly Read
         quantity: reading.quantity,
         readingDb,
         expectedDb,
-        deviationDb,
+        differenceDb,
         underExpectation:
-          deviationDb !== null &&
-          deviationDb < -2 * Math.hypot(standardUncertainty, EXPECTATION_UNCERTAINTY_DB),
+          differenceDb !== null &&
+          differenceDb < -2 * Math.hypot(standardUncertainty, EXPECTATION_UNCERTAINTY_DB),
         decision: limit
           ? within(
               '',

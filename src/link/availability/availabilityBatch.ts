@@ -14,8 +14,8 @@ import { weatherLoss } from './weatherLoss.js';
 export interface AvailabilityColumns {
   /** Latitude in degrees, north positive. */
   readonly latitudeDeg: Column;
-  /** Height above mean sea level in kilometres. */
-  readonly stationHeightKm: Column;
+  /** Height above mean sea level in metres. */
+  readonly heightM: Column;
   /** Rain height in kilometres. */
   readonly rainHeightKm: Column;
   /** Rain rate exceeded for 0.01 % of the year in mm/h. */
@@ -73,7 +73,7 @@ const OUTCOMES: readonly Availability['kind'][] = ['available', 'better-than', '
  *   },
  *   stations: {
  *     latitudeDeg: [46.4, 1.2],
- *     stationHeightKm: [1.9, 0.02],
+ *     heightM: [1900, 20],
  *     rainHeightKm: [2.9, 4.9],
  *     rainRate001MmPerH: [35, 95],
  *     elevationDeg: [36, 60],
@@ -97,7 +97,7 @@ export function availabilityBatch(
   const { downlink, receiver } = link;
   const columns = {
     latitudeDeg: object('stations', stations).latitudeDeg,
-    stationHeightKm: stations.stationHeightKm,
+    heightM: stations.heightM,
     rainHeightKm: stations.rainHeightKm,
     rainRate001MmPerH: stations.rainRate001MmPerH,
     elevationDeg: stations.elevationDeg,
@@ -111,7 +111,7 @@ export function availabilityBatch(
   const { frequencyGHz } = downlink;
   const attenuation001Db = rainAttenuationBatch({
     latitudeDeg: columns.latitudeDeg,
-    stationHeightKm: columns.stationHeightKm,
+    heightM: columns.heightM,
     rainHeightKm: columns.rainHeightKm,
     rainRate001MmPerH: columns.rainRate001MmPerH,
     elevationDeg: columns.elevationDeg,
@@ -154,7 +154,7 @@ export function availabilityBatch(
       latitudeDeg,
       elevationDeg,
       frequencyGHz,
-      stationHeightKm: inRow(columns.stationHeightKm, row),
+      heightM: inRow(columns.heightM, row),
       rainHeightKm: inRow(columns.rainHeightKm, row),
       rainRate001MmPerH: inRow(columns.rainRate001MmPerH, row),
       tiltDeg: inRow(columns.tiltDeg, row),

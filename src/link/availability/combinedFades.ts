@@ -72,7 +72,7 @@ export function combinedAvailability(fades: CombinedFades): Availability {
 
   /** The one-way link with the way up faded, as Es/N0 against the percentage of the way down; no percentage: clear. */
   const downAt = (uplinkPercent: number | undefined) => {
-    const own = link.uplink.rainAttenuationDb ?? 0;
+    const own = link.uplink.rainDb ?? 0;
     const clearDb = link.uplink.clearAttenuationDb ?? 0;
     const up =
       uplinkPercent === undefined
@@ -83,7 +83,7 @@ export function combinedAvailability(fades: CombinedFades): Availability {
       uplink: {
         ...link.uplink,
         clearAttenuationDb: up.clearDb,
-        rainAttenuationDb: up.rainDb + up.scintillationDb,
+        rainDb: up.rainDb + up.scintillationDb,
       },
     });
     const prepared = preparedLink(oneWay);

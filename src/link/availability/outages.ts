@@ -26,17 +26,17 @@ export interface OutageInput {
 /** How a time out is made up. */
 export interface Outages {
   /** Hours of an average year. */
-  readonly hoursPerYear: number;
+  readonly outageHPerYear: number;
   /** Percent of the worst month (P.841-6). */
   readonly worstMonthPercent: number;
   /** Hours of the worst month. */
-  readonly worstMonthHours: number;
+  readonly worstMonthH: number;
   /** Number of outages a year longer than asked (P.1623-1). */
-  readonly perYear: number;
+  readonly outagesPerYear: number;
   /** Their mean length in minutes; 0 where there are none. */
-  readonly meanMinutes: number;
+  readonly meanDurationMin: number;
   /** Hours of an average year that such outages make up. */
-  readonly hoursInThem: number;
+  readonly countedHPerYear: number;
   /** Names of inputs outside the stated ranges of the recommendations. */
   readonly outsideStatedRange: readonly string[];
 }
@@ -52,29 +52,29 @@ export interface Outages {
  * ```ts
  * import { outages } from 'slantpath/link';
  * const out = outages({ exceededPercent: 0.05, frequencyGHz: 19.7, elevationDeg: 36, attenuationDb: 8 });
- * out.hoursPerYear.toFixed(2); // => '4.38'
+ * out.outageHPerYear.toFixed(2); // => '4.38'
  * ```
  */
 export function outages(input: OutageInput): Outages {
   const given = object('input', input);
   const percent = checkedPercent(given.exceededPercent);
-  const hoursPerYear = (percent / 100) * YEAR_H;
+  const outageHPerYear = (percent / 100) * YEAR_H;
   const worst = worstMonthPercent(percent);
   const fades = fadeDuration({
     frequencyGHz: checkedFrequencyGHz(given.frequencyGHz),
     elevationDeg: given.elevationDeg,
     attenuationDb: given.attenuationDb,
     durationS: inRange('longerThanS', given.longerThanS ?? 10, 1, 1e6, 'is it in seconds?'),
-    totalFadeTimeS: hoursPerYear * 3600,
+    totalFadeTimeS: outageHPerYear * 3600,
   });
-  const hoursInThem = fades.timeInFadesS / 3600;
+  const countedHPerYear = fades.timeInFadesS / 3600;
   return {
-    hoursPerYear,
+    outageHPerYear,
     worstMonthPercent: worst.worstMonthPercent,
-    worstMonthHours: ((worst.worstMonthPercent / 100) * YEAR_H) / 12,
-    perYear: fades.fades,
-    meanMinutes: fades.fades > 0 ? (hoursInThem * 60) / fades.fades : 0,
-    hoursInThem,
+    worstMonthH: ((worst.worstMonthPercent / 100) * YEAR_H) / 12,
+    outagesPerYear: fades.fades,
+    meanDurationMin: fades.fades > 0 ? (countedHPerYear * 60) / fades.fades : 0,
+    countedHPerYear,
     outsideStatedRange: [
       ...worst.outsideStatedRange.map(() => 'exceededPercent'),
       ...fades.outsideStatedRange,

@@ -58,7 +58,7 @@ export function risesDownTo(curve: (exceededPercent: number) => number, path: Ra
  * import { rainFade } from 'slantpath/link';
  * const fade = rainFade({
  *   latitudeDeg: 46.4,
- *   stationHeightKm: 1.9,
+ *   heightM: 1900,
  *   rainHeightKm: 2.9,
  *   rainRate001MmPerH: 35,
  *   frequencyGHz: 12,
@@ -89,17 +89,17 @@ export function rainFade(path: RainPath): FadeDistribution {
  * import { totalFade } from 'slantpath/link';
  * const fade = totalFade({
  *   latitudeDeg: 46.4,
- *   stationHeightKm: 1.9,
+ *   heightM: 1900,
  *   rainHeightKm: 2.9,
  *   rainRate001MmPerH: 35,
  *   frequencyGHz: 20,
  *   elevationDeg: 36,
  *   tiltDeg: 45,
- *   antennaDiameterM: 0.9,
- *   antennaEfficiencyRatio: 0.65,
+ *   diameterM: 0.9,
+ *   efficiencyRatio: 0.65,
  *   wetRefractivityNUnits: 45,
- *   gasAttenuationDb: 0.4,
- *   cloudAttenuationDb: 0.6,
+ *   gasDb: 0.4,
+ *   cloudDb: 0.6,
  * });
  * fade(0.1).attenuationDb.toFixed(2); // => '3.39'
  * ```

@@ -13,10 +13,7 @@ import { type Outages, outages } from './outages.js';
 import { type TotalPath, totalFade } from './rainFades.js';
 
 /** A path through the weather of a place; frequency and antenna are those of the link. */
-export type WeatherPath = Omit<
-  TotalPath,
-  'frequencyGHz' | 'antennaDiameterM' | 'antennaEfficiencyRatio'
->;
+export type WeatherPath = Omit<TotalPath, 'frequencyGHz' | 'diameterM' | 'efficiencyRatio'>;
 
 /** Input of {@link linkBudgetWithAvailability}. */
 export interface BudgetInWeather {
@@ -59,14 +56,14 @@ export interface BudgetWithAvailability {
  *   },
  *   path: {
  *     latitudeDeg: 46.4,
- *     stationHeightKm: 1.9,
+ *     heightM: 1900,
  *     rainHeightKm: 2.9,
  *     rainRate001MmPerH: 35,
  *     elevationDeg: 36,
  *     tiltDeg: 45,
  *     wetRefractivityNUnits: 45,
- *     gasAttenuationDb: 0.4,
- *     cloudAttenuationDb: 0.6,
+ *     gasDb: 0.4,
+ *     cloudDb: 0.6,
  *   },
  * });
  * result.availability.availabilityPercent.toFixed(2); // => '99.99'
@@ -79,15 +76,15 @@ export function linkBudgetWithAvailability(input: BudgetInWeather): BudgetWithAv
   const { downlink, receiver } = object('link', given);
   const link: LinkBudgetInput = {
     ...given,
-    downlink: { clearAttenuationDb: weather.gasAttenuationDb, ...object('downlink', downlink) },
+    downlink: { clearAttenuationDb: weather.gasDb, ...object('downlink', downlink) },
   };
   const clear = linkBudget(link);
   const { frequencyGHz } = link.downlink;
   const fade = totalFade({
     ...weather,
     frequencyGHz,
-    antennaDiameterM: receiver.diameterM,
-    antennaEfficiencyRatio: receiver.efficiencyRatio ?? 0.65,
+    diameterM: receiver.diameterM,
+    efficiencyRatio: receiver.efficiencyRatio ?? 0.65,
   });
   const availability = availabilityForMargin({ link, fade });
   return {

@@ -18,7 +18,7 @@ export type AdjacentChannel =
   | {
       readonly kind: 'interference';
       /** Carrier over interference in dB in the symbol-rate bandwidth: an impairment of the budget. */
-      readonly carrierRatioDb: number;
+      readonly carrierToInterferenceDb: number;
     }
   | {
       /** The spectra do not overlap. */
@@ -82,7 +82,7 @@ function raisedCosine({ symbolRateMBd, rollOffRatio }: ChannelShape, offsetMHz: 
  * import { adjacentChannel } from 'slantpath/link';
  * const shape = { symbolRateMBd: 30, rollOffRatio: 0.2 };
  * const result = adjacentChannel({ wanted: shape, other: shape, spacingMHz: 33 });
- * result.kind === 'interference' && result.carrierRatioDb.toFixed(1); // => '29.5'
+ * result.kind === 'interference' && result.carrierToInterferenceDb.toFixed(1); // => '29.5'
  * ```
  */
 export function adjacentChannel(input: {
@@ -116,5 +116,5 @@ export function adjacentChannel(input: {
     );
   // Below -300 dB, where spectra just touch, the sum may vanish in rounding.
   const share = Math.max(passed / other.symbolRateMBd, 1e-30);
-  return { kind: 'interference', carrierRatioDb: -ratioToDb(share) - levelDb };
+  return { kind: 'interference', carrierToInterferenceDb: -ratioToDb(share) - levelDb };
 }

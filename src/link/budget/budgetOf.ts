@@ -54,7 +54,7 @@ export function budgetOf(link: PreparedLink, weather: Weather = link.weather): L
       terminal.feedLossDb -
       noiseDb,
     carrierDbw: sumDb('feed-loss'),
-    downlinkCn0DbHz: sumDb('boltzmann'),
+    downlinkCarrierToNoiseDensityDbHz: sumDb('boltzmann'),
     downlinkEsN0Db,
     esN0Db,
     ebN0Db: esN0Db - ratioToDb(threshold.bitsPerSymbol),

@@ -5,8 +5,8 @@ import { ratioToDb } from '../../numeric/decibel.js';
 
 /** Which ratio is known. */
 export type KnownRatio =
-  | { /** Carrier over noise density in dBHz. */ readonly cn0DbHz: number }
-  | { /** Carrier over noise in the noise bandwidth, in dB. */ readonly cnDb: number }
+  | { /** Carrier over noise density in dBHz. */ readonly carrierToNoiseDensityDbHz: number }
+  | { /** Carrier over noise in the noise bandwidth, in dB. */ readonly carrierToNoiseDb: number }
   | { /** Energy per symbol over noise density in dB. */ readonly esN0Db: number }
   | { /** Energy per useful bit over noise density in dB. */ readonly ebN0Db: number };
 
@@ -23,9 +23,9 @@ export interface CarrierShape {
 /** One ratio in its four forms. */
 export interface CarrierRatios {
   /** Carrier over noise density in dBHz. */
-  readonly cn0DbHz: number;
+  readonly carrierToNoiseDensityDbHz: number;
   /** Carrier over noise in the noise bandwidth, in dB. */
-  readonly cnDb: number;
+  readonly carrierToNoiseDb: number;
   /** Energy per symbol over noise density in dB. */
   readonly esN0Db: number;
   /** Energy per useful bit over noise density in dB. */
@@ -42,7 +42,7 @@ export function checkedRate(parameter: string, value: number): number {
  *
  * C/N0 = C/N + 10 log10 B = Es/N0 + 10 log10 Rs = Eb/N0 + 10 log10 (Rs m), with m useful bits per symbol.
  *
- * @param known  An object with exactly one of `cn0DbHz`, `cnDb`, `esN0Db`, `ebN0Db`.
+ * @param known  An object with exactly one of `carrierToNoiseDensityDbHz`, `carrierToNoiseDb`, `esN0Db`, `ebN0Db`.
  * @throws {@link DomainError} naming the field that is missing or outside its interval.
  *
  * Source: definitions; noise bandwidth of a root-raised-cosine filter equals the symbol rate.
@@ -50,7 +50,7 @@ export function checkedRate(parameter: string, value: number): number {
  * @example
  * ```ts
  * import { carrierRatios } from 'slantpath/link';
- * carrierRatios({ ebN0Db: 9.6 }, { symbolRateMBd: 0.772, bitsPerSymbol: 2 }).cn0DbHz.toFixed(2); // => '71.49'
+ * carrierRatios({ ebN0Db: 9.6 }, { symbolRateMBd: 0.772, bitsPerSymbol: 2 }).carrierToNoiseDensityDbHz.toFixed(2); // => '71.49'
  * ```
  */
 export function carrierRatios(known: KnownRatio, carrier: CarrierShape): CarrierRatios {
@@ -60,22 +60,23 @@ export function carrierRatios(known: KnownRatio, carrier: CarrierShape): Carrier
   const bandwidthMHz = shape.noiseBandwidthMHz ?? shape.symbolRateMBd;
   const bandwidthDb = ratioToDb(checkedRate('noiseBandwidthMHz', bandwidthMHz) * 1e6);
   const given: Partial<CarrierRatios> = object('known', known);
-  const named = (['cn0DbHz', 'cnDb', 'esN0Db', 'ebN0Db'] as const).filter(
-    (name) => given[name] !== undefined,
-  );
-  const name = named.length === 1 && named[0] !== undefined ? named[0] : 'cn0DbHz';
+  const named = (
+    ['carrierToNoiseDensityDbHz', 'carrierToNoiseDb', 'esN0Db', 'ebN0Db'] as const
+  ).filter((name) => given[name] !== undefined);
+  const name =
+    named.length === 1 && named[0] !== undefined ? named[0] : 'carrierToNoiseDensityDbHz';
   const value = inRange(name, (named.length === 1 ? given[name] : undefined) as number, -400, 400);
   const offsetsDb = {
-    cn0DbHz: 0,
-    cnDb: bandwidthDb,
+    carrierToNoiseDensityDbHz: 0,
+    carrierToNoiseDb: bandwidthDb,
     esN0Db: symbolRateDb,
     ebN0Db: symbolRateDb + bitsDb,
   };
-  const cn0DbHz = value + offsetsDb[name];
+  const carrierToNoiseDensityDbHz = value + offsetsDb[name];
   return {
-    cn0DbHz,
-    cnDb: cn0DbHz - offsetsDb.cnDb + 0,
-    esN0Db: cn0DbHz - offsetsDb.esN0Db + 0,
-    ebN0Db: cn0DbHz - offsetsDb.ebN0Db + 0,
+    carrierToNoiseDensityDbHz,
+    carrierToNoiseDb: carrierToNoiseDensityDbHz - offsetsDb.carrierToNoiseDb + 0,
+    esN0Db: carrierToNoiseDensityDbHz - offsetsDb.esN0Db + 0,
+    ebN0Db: carrierToNoiseDensityDbHz - offsetsDb.ebN0Db + 0,
   };
 }

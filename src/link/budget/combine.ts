@@ -8,7 +8,7 @@ export interface Impairment {
   /** What it is, in kebab-case words: `uplink-noise`, `adjacent-satellites`. */
   readonly name: string;
   /** Carrier over this cause alone, in dB, in the bandwidth of the ratio it is combined with. */
-  readonly carrierRatioDb: number;
+  readonly carrierToImpairmentDb: number;
 }
 
 /** Ratio of a carrier to the sum of causes, from its ratio to each alone, all above -400 dB; no checks. */

@@ -37,7 +37,7 @@ export interface NeighbourInterference {
   /** Gain towards it in dBi. */
   readonly gainDbi: number;
   /** Carrier over its interference in dB. */
-  readonly carrierRatioDb: number;
+  readonly carrierToInterferenceDb: number;
 }
 
 /** Outcome of {@link adjacentSatellites}. */
@@ -47,7 +47,7 @@ export type AdjacentSatellites =
       /** Each neighbour in the order given. */
       readonly neighbours: readonly NeighbourInterference[];
       /** Carrier over all of them in dB: an impairment of the budget. */
-      readonly carrierRatioDb: number;
+      readonly carrierToInterferenceDb: number;
     }
   | {
       /** The pattern says nothing at the angle of one of them. */
@@ -76,7 +76,7 @@ export type AdjacentSatellites =
  *   eirpDensityDbwPerMHz: 35,
  *   neighbours: [{ separationDeg: 3.3, eirpDensityDbwPerMHz: 35 }],
  * });
- * result.kind === 'interference' && result.carrierRatioDb.toFixed(2); // => '19.94'
+ * result.kind === 'interference' && result.carrierToInterferenceDb.toFixed(2); // => '19.94'
  * ```
  */
 export function adjacentSatellites(input: AdjacentSatellitesInput): AdjacentSatellites {
@@ -118,13 +118,15 @@ export function adjacentSatellites(input: AdjacentSatellitesInput): AdjacentSate
     list.push({
       offAxisDeg,
       gainDbi: gain.gainDbi,
-      carrierRatioDb: wantedDb - density - gain.gainDbi + isolation,
+      carrierToInterferenceDb: wantedDb - density - gain.gainDbi + isolation,
     });
   }
   return {
     kind: 'interference',
     neighbours: list,
-    carrierRatioDb: combinedDb(list.map(({ carrierRatioDb }) => carrierRatioDb)),
+    carrierToInterferenceDb: combinedDb(
+      list.map(({ carrierToInterferenceDb }) => carrierToInterferenceDb),
+    ),
   };
 }
 

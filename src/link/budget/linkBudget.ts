@@ -30,13 +30,13 @@ export interface Downlink {
   /** Attenuation in clear weather (gas, thin cloud) in dB, 0 or more; it absorbs and so radiates. Default 0. */
   readonly clearAttenuationDb?: number;
   /** Further attenuation by rain and cloud in dB, 0 or more; it absorbs and so radiates. Default 0. */
-  readonly rainAttenuationDb?: number;
+  readonly rainDb?: number;
   /** Fade that adds no noise (scintillation) in dB, 0 or more; default 0. */
   readonly scintillationDb?: number;
   /** Any other loss in dB, 0 or more, that adds no noise; default 0. */
   readonly otherLossDb?: number;
   /** Mean radiating temperature of air and rain in kelvin; default 275. */
-  readonly mediumTemperatureK?: number;
+  readonly meanRadiatingTemperatureK?: number;
 }
 
 /** Input of {@link linkBudget}. */
@@ -64,7 +64,7 @@ export interface LinkBudget {
   /** Carrier power at the amplifier's input in dBW. */
   readonly carrierDbw: number;
   /** Downlink carrier over thermal noise density in dBHz. */
-  readonly downlinkCn0DbHz: number;
+  readonly downlinkCarrierToNoiseDensityDbHz: number;
   /** Downlink energy per symbol over noise density in dB; equals C/N in the symbol-rate bandwidth. */
   readonly downlinkEsN0Db: number;
   /** With all impairments: energy per symbol over the density of noise and interference, in dB. */

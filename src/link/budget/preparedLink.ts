@@ -53,15 +53,15 @@ export function preparedLink(link: LinkBudgetInput): PreparedLink {
     eirpDbw: inRange('eirpDbw', path.eirpDbw, -50, 100, 'is the EIRP in dBW?'),
     freeSpaceDb: freeSpaceLoss(path).lossDb,
     otherDb: checkedLossDb('otherLossDb', path.otherLossDb ?? 0),
-    mediumK: inRange('mediumTemperatureK', path.mediumTemperatureK ?? 275, 100, 350),
+    mediumK: inRange('meanRadiatingTemperatureK', path.meanRadiatingTemperatureK ?? 275, 100, 350),
     terminal: receiverTerms(receiver, path.frequencyGHz),
     impairmentNames: causes.map((cause, index) => object(`impairments[${index}]`, cause).name),
-    impairmentsDb: causes.map(({ carrierRatioDb }, index) =>
-      inRange(`impairments[${index}].carrierRatioDb`, carrierRatioDb, -400, 400),
+    impairmentsDb: causes.map(({ carrierToImpairmentDb }, index) =>
+      inRange(`impairments[${index}].carrierToImpairmentDb`, carrierToImpairmentDb, -400, 400),
     ),
     weather: {
       clearDb: checkedLossDb('clearAttenuationDb', path.clearAttenuationDb ?? 0),
-      rainDb: checkedLossDb('rainAttenuationDb', path.rainAttenuationDb ?? 0),
+      rainDb: checkedLossDb('rainDb', path.rainDb ?? 0),
       scintillationDb: checkedLossDb('scintillationDb', path.scintillationDb ?? 0),
     },
   };

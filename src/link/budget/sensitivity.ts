@@ -29,9 +29,9 @@ const DOWNLINK = [
   ['eirpDbw', 0, 1],
   ['slantRangeKm', 0, 100],
   ['clearAttenuationDb', 0, 0.1],
-  ['rainAttenuationDb', 0, 1],
+  ['rainDb', 0, 1],
   ['otherLossDb', 0, 0.1],
-  ['mediumTemperatureK', 275, 5],
+  ['meanRadiatingTemperatureK', 275, 5],
 ] as const;
 const RECEIVER = [
   ['diameterM', 0, 0.05],
@@ -64,7 +64,7 @@ const RECEIVER = [
  *   downlink: { eirpDbw: 50, frequencyGHz: 11.7, slantRangeKm: 38000, clearAttenuationDb: 0.2 },
  *   receiver: { diameterM: 0.9, noiseFigureDb: 0.7 },
  * });
- * effects[0]?.parameter; // => 'downlink.rainAttenuationDb'
+ * effects[0]?.parameter; // => 'downlink.rainDb'
  * ```
  */
 export function marginSensitivity(link: LinkBudgetInput): readonly MarginSensitivity[] {

@@ -85,8 +85,8 @@ function checkedPlace(place: FootprintPlace, index?: number): Place {
   const { latitudeDeg, longitudeDeg } = object('place', place);
   const slip = 'were latitude and longitude swapped?';
   return {
-    latDeg: inRange('latitudeDeg', latitudeDeg, -90, 90, slip, index),
-    lonDeg: finite('longitudeDeg', longitudeDeg, undefined, index) % 360,
+    latitudeDeg: inRange('latitudeDeg', latitudeDeg, -90, 90, slip, index),
+    longitudeDeg: finite('longitudeDeg', longitudeDeg, undefined, index) % 360,
   };
 }
 

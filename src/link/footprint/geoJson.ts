@@ -33,8 +33,8 @@ export interface Footprint {
 
 /** A ring with its longitudes unwrapped, so that neighbours never differ by more than half a turn (or by a whole one, as written). */
 export interface Ring {
-  readonly lonDeg: readonly number[];
-  readonly latDeg: readonly number[];
+  readonly longitudeDeg: readonly number[];
+  readonly latitudeDeg: readonly number[];
 }
 
 /** All areas and peaks of one level. */
@@ -42,7 +42,7 @@ export interface Level {
   readonly level: number;
   /** Polygons: outer ring, then holes. */
   readonly polygons: readonly (readonly Ring[])[];
-  readonly peaks: readonly { readonly lonDeg: number; readonly latDeg: number }[];
+  readonly peaks: readonly { readonly longitudeDeg: number; readonly latitudeDeg: number }[];
 }
 
 function malformed(parameter: string, received: unknown, allowed: string, slip?: string): never {
@@ -68,15 +68,15 @@ function ring(path: string, given: readonly Position[]): Ring {
   const last = points[points.length - 1] as readonly [number, number];
   if (first[0] !== last[0] || first[1] !== last[1])
     return malformed(path, given, 'closed: its last position equal to its first');
-  const lonDeg = [first[0]];
+  const longitudeDeg = [first[0]];
   for (let index = 1; index < points.length; index++) {
     const step = (points[index]?.[0] ?? 0) - (points[index - 1]?.[0] ?? 0);
     // A step of more than half a turn is one across the date line that was not cut, but a whole turn is the edge of the map.
     const shortest =
       Math.abs(step) === 360 || Math.abs(step) <= 180 ? step : step - 360 * Math.sign(step);
-    lonDeg.push((lonDeg[index - 1] as number) + shortest);
+    longitudeDeg.push((longitudeDeg[index - 1] as number) + shortest);
   }
-  return { lonDeg, latDeg: points.map(([, lat]) => lat) };
+  return { longitudeDeg, latitudeDeg: points.map(([, lat]) => lat) };
 }
 
 /** Reads a footprint into its levels, lowest first. */
@@ -112,8 +112,8 @@ export function footprintLevels(footprint: Footprint, property: string): Level[]
     };
     switch (shape.type) {
       case 'Point': {
-        const [lonDeg, latDeg] = position(at, shape.coordinates);
-        entry.peaks.push({ lonDeg, latDeg });
+        const [longitudeDeg, latitudeDeg] = position(at, shape.coordinates);
+        entry.peaks.push({ longitudeDeg, latitudeDeg });
         break;
       }
       case 'Polygon':

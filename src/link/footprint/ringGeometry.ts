@@ -5,8 +5,8 @@ import type { Ring } from './geoJson.js';
 
 /** A place in degrees. */
 export interface Place {
-  readonly lonDeg: number;
-  readonly latDeg: number;
+  readonly longitudeDeg: number;
+  readonly latitudeDeg: number;
 }
 
 /**
@@ -16,27 +16,27 @@ export interface Place {
  * followed: an odd number of crossings is inside. A ring that goes once round the globe parts it into two caps; the
  * one whose pole lies nearer to the ring counts as inside.
  */
-export function insideRing({ lonDeg, latDeg }: Ring, place: Place): boolean {
+export function insideRing({ longitudeDeg, latitudeDeg }: Ring, place: Place): boolean {
   let odd = false;
   // A pole itself sees its cap from a hair beside it.
-  const latitude = Math.max(-90 + 1e-9, Math.min(90 - 1e-9, place.latDeg));
-  for (let index = 1; index < lonDeg.length; index++) {
-    const x1 = lonDeg[index - 1] as number;
-    const x2 = lonDeg[index] as number;
+  const latitude = Math.max(-90 + 1e-9, Math.min(90 - 1e-9, place.latitudeDeg));
+  for (let index = 1; index < longitudeDeg.length; index++) {
+    const x1 = longitudeDeg[index - 1] as number;
+    const x2 = longitudeDeg[index] as number;
     if (x1 === x2) continue;
     const west = Math.min(x1, x2);
     const east = Math.max(x1, x2);
     // The place's longitude in the turn that begins at the edge's western end.
-    const x = place.lonDeg + 360 * Math.ceil((west - place.lonDeg) / 360);
+    const x = place.longitudeDeg + 360 * Math.ceil((west - place.longitudeDeg) / 360);
     if (!(x >= west && x < east)) continue;
-    const y1 = latDeg[index - 1] as number;
-    const y2 = latDeg[index] as number;
+    const y1 = latitudeDeg[index - 1] as number;
+    const y2 = latitudeDeg[index] as number;
     if (y1 + ((y2 - y1) * (x - x1)) / (x2 - x1) > latitude) odd = !odd;
   }
-  const turn = (lonDeg[lonDeg.length - 1] as number) - (lonDeg[0] as number);
+  const turn = (longitudeDeg[longitudeDeg.length - 1] as number) - (longitudeDeg[0] as number);
   if (Math.abs(turn) < 180) return odd;
   // Even: on the north pole's side of the ring.
-  const mean = latDeg.reduce((sum, lat) => sum + lat, 0) / latDeg.length;
+  const mean = latitudeDeg.reduce((sum, lat) => sum + lat, 0) / latitudeDeg.length;
   return mean >= 0 ? !odd : odd;
 }
 
@@ -47,9 +47,9 @@ export function insidePolygon(rings: readonly Ring[], place: Place): boolean {
 
 type Vector = readonly [number, number, number];
 
-function unit(lonDeg: number, latDeg: number): Vector {
-  const c = cosDeg(latDeg);
-  return [c * cosDeg(lonDeg), c * sinDeg(lonDeg), sinDeg(latDeg)];
+function unit(longitudeDeg: number, latitudeDeg: number): Vector {
+  const c = cosDeg(latitudeDeg);
+  return [c * cosDeg(longitudeDeg), c * sinDeg(longitudeDeg), sinDeg(latitudeDeg)];
 }
 
 const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
@@ -78,14 +78,14 @@ function arcDistanceDeg(p: Vector, a: Vector, b: Vector): number {
 const PIECE_DEG = 0.5;
 
 /** Angle in degrees from a place to the nearest point of a ring's edges; edges along the rim of the map do not count. */
-export function ringDistanceDeg({ lonDeg, latDeg }: Ring, place: Place): number {
-  const p = unit(place.lonDeg, place.latDeg);
+export function ringDistanceDeg({ longitudeDeg, latitudeDeg }: Ring, place: Place): number {
+  const p = unit(place.longitudeDeg, place.latitudeDeg);
   let least = 180;
-  for (let index = 1; index < lonDeg.length; index++) {
-    const x1 = lonDeg[index - 1] as number;
-    const x2 = lonDeg[index] as number;
-    const y1 = latDeg[index - 1] as number;
-    const y2 = latDeg[index] as number;
+  for (let index = 1; index < longitudeDeg.length; index++) {
+    const x1 = longitudeDeg[index - 1] as number;
+    const x2 = longitudeDeg[index] as number;
+    const y1 = latitudeDeg[index - 1] as number;
+    const y2 = latitudeDeg[index] as number;
     if (isSeam(x1, x2, y1, y2)) continue;
     const pieces = Math.max(
       1,
@@ -110,5 +110,5 @@ function isSeam(x1: number, x2: number, y1: number, y2: number): boolean {
 
 /** Angle on a sphere between two places, in degrees. */
 export function placeDistanceDeg(a: Place, b: Place): number {
-  return angleDeg(unit(a.lonDeg, a.latDeg), unit(b.lonDeg, b.latDeg));
+  return angleDeg(unit(a.longitudeDeg, a.latitudeDeg), unit(b.longitudeDeg, b.latitudeDeg));
 }

@@ -13,7 +13,7 @@ export interface AntennaNoiseInput {
    */
   readonly absorptionDb: number;
   /** Mean radiating temperature of air and rain in kelvin, 100 to 350; default 275 (P.618 without local data). */
-  readonly mediumTemperatureK?: number;
+  readonly meanRadiatingTemperatureK?: number;
   /** Share of the antenna's pattern that looks at the ground, 0 to 1; default 0.06 (practice for a small offset reflector). */
   readonly groundShareRatio?: number;
   /** Temperature of the ground in kelvin, 0 to 350; default 290. */
@@ -52,7 +52,12 @@ export interface AntennaNoise {
 export function antennaNoise(antenna: AntennaNoiseInput): AntennaNoise {
   const input = object('antenna', antenna);
   const absorptionDb = checkedLossDb('absorptionDb', input.absorptionDb);
-  const mediumK = inRange('mediumTemperatureK', input.mediumTemperatureK ?? 275, 100, 350);
+  const mediumK = inRange(
+    'meanRadiatingTemperatureK',
+    input.meanRadiatingTemperatureK ?? 275,
+    100,
+    350,
+  );
   const share = inRange('groundShareRatio', input.groundShareRatio ?? 0.06, 0, 1);
   const groundK = inRange('groundTemperatureK', input.groundTemperatureK ?? 290, 0, 350);
   return antennaNoiseTerms(absorptionDb, mediumK, share, groundK);

@@ -38,7 +38,7 @@ export interface DrivenUplink {
  *   figureOfMeritDbPerK: 3,
  *   feedLossDb: 1,
  * });
- * up.cn0DbHz.toFixed(2); // => '78.22'
+ * up.carrierToNoiseDensityDbHz.toFixed(2); // => '78.22'
  * ```
  */
 export function drivenUplink(uplink: DrivenUplink): UplinkBudget {
@@ -59,6 +59,6 @@ export function drivenUplink(uplink: DrivenUplink): UplinkBudget {
   return {
     terms,
     fluxDensityDbwPerM2: saturationDb - backOffDb,
-    cn0DbHz: terms[5]?.runningDb ?? 0,
+    carrierToNoiseDensityDbHz: terms[5]?.runningDb ?? 0,
   };
 }

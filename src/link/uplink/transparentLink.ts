@@ -46,14 +46,22 @@ export function asOneWay(link: TransparentLinkInput): {
     'symbolRateMBd',
     object('carrier', input.carrier).symbolRateMBd,
   );
-  const { intermodulationRatioDb } = input.transponder;
+  const { carrierToIntermodulationDb } = input.transponder;
   const impairments: Impairment[] = [
-    { name: 'uplink-noise', carrierRatioDb: uplink.cn0DbHz - ratioToDb(symbolRateMBd * 1e6) },
+    {
+      name: 'uplink-noise',
+      carrierToImpairmentDb: uplink.carrierToNoiseDensityDbHz - ratioToDb(symbolRateMBd * 1e6),
+    },
   ];
-  if (intermodulationRatioDb !== undefined)
+  if (carrierToIntermodulationDb !== undefined)
     impairments.push({
       name: 'intermodulation',
-      carrierRatioDb: inRange('intermodulationRatioDb', intermodulationRatioDb, -50, 100),
+      carrierToImpairmentDb: inRange(
+        'carrierToIntermodulationDb',
+        carrierToIntermodulationDb,
+        -50,
+        100,
+      ),
     });
   return {
     uplink,

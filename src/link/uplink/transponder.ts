@@ -35,7 +35,7 @@ export interface Transponder {
   /** How the output follows the input. */
   readonly outputBackOff: OutputBackOff;
   /** Carrier over intermodulation in dB in the symbol-rate bandwidth, -50 to 100; default none. */
-  readonly intermodulationRatioDb?: number;
+  readonly carrierToIntermodulationDb?: number;
 }
 
 /** Where a carrier stands in a transponder. */

@@ -17,7 +17,7 @@ export interface Uplink {
   /** Attenuation in clear weather in dB, 0 or more; default 0. */
   readonly clearAttenuationDb?: number;
   /** Further attenuation by weather in dB, 0 or more; default 0. */
-  readonly rainAttenuationDb?: number;
+  readonly rainDb?: number;
   /** How much of that the station makes good by raising its power, in dB, 0 or more; default 0. */
   readonly powerControlDb?: number;
   /** Pointing and any other loss in dB, 0 or more; default 0. */
@@ -33,7 +33,7 @@ export interface UplinkBudget {
   /** Power flux density at the satellite in dBW/m2. */
   readonly fluxDensityDbwPerM2: number;
   /** Uplink carrier over noise density in dBHz. */
-  readonly cn0DbHz: number;
+  readonly carrierToNoiseDensityDbHz: number;
 }
 
 /**
@@ -53,7 +53,7 @@ export interface UplinkBudget {
  *   slantRangeKm: 37000,
  *   figureOfMeritDbPerK: 3,
  * });
- * up.cn0DbHz.toFixed(2); // => '69.71'
+ * up.carrierToNoiseDensityDbHz.toFixed(2); // => '69.71'
  * ```
  */
 export function uplinkBudget(uplink: Uplink): UplinkBudget {
@@ -61,7 +61,7 @@ export function uplinkBudget(uplink: Uplink): UplinkBudget {
   const eirpDbw = inRange('eirpDbw', input.eirpDbw, -50, 120, 'is the EIRP in dBW?');
   const freeSpaceDb = freeSpaceLoss(input).lossDb;
   const clearDb = checkedLossDb('clearAttenuationDb', input.clearAttenuationDb ?? 0);
-  const rainDb = checkedLossDb('rainAttenuationDb', input.rainAttenuationDb ?? 0);
+  const rainDb = checkedLossDb('rainDb', input.rainDb ?? 0);
   const controlDb = Math.min(rainDb, checkedLossDb('powerControlDb', input.powerControlDb ?? 0));
   const otherDb = checkedLossDb('otherLossDb', input.otherLossDb ?? 0);
   const meritDb = inRange('figureOfMeritDbPerK', input.figureOfMeritDbPerK, -60, 60);
@@ -80,7 +80,7 @@ export function uplinkBudget(uplink: Uplink): UplinkBudget {
     terms,
     // Power at an isotropic antenna over its area.
     fluxDensityDbwPerM2: isotropicDbw - isotropicAreaDb(input.frequencyGHz),
-    cn0DbHz: terms[7]?.runningDb ?? 0,
+    carrierToNoiseDensityDbHz: terms[7]?.runningDb ?? 0,
   };
 }
 

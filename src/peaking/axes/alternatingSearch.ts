@@ -6,7 +6,7 @@ import { cosDeg, sinDeg } from '../../numeric/angle.js';
 /** A lobe over two axes of the mount, and where the search begins. */
 export interface AlternatingInput {
   /** Half-power beamwidths along the lobe's own axes in degrees: narrow, wide (equal for a round reflector). */
-  readonly halfPowerBeamwidthDeg: readonly [number, number];
+  readonly beamwidthDeg: readonly [number, number];
   /** Direction of the narrow axis from the mount's first axis towards its second, in degrees; default 0. */
   readonly narrowAxisDeg?: number;
   /** Angle between the two directions in which the mount's axes move the beam, in degrees, 10 to 170; default 90. */
@@ -52,7 +52,7 @@ export interface AlternatingSearch {
  * ```ts
  * import { alternatingSearch } from 'slantpath/peaking';
  * const search = alternatingSearch({
- *   halfPowerBeamwidthDeg: [1, 2],
+ *   beamwidthDeg: [1, 2],
  *   narrowAxisDeg: 45,
  *   startDeg: [0.5, 0.5],
  * });
@@ -62,11 +62,11 @@ export interface AlternatingSearch {
  */
 export function alternatingSearch(input: AlternatingInput): AlternatingSearch {
   object('input', input);
-  const widths = object('halfPowerBeamwidthDeg', input.halfPowerBeamwidthDeg);
+  const widths = object('beamwidthDeg', input.beamwidthDeg);
   const [narrow, wide] = [0, 1].map((i) =>
     inRange(
-      'halfPowerBeamwidthDeg',
-      positive('halfPowerBeamwidthDeg', widths[i as 0 | 1], undefined, i),
+      'beamwidthDeg',
+      positive('beamwidthDeg', widths[i as 0 | 1], undefined, i),
       1e-4,
       180,
       undefined,

@@ -6,10 +6,10 @@ import { fExceedance } from '../../numeric/beta.js';
 export function bendProbability(
   coefficients: readonly number[],
   covariance: readonly (readonly number[])[],
-  scatterDb: number,
+  standardDeviationDb: number,
   degreesOfFreedom: number,
 ): number {
-  if (scatterDb === 0) return 0;
+  if (standardDeviationDb === 0) return 0;
   const rows = [3, 4, 5].map((i) => [3, 4, 5].map((j) => covariance[i]?.[j] ?? 0));
   const wanted = [3, 4, 5].map((i) => coefficients[i] ?? 0);
   // beta' V^-1 beta by least squares on the factor of V would do; three by three is quicker directly.
@@ -29,7 +29,7 @@ export function bendProbability(
       2 * (b0 * b1 * c01 + b0 * b2 * c02 + b1 * b2 * c12)) /
     determinant;
   return fExceedance(
-    Math.min(1e12, Math.max(0, square / (3 * scatterDb * scatterDb))),
+    Math.min(1e12, Math.max(0, square / (3 * standardDeviationDb * standardDeviationDb))),
     3,
     degreesOfFreedom,
   );

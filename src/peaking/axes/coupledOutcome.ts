@@ -11,7 +11,7 @@ export interface CoupledSamples {
   /** Levels in dBm. */
   readonly levelDbm: ArrayLike<number>;
   /** Standard deviation of one reading in dB, if known; default found from the readings. */
-  readonly scatterDb?: number;
+  readonly standardDeviationDb?: number;
   /** Where the antenna stands now: first and second axis; default the last reading. */
   readonly currentDeg?: readonly [number, number];
 }
@@ -29,7 +29,7 @@ export type CoupledPeak =
       /** Correlation of the two errors, -1 to 1. */
       readonly correlationRatio: number;
       /** Half-power beamwidths along the lobe's own axes, smaller first, in degrees. */
-      readonly halfPowerBeamwidthDeg: readonly [number, number];
+      readonly beamwidthDeg: readonly [number, number];
       /** Direction of the narrow axis from the first axis towards the second, in degrees, (-90, 90]. */
       readonly narrowAxisDeg: number;
       /** Coupling of the axes, -1 to 1; 0 where turning one leaves the other's peak alone. */
@@ -37,7 +37,7 @@ export type CoupledPeak =
       /** Level at the peak in dBm. */
       readonly peakLevelDbm: number;
       /** Standard deviation of one reading in dB. */
-      readonly scatterDb: number;
+      readonly standardDeviationDb: number;
       /** Pointing loss where the antenna stands now, in dB. */
       readonly lossNowDb: number;
       /** Mean pointing loss in dB left by the uncertainty after a move to the peak. */
@@ -92,8 +92,13 @@ export function checkedCoupled(samples: CoupledSamples) {
       inRange('currentDeg', current[1], -720, 720, undefined, 1),
     ] as const,
     knownDb:
-      samples.scatterDb === undefined
+      samples.standardDeviationDb === undefined
         ? undefined
-        : inRange('scatterDb', positive('scatterDb', samples.scatterDb), 1e-6, 50),
+        : inRange(
+            'standardDeviationDb',
+            positive('standardDeviationDb', samples.standardDeviationDb),
+            1e-6,
+            50,
+          ),
   };
 }

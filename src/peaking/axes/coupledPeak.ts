@@ -27,7 +27,7 @@ const BEND_BY_CHANCE = 0.01;
  *   firstDeg: grid.map(([x]) => x),
  *   secondDeg: grid.map(([, y]) => y),
  *   levelDbm: grid.map(([x, y]) => -40 - 3 * (x - 0.2) ** 2 - 3 * (y + 0.1) ** 2),
- *   scatterDb: 0.1,
+ *   standardDeviationDb: 0.1,
  * });
  * fit.kind === 'peak' && fit.positionDeg.map((deg) => deg.toFixed(2)); // => ['0.20', '-0.10']
  * ```
@@ -55,7 +55,7 @@ export function fitCoupledPeak(samples: CoupledSamples): CoupledPeak {
     levels.map((level) => level - top),
   );
   if (fit === undefined) return { kind: 'too-few', readingsNeeded: readingsNeeded + 1 };
-  const scatterDb = knownDb ?? Math.sqrt(fit.sumOfSquares / fit.degreesOfFreedom);
+  const standardDeviationDb = knownDb ?? Math.sqrt(fit.sumOfSquares / fit.degreesOfFreedom);
   const [a = 0, gu = 0, gv = 0, uu = 0, uv = 0, vv = 0] = fit.coefficients;
   const determinant = 4 * uu * vv - uv * uv;
   const pu = (uv * gv - 2 * vv * gu) / determinant;
@@ -63,7 +63,7 @@ export function fitCoupledPeak(samples: CoupledSamples): CoupledPeak {
   const bends = bendProbability(
     fit.coefficients,
     fit.covariance,
-    scatterDb,
+    standardDeviationDb,
     knownDb === undefined ? fit.degreesOfFreedom : 2e4,
   );
   if (!(bends < BEND_BY_CHANCE)) return { kind: 'flat', likelyDeg: null };
@@ -92,7 +92,7 @@ export function fitCoupledPeak(samples: CoupledSamples): CoupledPeak {
     for (let i = 0; i < 2; i++)
       for (let j = 0; j < 2; j++)
         sum += (inverse[p]?.[i] ?? 0) * share(i, j) * (inverse[q]?.[j] ?? 0);
-    return sum * scatterDb * scatterDb;
+    return sum * standardDeviationDb * standardDeviationDb;
   };
   const su = Math.sqrt(covariance(0, 0));
   const sv = Math.sqrt(covariance(1, 1));
@@ -116,14 +116,11 @@ export function fitCoupledPeak(samples: CoupledSamples): CoupledPeak {
     interval95Deg: [interval(pu, su, x), interval(pv, sv, y)],
     standardUncertaintyDeg: [su * x.scale, sv * y.scale],
     correlationRatio: su > 0 && sv > 0 ? covariance(0, 1) / (su * sv) : 0,
-    halfPowerBeamwidthDeg: [
-      Math.sqrt(12 / (mean + reach)),
-      Math.sqrt(12 / Math.max(mean - reach, 1e-12)),
-    ],
+    beamwidthDeg: [Math.sqrt(12 / (mean + reach)), Math.sqrt(12 / Math.max(mean - reach, 1e-12))],
     narrowAxisDeg: reach === 0 ? 0 : (DEGREES_PER_RADIAN * Math.atan2(hxy, (hx - hy) / 2)) / 2,
     couplingRatio: hxy / Math.sqrt(hx * hy),
     peakLevelDbm: top + a + (gu * pu + gv * pv) / 2,
-    scatterDb,
+    standardDeviationDb,
     lossNowDb: hx * dx * dx + 2 * hxy * dx * dy + hy * dy * dy,
     meanLossAtPeakDb: -(uu * covariance(0, 0) + uv * covariance(0, 1) + vv * covariance(1, 1)),
   };

@@ -8,7 +8,7 @@ export interface BandLossInput {
   /** Pointing loss in the band that was read, in dB, 0 or more (of a {@link PeakFound}: any of its losses). */
   readonly lossDb: number;
   /** Half-power beamwidth in the band that was read, in degrees. */
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
   /** Frequency that was read, in GHz. */
   readonly frequencyGHz: number;
   /** Frequency of the other band, in GHz. */
@@ -46,7 +46,7 @@ export interface OtherBandLoss {
  * import { bandLoss } from 'slantpath/peaking';
  * const ka = bandLoss({
  *   lossDb: 0.1,
- *   halfPowerBeamwidthDeg: 1.9,
+ *   beamwidthDeg: 1.9,
  *   frequencyGHz: 11.7,
  *   otherFrequencyGHz: 19.9,
  * });
@@ -56,12 +56,7 @@ export interface OtherBandLoss {
 export function bandLoss(input: BandLossInput): OtherBandLoss {
   object('input', input);
   const lossDb = inRange('lossDb', input.lossDb, 0, 60);
-  const widthDeg = inRange(
-    'halfPowerBeamwidthDeg',
-    positive('halfPowerBeamwidthDeg', input.halfPowerBeamwidthDeg),
-    1e-4,
-    180,
-  );
+  const widthDeg = inRange('beamwidthDeg', positive('beamwidthDeg', input.beamwidthDeg), 1e-4, 180);
   const megahertz = 'is the frequency in GHz?';
   const frequencyGHz = inRange('frequencyGHz', input.frequencyGHz, 0.1, 300, megahertz);
   const other = inRange('otherFrequencyGHz', input.otherFrequencyGHz, 0.1, 300, megahertz);

@@ -29,7 +29,7 @@ export interface Bracketing {
   /** Where in its step the level was on the far side; default `anywhere`. */
   readonly farStop?: BracketStop;
   /** Standard deviation of one displayed level from flicker, in dB; default 0. */
-  readonly scatterDb?: number;
+  readonly standardDeviationDb?: number;
   /** How finely turns are counted (0.25 for quarter turns); default 0 (exactly). */
   readonly countStepTurns?: number;
   /** Turns lost when the sense of turning changes; default 0. */
@@ -71,7 +71,7 @@ export interface Bracket {
   /** Pointing loss in dB that such an error costs on this lobe; `null` without a bound. */
   readonly lossUpper95Db: number | null;
   /** Half-power beamwidth of the lobe as bracketed, in turns; `null` without a drop. */
-  readonly halfPowerBeamwidthTurns: number | null;
+  readonly beamwidthTurns: number | null;
   /** Smallest drop in dB that keeps the loss within `wantedLossDb`, rounding and scatter counted. */
   readonly leastUsefulDropDb: number;
 }
@@ -120,7 +120,7 @@ export function bracketPeak(bracketing: Bracketing): Bracket {
   const outDropDb = input.peakLevelDbm - (out.low + out.high) / 2;
   const farDropDb = input.peakLevelDbm - (far.low + far.high) / 2;
   const width2 = (range: { low: number; high: number }) => (range.high - range.low) ** 2 / 12;
-  const flicker = input.scatterDb ** 2;
+  const flicker = input.standardDeviationDb ** 2;
   const sloped = outDropDb > 0 && farDropDb > 0;
   const fromScatter = sloped
     ? bracketVariance(
@@ -163,10 +163,10 @@ export function bracketPeak(bracketing: Bracketing): Bracket {
     standardUncertaintyDeg: degPerTurn === null ? null : Math.abs(degPerTurn) * standard,
     error95Turns: error95,
     lossUpper95Db: error95 === null ? null : loss(error95),
-    halfPowerBeamwidthTurns: lossPerTurn2 === null ? null : Math.sqrt(12 / lossPerTurn2),
+    beamwidthTurns: lossPerTurn2 === null ? null : Math.sqrt(12 / lossPerTurn2),
     leastUsefulDropDb: usefulDrop({
       levelStepDb: stepDb,
-      scatterDb: input.scatterDb,
+      standardDeviationDb: input.standardDeviationDb,
       wantedLossDb: input.wantedLossDb,
     }),
   };
@@ -190,7 +190,7 @@ function checkedBracketing(bracketing: Bracketing) {
     stepDb: inRange('levelStepDb', bracketing.levelStepDb ?? 0, 0, 20),
     outStop: oneOf('outStop', bracketing.outStop ?? 'anywhere', stops),
     farStop: oneOf('farStop', bracketing.farStop ?? 'anywhere', stops),
-    scatterDb: inRange('scatterDb', bracketing.scatterDb ?? 0, 0, 20),
+    standardDeviationDb: inRange('standardDeviationDb', bracketing.standardDeviationDb ?? 0, 0, 20),
     countStepTurns: inRange('countStepTurns', bracketing.countStepTurns ?? 0, 0, 100),
     lostTurns: inRange(
       'backlashTurns',

@@ -8,7 +8,7 @@ export interface UsefulDropInput {
   /** Step of the displayed level in dB; default 0 (none). */
   readonly levelStepDb?: number;
   /** Standard deviation of one reading in dB; default 0. */
-  readonly scatterDb?: number;
+  readonly standardDeviationDb?: number;
   /** Pointing loss that may be left after the move half way back, in dB; default 0.1. */
   readonly wantedLossDb?: number;
 }
@@ -28,25 +28,25 @@ export interface UsefulDropInput {
  * ```ts
  * import { usefulDrop } from 'slantpath/peaking';
  * usefulDrop({ levelStepDb: 1 }).toFixed(2); // => '1.55'
- * usefulDrop({ levelStepDb: 1, scatterDb: 0.5 }).toFixed(1); // => '4.0'
+ * usefulDrop({ levelStepDb: 1, standardDeviationDb: 0.5 }).toFixed(1); // => '4.0'
  * ```
  */
 export function usefulDrop(input: UsefulDropInput): number {
   object('input', input);
   const stepDb = inRange('levelStepDb', input.levelStepDb ?? 0, 0, 20);
-  const scatterDb = inRange('scatterDb', input.scatterDb ?? 0, 0, 20);
+  const standardDeviationDb = inRange('standardDeviationDb', input.standardDeviationDb ?? 0, 0, 20);
   const wantedDb = positive('wantedLossDb', input.wantedLossDb ?? 0.1);
   inRange('wantedLossDb', wantedDb, 1e-6, 20);
-  if (stepDb === 0 && scatterDb === 0) return 0;
+  if (stepDb === 0 && standardDeviationDb === 0) return 0;
   const share = Math.sqrt(wantedDb);
   const excess = (dropDb: number): number => {
     const root = Math.sqrt(dropDb / (dropDb - stepDb));
     const rounding = (root - 1) / (root + 1);
-    const scatter = (1.96 * scatterDb * Math.SQRT2) / (4 * dropDb);
+    const scatter = (1.96 * standardDeviationDb * Math.SQRT2) / (4 * dropDb);
     return Math.sqrt(dropDb) * (rounding + scatter) - share;
   };
   // Far out both terms fall as 1 / sqrt(d), so this end always satisfies.
-  const far = stepDb + (stepDb + 1.96 * scatterDb * Math.SQRT2) ** 2 / wantedDb + 1;
+  const far = stepDb + (stepDb + 1.96 * standardDeviationDb * Math.SQRT2) ** 2 / wantedDb + 1;
   const near = stepDb * (1 + 1e-12) + 1e-12;
   return bracketedRoot(excess, { from: near, to: far }) ?? near;
 }

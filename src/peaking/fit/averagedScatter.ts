@@ -5,7 +5,7 @@ import { DomainError, inRange, positive } from '../../errors.js';
 /** Readings to be averaged. */
 export interface Averaging {
   /** Standard deviation of one reading in dB. */
-  readonly scatterDb: number;
+  readonly standardDeviationDb: number;
   /** How many readings are averaged, 1 to 100000. */
   readonly readings: number;
   /** Time from one reading to the next in seconds. */
@@ -26,14 +26,14 @@ export interface Averaging {
  * @example
  * ```ts
  * import { averagedScatter } from 'slantpath/peaking';
- * const average = averagedScatter({ scatterDb: 0.4, readings: 10, spacingS: 1, correlationTimeS: 2 });
- * average.scatterDb.toFixed(2); // => '0.23'
+ * const average = averagedScatter({ standardDeviationDb: 0.4, readings: 10, spacingS: 1, correlationTimeS: 2 });
+ * average.standardDeviationDb.toFixed(2); // => '0.23'
  * average.independentReadings.toFixed(1); // => '3.0'
  * ```
  */
 export function averagedScatter(averaging: Averaging): {
   /** Standard deviation of the average in dB. */
-  readonly scatterDb: number;
+  readonly standardDeviationDb: number;
   /** Number of independent readings with the same average scatter. */
   readonly independentReadings: number;
 } {
@@ -44,7 +44,7 @@ export function averagedScatter(averaging: Averaging): {
       received: averaging,
       allowed: 'an object',
     });
-  const scatterDb = inRange('scatterDb', averaging.scatterDb, 0, 50);
+  const standardDeviationDb = inRange('standardDeviationDb', averaging.standardDeviationDb, 0, 50);
   const n = Math.round(inRange('readings', averaging.readings, 1, 100_000));
   const spacingS = positive('spacingS', averaging.spacingS);
   const correlationTimeS = inRange('correlationTimeS', averaging.correlationTimeS ?? 0, 0, 1e9);
@@ -56,5 +56,8 @@ export function averagedScatter(averaging: Averaging): {
     if (power < 1e-18) break;
     sum += 2 * (1 - k / n) * power;
   }
-  return { scatterDb: scatterDb * Math.sqrt(sum / n), independentReadings: n / sum };
+  return {
+    standardDeviationDb: standardDeviationDb * Math.sqrt(sum / n),
+    independentReadings: n / sum,
+  };
 }

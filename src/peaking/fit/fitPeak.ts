@@ -2,7 +2,7 @@
 
 import { studentCoverageFactor } from '../../numeric/student.js';
 import { fiellerInterval, slopeVariance } from './fieller.js';
-import { contradiction, shapeProbability, widthMismatch } from './lobeChecks.js';
+import { contradiction, shapeProbabilityRatio, widthMismatch } from './lobeChecks.js';
 import { fitLobe, fittedQuantities, type LobeDesign, type LobeEstimate } from './lobeFit.js';
 import { fitWithoutOutliers } from './outliers.js';
 import type { IntervalCoverage, PeakFit } from './peakOutcome.js';
@@ -49,7 +49,7 @@ export function fitPeak(samples: PeakSamples): PeakFit {
   const count = {
     readings: levelDbm.length,
     places: new Set(positionDeg).size,
-    readingsNeeded: fitted + (checked.scatterDb === undefined ? 1 : 0),
+    readingsNeeded: fitted + (checked.standardDeviationDb === undefined ? 1 : 0),
     placesNeeded: (design.bend === undefined ? 3 : 2) + (design.fitFloor ? 1 : 0),
   };
   if (count.readings < count.readingsNeeded)
@@ -60,25 +60,25 @@ export function fitPeak(samples: PeakSamples): PeakFit {
     return { kind: 'too-few', reason: design.times === undefined ? 'places' : 'drift', ...count };
   // Rounding adds a twelfth of the step squared to a stated scatter; a found one has it already.
   const statedDb =
-    checked.scatterDb === undefined
+    checked.standardDeviationDb === undefined
       ? undefined
-      : Math.hypot(checked.scatterDb, checked.stepDb / Math.sqrt(12));
+      : Math.hypot(checked.standardDeviationDb, checked.stepDb / Math.sqrt(12));
   const { fit, outliers } = checked.keepAll
     ? { fit: full, outliers: [] }
     : fitWithoutOutliers(design, full, statedDb, checked.stepDb);
-  const shape = shapeProbability(design, fit, outliers, statedDb);
+  const shape = shapeProbabilityRatio(design, fit, outliers, statedDb);
   const wrong = contradiction(design, fit, outliers, statedDb, shape);
   if (wrong !== undefined) return wrong;
   const foundDb = Math.sqrt(fit.sumOfSquares / Math.max(1, fit.degreesOfFreedom));
-  const scatterDb = statedDb ?? foundDb;
+  const standardDeviationDb = statedDb ?? foundDb;
   const factor = studentCoverageFactor(
     0.95,
     statedDb === undefined ? fit.degreesOfFreedom : Number.POSITIVE_INFINITY,
   );
   const covariance = slopeCovariance(fit);
-  const slopes = fiellerInterval(fit, covariance, factor * scatterDb);
+  const slopes = fiellerInterval(fit, covariance, factor * standardDeviationDb);
   if (slopes.kind === 'nothing')
-    return { kind: 'flat', fromDeg: lowDeg, toDeg: highDeg, scatterDb };
+    return { kind: 'flat', fromDeg: lowDeg, toDeg: highDeg, standardDeviationDb };
   const place = -fit.b / (2 * fit.c);
   const positionAt = middleDeg + scaleDeg * place;
   if (slopes.kind === 'slope-only' || (fit.c < 0 && Math.abs(place) > 1)) {
@@ -95,25 +95,25 @@ export function fitPeak(samples: PeakSamples): PeakFit {
       kind: 'not-main-lobe',
       reason: 'dip',
       positionDeg: positionAt,
-      halfPowerBeamwidthDeg: null,
+      beamwidthDeg: null,
     };
-  const mismatch = widthMismatch(design, outliers, scatterDb, statedDb !== undefined);
+  const mismatch = widthMismatch(design, outliers, standardDeviationDb, statedDb !== undefined);
   if (mismatch !== undefined)
     return {
       kind: 'not-main-lobe',
       reason: mismatch.ratio < 1 ? 'too-narrow' : 'too-wide',
       positionDeg: middleDeg + scaleDeg * mismatch.place,
-      halfPowerBeamwidthDeg: mismatch.ratio * (checked.widthDeg ?? 0),
+      beamwidthDeg: mismatch.ratio * (checked.widthDeg ?? 0),
     };
   const { from, to, coverage } = intervalOf(design, fit, outliers, slopes, {
     stepDb: checked.stepDb,
     known: statedDb !== undefined,
-    bendShare: (factor * scatterDb) ** 2 * (covariance.cc / (fit.c * fit.c)),
+    bendShare: (factor * standardDeviationDb) ** 2 * (covariance.cc / (fit.c * fit.c)),
   });
-  const halfPowerBeamwidthDeg = checked.widthDeg ?? scaleDeg * Math.sqrt(-12 / fit.c);
+  const beamwidthDeg = checked.widthDeg ?? scaleDeg * Math.sqrt(-12 / fit.c);
   const interval95Deg = [middleDeg + scaleDeg * from, middleDeg + scaleDeg * to] as const;
   const { own, bands } = lossesOf(
-    { positionDeg: positionAt, interval95Deg, halfPowerBeamwidthDeg, nowDeg: checked.nowDeg },
+    { positionDeg: positionAt, interval95Deg, beamwidthDeg, nowDeg: checked.nowDeg },
     checked.bands,
   );
   return {
@@ -122,19 +122,20 @@ export function fitPeak(samples: PeakSamples): PeakFit {
     interval95Deg,
     coverage,
     standardUncertaintyDeg:
-      (scaleDeg * scatterDb * Math.sqrt(slopeVariance(covariance, place))) / (2 * Math.abs(fit.c)),
+      (scaleDeg * standardDeviationDb * Math.sqrt(slopeVariance(covariance, place))) /
+      (2 * Math.abs(fit.c)),
     peakLevelDbm: topDbm + fit.a - (fit.b * fit.b) / (4 * fit.c),
-    halfPowerBeamwidthDeg,
-    beamwidthUncertaintyDeg:
-      (halfPowerBeamwidthDeg * scatterDb * Math.sqrt(covariance.cc)) / (2 * Math.abs(fit.c)),
-    scatterDb,
+    beamwidthDeg,
+    beamwidthStandardUncertaintyDeg:
+      (beamwidthDeg * standardDeviationDb * Math.sqrt(covariance.cc)) / (2 * Math.abs(fit.c)),
+    standardDeviationDb,
     degreesOfFreedom: statedDb === undefined ? fit.degreesOfFreedom : null,
     driftDbPerMin: driftDbPerMin(checked.timeS, fit),
     noiseFloorDbm: fit.floorDb === undefined ? null : topDbm + fit.floorDb,
     ...own,
     bands,
     outliers,
-    shapeProbability: shape,
+    shapeProbabilityRatio: shape,
   };
 }
 

@@ -22,7 +22,7 @@ const WIDTH_RATIOS = { least: 0.75, most: 1.4 } as const;
  * With two extra quantities the tail of F has the closed form (1 + 2 F / nu)^(-nu / 2); with a stated
  * scatter that of chi-square is exp(-x / 2). Not told where a noise floor or a drift was fitted too.
  */
-export function shapeProbability(
+export function shapeProbabilityRatio(
   design: LobeDesign,
   fit: LobeEstimate,
   outliers: readonly number[],
@@ -48,16 +48,16 @@ export function contradiction(
   statedDb: number | undefined,
   likely: number | null,
 ): Contradictory | undefined {
-  const scatterDb = Math.sqrt(fit.sumOfSquares / Math.max(1, fit.degreesOfFreedom));
+  const standardDeviationDb = Math.sqrt(fit.sumOfSquares / Math.max(1, fit.degreesOfFreedom));
   if (likely !== null && likely < SHAPE_TOO_UNLIKELY && valley(design, fit, outliers))
-    return { kind: 'contradictory', reason: 'two-peaks', scatterDb, probability: likely };
+    return { kind: 'contradictory', reason: 'two-peaks', standardDeviationDb, probability: likely };
   if (statedDb === undefined || fit.degreesOfFreedom < 1) return undefined;
   const probability = chiSquareExceedance(
     Math.min(1e6, fit.sumOfSquares / (statedDb * statedDb)),
     fit.degreesOfFreedom,
   );
   return probability < TOO_UNLIKELY
-    ? { kind: 'contradictory', reason: 'scatter', scatterDb, probability }
+    ? { kind: 'contradictory', reason: 'scatter', standardDeviationDb, probability }
     : undefined;
 }
 
@@ -87,13 +87,15 @@ function valley(design: LobeDesign, fit: LobeEstimate, outliers: readonly number
 export function widthMismatch(
   design: LobeDesign,
   outliers: readonly number[],
-  scatterDb: number,
+  standardDeviationDb: number,
   scatterKnown: boolean,
 ): { readonly ratio: number; readonly place: number } | undefined {
   if (design.bend === undefined) return undefined;
   const free = fitLobe({ ...design, bend: undefined }, weightsOf(design, outliers));
   if (free === undefined || (!scatterKnown && free.degreesOfFreedom < 1)) return undefined;
-  const scatter = scatterKnown ? scatterDb : Math.sqrt(free.sumOfSquares / free.degreesOfFreedom);
+  const scatter = scatterKnown
+    ? standardDeviationDb
+    : Math.sqrt(free.sumOfSquares / free.degreesOfFreedom);
   const factor = studentCoverageFactor(
     0.998,
     scatterKnown ? Number.POSITIVE_INFINITY : free.degreesOfFreedom,

@@ -39,11 +39,11 @@ export interface PeakFound {
   /** Level at the peak in dBm, without the noise floor where one was taken into account. */
   readonly peakLevelDbm: number;
   /** Half-power beamwidth: as given, or as the fit has it, in degrees. */
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
   /** Standard uncertainty of that width in degrees; 0 where it was given. */
-  readonly beamwidthUncertaintyDeg: number;
+  readonly beamwidthStandardUncertaintyDeg: number;
   /** Standard deviation of one reading about the lobe in dB: found, or as given, rounding included. */
-  readonly scatterDb: number;
+  readonly standardDeviationDb: number;
   /** Readings used less fitted quantities; `null` where the scatter was given. */
   readonly degreesOfFreedom: number | null;
   /** Fitted drift in dB per minute; 0 without times. */
@@ -65,7 +65,7 @@ export interface PeakFound {
    * order); small means that the shape is not one. `null` with too few readings to tell, or where a
    * noise floor or a drift was taken into account.
    */
-  readonly shapeProbability: number | null;
+  readonly shapeProbabilityRatio: number | null;
 }
 
 /** The level still rises at the end of the samples. */
@@ -87,7 +87,7 @@ export interface PeakFlat {
   /** Last position read, in degrees. */
   readonly toDeg: number;
   /** Standard deviation of one reading in dB. */
-  readonly scatterDb: number;
+  readonly standardDeviationDb: number;
 }
 
 /** The readings do not have the shape of a main lobe. */
@@ -98,7 +98,7 @@ export interface NotMainLobe {
   /** Position of the extremum in degrees. */
   readonly positionDeg: number;
   /** Half-power beamwidth that the readings have, in degrees; `null` for a dip. */
-  readonly halfPowerBeamwidthDeg: number | null;
+  readonly beamwidthDeg: number | null;
 }
 
 /** Too few readings, or too few places, to say anything. */
@@ -122,7 +122,7 @@ export interface Contradictory {
   /** `scatter`: far more than stated. `two-peaks`: a valley between two peaks. */
   readonly reason: 'scatter' | 'two-peaks';
   /** Standard deviation found about the lobe in dB. */
-  readonly scatterDb: number;
+  readonly standardDeviationDb: number;
   /** Probability that good readings look as bad as these. */
   readonly probability: number;
 }

@@ -7,7 +7,7 @@ export interface PeakBand {
   /** Name to find it by. */
   readonly name: string;
   /** Half-power beamwidth of the antenna in that band, in degrees. */
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
   /** Peak of that band less peak of the band read, in degrees (feeds that squint); default 0. */
   readonly squintDeg?: number;
 }
@@ -23,7 +23,7 @@ export interface PeakSamples {
   /** Where the antenna stands now, in degrees; default the last position. */
   readonly currentPositionDeg?: number;
   /** Half-power beamwidth in degrees, if it is known; default fitted. */
-  readonly halfPowerBeamwidthDeg?: number;
+  readonly beamwidthDeg?: number;
   /** Level without any signal in dBm, if it is known; default none. A reading is signal plus noise power. */
   readonly noiseFloorDbm?: number;
   /** `fitted`: find the noise floor from the readings (some must be near it). Default `as-given`. */
@@ -31,7 +31,7 @@ export interface PeakSamples {
   /** Step of the displayed level in dB; default 0 (none). */
   readonly levelStepDb?: number;
   /** Standard deviation of one reading in dB, without rounding, if it is known; default found from the readings. */
-  readonly scatterDb?: number;
+  readonly standardDeviationDb?: number;
   /** `set-aside`: look for outliers, given four readings to spare (default). `keep`: use every reading. */
   readonly outliers?: 'set-aside' | 'keep';
   /** Other bands whose loss is wanted; default none. */
@@ -48,7 +48,7 @@ export interface CheckedSamples {
   readonly floorDbm: number | undefined;
   readonly fitFloor: boolean;
   readonly stepDb: number;
-  readonly scatterDb: number | undefined;
+  readonly standardDeviationDb: number | undefined;
   readonly keepAll: boolean;
   readonly bands: readonly Required<PeakBand>[];
 }
@@ -78,26 +78,28 @@ export function checkedSamples(samples: PeakSamples): CheckedSamples {
     timeS: samples.timeS === undefined ? undefined : column('timeS', samples.timeS, length, 1e12),
     nowDeg,
     widthDeg:
-      samples.halfPowerBeamwidthDeg === undefined
+      samples.beamwidthDeg === undefined
         ? undefined
-        : beamwidth('halfPowerBeamwidthDeg', samples.halfPowerBeamwidthDeg),
+        : beamwidth('beamwidthDeg', samples.beamwidthDeg),
     floorDbm:
       samples.noiseFloorDbm === undefined
         ? undefined
         : inRange('noiseFloorDbm', samples.noiseFloorDbm, -400, 300),
     fitFloor: choice('noiseFloor', samples.noiseFloor, 'as-given', 'fitted') === 'fitted',
     stepDb: inRange('levelStepDb', samples.levelStepDb ?? 0, 0, 20),
-    scatterDb:
-      samples.scatterDb === undefined
+    standardDeviationDb:
+      samples.standardDeviationDb === undefined
         ? undefined
-        : inRange('scatterDb', positive('scatterDb', samples.scatterDb), 1e-6, 50),
+        : inRange(
+            'standardDeviationDb',
+            positive('standardDeviationDb', samples.standardDeviationDb),
+            1e-6,
+            50,
+          ),
     keepAll: choice('outliers', samples.outliers, 'set-aside', 'keep') === 'keep',
     bands: Array.from(samples.bands ?? [], (band, i) => ({
       name: object(`bands[${i}]`, band).name,
-      halfPowerBeamwidthDeg: beamwidth(
-        `bands[${i}].halfPowerBeamwidthDeg`,
-        band.halfPowerBeamwidthDeg,
-      ),
+      beamwidthDeg: beamwidth(`bands[${i}].beamwidthDeg`, band.beamwidthDeg),
       squintDeg: finite(`bands[${i}].squintDeg`, band.squintDeg ?? 0),
     })),
   };

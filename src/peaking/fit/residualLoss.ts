@@ -8,7 +8,7 @@ import type { PeakBand } from './peakSamples.js';
 interface Found {
   readonly positionDeg: number;
   readonly interval95Deg: Interval95Deg;
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
   readonly nowDeg: number;
 }
 
@@ -31,10 +31,10 @@ export function lossesOf(
     };
   };
   return {
-    own: losses(found.halfPowerBeamwidthDeg, 0),
+    own: losses(found.beamwidthDeg, 0),
     bands: bands.map((band) => ({
       name: band.name,
-      ...losses(band.halfPowerBeamwidthDeg, band.squintDeg),
+      ...losses(band.beamwidthDeg, band.squintDeg),
     })),
   };
 }

@@ -12,7 +12,7 @@ export interface NullBracketing {
   /** Step of the displayed level in dB; default 0. */
   readonly levelStepDb?: number;
   /** Standard deviation of one displayed level in dB; default 0. */
-  readonly scatterDb?: number;
+  readonly standardDeviationDb?: number;
 }
 
 /** The rotation of the null. */
@@ -58,15 +58,20 @@ export function bracketNull(bracketing: NullBracketing): NullBracket {
     'the two places lie on either side of the null, 2 to 170 degrees apart',
   );
   const stepDb = inRange('levelStepDb', bracketing.levelStepDb ?? 0, 0, 20);
-  const scatterDb = inRange('scatterDb', bracketing.scatterDb ?? 0, 0, 20);
+  const standardDeviationDb = inRange(
+    'standardDeviationDb',
+    bracketing.standardDeviationDb ?? 0,
+    0,
+    20,
+  );
   const half = wayDeg / 2;
   const ratio = Math.tanh((stepDb * Math.LN10) / 40);
   const worst = asinDegOfTan((sinDeg(half) / cosDeg(half)) * ratio);
   // Slope of the level there: 20 / ln 10 cot(h) dB per radian, on each side.
   const perDb = (DEGREES_PER_RADIAN * Math.LN10 * sinDeg(half)) / (40 * cosDeg(half));
   const standardUncertaintyDeg =
-    perDb * Math.sqrt((stepDb * stepDb) / 6 + 2 * scatterDb * scatterDb);
-  const error = Math.min(45, worst + 2 * perDb * Math.SQRT2 * scatterDb);
+    perDb * Math.sqrt((stepDb * stepDb) / 6 + 2 * standardDeviationDb * standardDeviationDb);
+  const error = Math.min(45, worst + 2 * perDb * Math.SQRT2 * standardDeviationDb);
   const tangent = sinDeg(error) / cosDeg(error);
   return {
     kind: worst < half ? 'bracketed' : 'blind',

@@ -13,7 +13,7 @@ export interface NullSamples {
   /** Cross-polar level in dBm. */
   readonly levelDbm: ArrayLike<number>;
   /** Standard deviation of one reading in dB, if known; default found from the readings. */
-  readonly scatterDb?: number;
+  readonly standardDeviationDb?: number;
 }
 
 /** Outcome of a fit of the null; read `kind` first. */
@@ -29,7 +29,7 @@ export type NullFit =
       /** Level at right angles to the null in dBm: that of the wanted polarization. */
       readonly topLevelDbm: number;
       /** Standard deviation of one reading in dB. */
-      readonly scatterDb: number;
+      readonly standardDeviationDb: number;
     }
   | {
       /** `not-enclosed`: the null lies beyond the readings; turn on towards `towards`. */
@@ -80,7 +80,7 @@ export function fitNull(samples: NullSamples): NullFit {
   if (best === undefined) return { kind: 'flat' };
   const { state, fit, sumOfSquares } = best;
   const spare = Math.max(1, n - 3);
-  const scatterDb = knownDb ?? Math.sqrt(sumOfSquares / spare);
+  const standardDeviationDb = knownDb ?? Math.sqrt(sumOfSquares / spare);
   // The null takes two quantities more than a constant; F by its closed form for two.
   const gain = flat - sumOfSquares;
   const chance =
@@ -98,7 +98,8 @@ export function fitNull(samples: NullSamples): NullFit {
     0.95,
     knownDb === undefined ? n - 3 : Number.POSITIVE_INFINITY,
   );
-  const half = (factor * scatterDb * Math.sqrt(fit.covariance[1]?.[1] ?? 0)) / RADIANS_PER_DEGREE;
+  const half =
+    (factor * standardDeviationDb * Math.sqrt(fit.covariance[1]?.[1] ?? 0)) / RADIANS_PER_DEGREE;
   const nullDeg = state[1] / RADIANS_PER_DEGREE;
   const leak = Math.max(LEAST_LEAK, Math.exp(state[2]));
   return {
@@ -107,7 +108,7 @@ export function fitNull(samples: NullSamples): NullFit {
     interval95Deg: [nullDeg - half, nullDeg + half],
     depthDb: ratioToDb((1 + leak) / leak),
     topLevelDbm: state[0] + ratioToDb(1 + leak),
-    scatterDb,
+    standardDeviationDb,
   };
 }
 
@@ -212,8 +213,13 @@ function checkedNull(samples: NullSamples) {
       inRange('levelDbm', finite('levelDbm', y, undefined, i), -300, 300, undefined, i),
     ),
     knownDb:
-      samples.scatterDb === undefined
+      samples.standardDeviationDb === undefined
         ? undefined
-        : inRange('scatterDb', positive('scatterDb', samples.scatterDb), 1e-6, 50),
+        : inRange(
+            'standardDeviationDb',
+            positive('standardDeviationDb', samples.standardDeviationDb),
+            1e-6,
+            50,
+          ),
   };
 }

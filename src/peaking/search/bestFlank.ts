@@ -17,7 +17,7 @@ export function bestFlank(
   { settings, readings, placeTurns }: PeakSearch,
   peakTurns: number,
 ): number {
-  const width = settings.halfPowerBeamwidthTurns;
+  const width = settings.beamwidthTurns;
   const places = readings.map((reading) => (reading.placeTurns - peakTurns) / width);
   const shift = (settings.levelStepDb ?? 0) > 0 ? SHIFT * ((readings.length % 3) - 1) : 0;
   const top = readings.reduce((most, { levelDbm }) => Math.max(most, levelDbm), -400);
@@ -30,14 +30,15 @@ export function bestFlank(
     const bound = peakBound({
       positionDeg: [...places, candidate],
       peakDeg: 0,
-      halfPowerBeamwidthDeg: 1,
-      scatterDb: 1,
+      beamwidthDeg: 1,
+      standardDeviationDb: 1,
       width: settings.beamwidth === 'rough' && readings.length > 2 ? 'unknown' : 'known',
       ...(aboveDb === undefined ? {} : { peakAboveNoiseDb: aboveDb }),
     });
     const place = peakTurns + candidate * width;
     const turning = 1 + (TURNING_COST * Math.abs(place - placeTurns)) / width;
-    const cost = (bound.kind === 'bound' ? bound.standardDeviationDeg : Number.MAX_VALUE) * turning;
+    const cost =
+      (bound.kind === 'bound' ? bound.standardUncertaintyDeg : Number.MAX_VALUE) * turning;
     if (cost < least) {
       least = cost;
       best = place;

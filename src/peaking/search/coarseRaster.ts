@@ -6,7 +6,7 @@ import { cosDeg } from '../../numeric/angle.js';
 /** What is searched, and how fast. */
 export interface CoarseRasterInput {
   /** Half-power beamwidth in degrees. */
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
   /** The satellite is within this many degrees of the preset azimuth, either way; 0 to 180. */
   readonly azimuthWithinDeg: number;
   /** The satellite is within this many degrees of the preset elevation, either way; 0 to 90. */
@@ -69,7 +69,7 @@ const DWELL_SHARE = 0.9;
  * ```ts
  * import { coarseRaster } from 'slantpath/peaking';
  * const raster = coarseRaster({
- *   halfPowerBeamwidthDeg: 2,
+ *   beamwidthDeg: 2,
  *   azimuthWithinDeg: 10,
  *   elevationWithinDeg: 2,
  *   elevationDeg: 36,
@@ -81,12 +81,7 @@ const DWELL_SHARE = 0.9;
  */
 export function coarseRaster(input: CoarseRasterInput): CoarseRaster {
   object('input', input);
-  const width = inRange(
-    'halfPowerBeamwidthDeg',
-    positive('halfPowerBeamwidthDeg', input.halfPowerBeamwidthDeg),
-    0.01,
-    60,
-  );
+  const width = inRange('beamwidthDeg', positive('beamwidthDeg', input.beamwidthDeg), 0.01, 60);
   const azimuth = inRange('azimuthWithinDeg', input.azimuthWithinDeg, 0, 180);
   const within = inRange('elevationWithinDeg', input.elevationWithinDeg, 0, 90);
   const middle = inRange('elevationDeg', input.elevationDeg, 0, 89);

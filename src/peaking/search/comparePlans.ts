@@ -17,9 +17,9 @@ export type PeakPlan = 'bracketing' | 'three-points' | 'sweep' | 'adaptive';
 /** The axis and the level meter. */
 export interface PlanComparisonInput {
   /** Half-power beamwidth in turns of the adjuster. */
-  readonly halfPowerBeamwidthTurns: number;
+  readonly beamwidthTurns: number;
   /** Standard deviation of one reading in dB, above 0. */
-  readonly scatterDb: number;
+  readonly standardDeviationDb: number;
   /** Step of the displayed level in dB; default 0. */
   readonly levelStepDb?: number;
   /** The start lies anywhere within this many turns of the peak; default half the beamwidth. */
@@ -44,7 +44,7 @@ export interface PlanResult {
   /** Mean pointing loss left in dB. */
   readonly meanLossDb: number;
   /** Pointing loss in dB that 95 % of the runs stay below. */
-  readonly loss95Db: number;
+  readonly lossUpper95Db: number;
   /** Share of all runs that end within the target, 0 to 1. */
   readonly withinTargetRatio: number;
   /** Share of the runs that the plan itself brought to an end, 0 to 1. */
@@ -65,14 +65,14 @@ export interface PlanResult {
  * @example
  * ```ts
  * import { comparePlans } from 'slantpath/peaking';
- * const plans = comparePlans({ halfPowerBeamwidthTurns: 3, scatterDb: 0.3, runs: 200 });
+ * const plans = comparePlans({ beamwidthTurns: 3, standardDeviationDb: 0.3, runs: 200 });
  * plans.map(({ plan }) => plan).join(' '); // => 'bracketing three-points sweep adaptive'
  * ```
  */
 export function comparePlans(input: PlanComparisonInput): readonly PlanResult[] {
   object('input', input);
-  const width = positive('halfPowerBeamwidthTurns', input.halfPowerBeamwidthTurns);
-  inRange('halfPowerBeamwidthTurns', width, 1e-4, 1e4);
+  const width = positive('beamwidthTurns', input.beamwidthTurns);
+  inRange('beamwidthTurns', width, 1e-4, 1e4);
   const within =
     inRange('startWithinTurns', input.startWithinTurns ?? width / 2, 0, 2 * width) / width;
   const stride =
@@ -84,7 +84,12 @@ export function comparePlans(input: PlanComparisonInput): readonly PlanResult[] 
     ) / width;
   const runs = Math.round(inRange('runs', input.runs ?? 2000, 100, 100_000));
   const settings = {
-    scatterDb: inRange('scatterDb', positive('scatterDb', input.scatterDb), 1e-3, 5),
+    standardDeviationDb: inRange(
+      'standardDeviationDb',
+      positive('standardDeviationDb', input.standardDeviationDb),
+      1e-3,
+      5,
+    ),
     stepDb: inRange('levelStepDb', input.levelStepDb ?? 0, 0, 3),
     targetDb: inRange('targetLossDb', input.targetLossDb ?? 0.1, 1e-3, 3),
     stride,
@@ -118,7 +123,7 @@ function summary(
     readings: mean(({ readings }) => readings),
     turns: mean(({ turning }) => turning) * width,
     meanLossDb: mean(({ lossDb }) => lossDb),
-    loss95Db: losses[Math.ceil(0.95 * losses.length) - 1] ?? 0,
+    lossUpper95Db: losses[Math.ceil(0.95 * losses.length) - 1] ?? 0,
     withinTargetRatio: mean(({ lossDb }) => (lossDb <= targetDb ? 1 : 0)),
     finishedRatio: mean(({ finished }) => (finished ? 1 : 0)),
   };

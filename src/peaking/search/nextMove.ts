@@ -77,14 +77,14 @@ const ENOUGH_TO_SEE = 8;
  * @example
  * ```ts
  * import { afterReading, beginPeakSearch, nextMove } from 'slantpath/peaking';
- * const search = beginPeakSearch({ halfPowerBeamwidthTurns: 3, scatterDb: 0.3 });
+ * const search = beginPeakSearch({ beamwidthTurns: 3, standardDeviationDb: 0.3 });
  * const move = nextMove(afterReading(search, -41));
  * move.kind === 'turn-and-read' && move.toTurns; // => 1.5
  * ```
  */
 export function nextMove(search: PeakSearch): NextMove {
   const { settings, readings, placeTurns } = checkedSearch(search);
-  const width = settings.halfPowerBeamwidthTurns;
+  const width = settings.beamwidthTurns;
   const [least, most] = settings.limitsTurns ?? [
     Number.NEGATIVE_INFINITY,
     Number.POSITIVE_INFINITY,
@@ -140,7 +140,7 @@ export function nextMove(search: PeakSearch): NextMove {
 
 /** Whether the lobe was read on both flanks, at least a fifth of the beamwidth from the peak. */
 function readOnBothSides({ settings, readings }: PeakSearch, peak: number): boolean {
-  const least = settings.halfPowerBeamwidthTurns / 5;
+  const least = settings.beamwidthTurns / 5;
   return (
     readings.some(({ placeTurns }) => placeTurns < peak - least) &&
     readings.some(({ placeTurns }) => placeTurns > peak + least)

@@ -11,9 +11,9 @@ export interface PeakBoundInput {
   /** Place of the peak in degrees. */
   readonly peakDeg: number;
   /** Half-power beamwidth in degrees. */
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
   /** Standard deviation of one reading in dB, above 0. */
-  readonly scatterDb: number;
+  readonly standardDeviationDb: number;
   /** Step of the display in dB, counted as a twelfth of its square in variance; default 0. */
   readonly levelStepDb?: number;
   /** Whether the width is known beforehand; default `unknown`. */
@@ -29,11 +29,11 @@ export type PeakBound =
   | {
       readonly kind: 'bound';
       /** Least standard deviation of an unbiased estimate of the peak in degrees. */
-      readonly standardDeviationDeg: number;
+      readonly standardUncertaintyDeg: number;
       /** Mean pointing loss in dB that such an estimate leaves: 12 (deviation / beamwidth)^2. */
       readonly meanLossDb: number;
       /** Pointing loss in dB not exceeded with 95 % confidence after moving there. */
-      readonly loss95Db: number;
+      readonly lossUpper95Db: number;
     }
   | { readonly kind: 'undetermined' };
 
@@ -53,18 +53,18 @@ export type PeakBound =
  * const bound = peakBound({
  *   positionDeg: [-1, -0.5, 0, 0.5, 1],
  *   peakDeg: 0,
- *   halfPowerBeamwidthDeg: 2,
- *   scatterDb: 0.3,
+ *   beamwidthDeg: 2,
+ *   standardDeviationDb: 0.3,
  * });
- * bound.kind === 'bound' && bound.standardDeviationDeg.toFixed(4); // => '0.0316'
+ * bound.kind === 'bound' && bound.standardUncertaintyDeg.toFixed(4); // => '0.0316'
  * ```
  */
 export function peakBound(input: PeakBoundInput): PeakBound {
   object('input', input);
   const places = object('positionDeg', input.positionDeg);
   const peakDeg = inRange('peakDeg', input.peakDeg, -720, 720);
-  const widthDeg = inRange('halfPowerBeamwidthDeg', input.halfPowerBeamwidthDeg, 1e-4, 180);
-  const scatterDb = positive('scatterDb', input.scatterDb);
+  const widthDeg = inRange('beamwidthDeg', input.beamwidthDeg, 1e-4, 180);
+  const standardDeviationDb = positive('standardDeviationDb', input.standardDeviationDb);
   const stepDb = inRange('levelStepDb', input.levelStepDb ?? 0, 0, 20);
   const aboveDb =
     input.peakAboveNoiseDb === undefined
@@ -104,13 +104,13 @@ export function peakBound(input: PeakBoundInput): PeakBound {
   const fit = linearLeastSquares(columns, offset);
   const variance = fit?.covariance[1]?.[1];
   if (variance === undefined || !Number.isFinite(variance)) return { kind: 'undetermined' };
-  const deviation = Math.sqrt(variance) * Math.hypot(scatterDb, stepDb / Math.sqrt(12));
+  const deviation = Math.sqrt(variance) * Math.hypot(standardDeviationDb, stepDb / Math.sqrt(12));
   const meanLossDb = 12 * deviation * deviation;
   return {
     kind: 'bound',
-    standardDeviationDeg: deviation * widthDeg,
+    standardUncertaintyDeg: deviation * widthDeg,
     meanLossDb,
-    loss95Db: 1.959963984540054 ** 2 * meanLossDb,
+    lossUpper95Db: 1.959963984540054 ** 2 * meanLossDb,
   };
 }
 
@@ -123,14 +123,14 @@ export function peakBound(input: PeakBoundInput): PeakBound {
  * @example
  * ```ts
  * import { planEfficiency } from 'slantpath/peaking';
- * const plan = { positionDeg: [-1, 0, 1], peakDeg: 0, halfPowerBeamwidthDeg: 2, scatterDb: 0.3 };
+ * const plan = { positionDeg: [-1, 0, 1], peakDeg: 0, beamwidthDeg: 2, standardDeviationDb: 0.3 };
  * planEfficiency(plan, 0.05).toFixed(2); // => '0.50'
  * ```
  */
 export function planEfficiency(plan: PeakBoundInput, rmsErrorDeg: number): number {
   const bound = peakBound(plan);
   const reached = positive('rmsErrorDeg', rmsErrorDeg);
-  return bound.kind === 'bound' ? (bound.standardDeviationDeg / reached) ** 2 : 0;
+  return bound.kind === 'bound' ? (bound.standardUncertaintyDeg / reached) ** 2 : 0;
 }
 
 /** Level of the signal in dB at an offset in beamwidths, noise floor included, relative to the bare peak. */

@@ -5,13 +5,13 @@ import { DomainError, inRange, object, oneOf, positive } from '../../errors.js';
 /** What is known before the search. Places are turns of the adjuster from any zero. */
 export interface PeakSearchSettings {
   /** Half-power beamwidth in turns of the adjuster: beamwidth over degrees per turn. */
-  readonly halfPowerBeamwidthTurns: number;
+  readonly beamwidthTurns: number;
   /** Whether that width is relied on (`known`, default) or only guides the steps (`rough`). */
   readonly beamwidth?: 'known' | 'rough';
   /** Pointing loss in dB to be reached with 95 % confidence; default 0.1. */
   readonly targetLossDb?: number;
   /** Standard deviation of one reading in dB, if known: watch the level for a while; default found on the way. */
-  readonly scatterDb?: number;
+  readonly standardDeviationDb?: number;
   /** Step of the displayed level in dB; default 0. */
   readonly levelStepDb?: number;
   /** Level without signal in dBm, if known; default none. */
@@ -58,7 +58,7 @@ export interface PeakSearch {
  * @example
  * ```ts
  * import { beginPeakSearch } from 'slantpath/peaking';
- * beginPeakSearch({ halfPowerBeamwidthTurns: 3, scatterDb: 0.3 }).readings.length; // => 0
+ * beginPeakSearch({ beamwidthTurns: 3, standardDeviationDb: 0.3 }).readings.length; // => 0
  * ```
  */
 export function beginPeakSearch(settings: PeakSearchSettings, placeTurns = 0): PeakSearch {
@@ -80,7 +80,7 @@ export function beginPeakSearch(settings: PeakSearchSettings, placeTurns = 0): P
  * @example
  * ```ts
  * import { afterReading, beginPeakSearch } from 'slantpath/peaking';
- * const search = afterReading(beginPeakSearch({ halfPowerBeamwidthTurns: 3 }), -41.5);
+ * const search = afterReading(beginPeakSearch({ beamwidthTurns: 3 }), -41.5);
  * search.readings.length; // => 1
  * ```
  */
@@ -98,7 +98,7 @@ export function afterReading(search: PeakSearch, levelDbm: number): PeakSearch {
  * @example
  * ```ts
  * import { afterMove, beginPeakSearch } from 'slantpath/peaking';
- * const search = beginPeakSearch({ halfPowerBeamwidthTurns: 3 });
+ * const search = beginPeakSearch({ beamwidthTurns: 3 });
  * afterMove(search, { legsTurns: [1.5], toTurns: 1.5, toPeak: false }).placeTurns; // => 1.5
  * ```
  */
@@ -132,12 +132,17 @@ export function afterMove(
 export function checkedSearch(search: PeakSearch): PeakSearch {
   const { settings, readings } = object('search', search);
   object('settings', settings);
-  const width = positive('settings.halfPowerBeamwidthTurns', settings.halfPowerBeamwidthTurns);
-  inRange('settings.halfPowerBeamwidthTurns', width, 1e-4, 1e4);
+  const width = positive('settings.beamwidthTurns', settings.beamwidthTurns);
+  inRange('settings.beamwidthTurns', width, 1e-4, 1e4);
   oneOf('settings.beamwidth', settings.beamwidth ?? 'known', ['known', 'rough']);
   inRange('settings.targetLossDb', settings.targetLossDb ?? 0.1, 1e-4, 3);
-  if (settings.scatterDb !== undefined)
-    inRange('settings.scatterDb', positive('settings.scatterDb', settings.scatterDb), 1e-6, 50);
+  if (settings.standardDeviationDb !== undefined)
+    inRange(
+      'settings.standardDeviationDb',
+      positive('settings.standardDeviationDb', settings.standardDeviationDb),
+      1e-6,
+      50,
+    );
   inRange('settings.levelStepDb', settings.levelStepDb ?? 0, 0, 20);
   if (settings.noiseFloorDbm !== undefined)
     inRange('settings.noiseFloorDbm', settings.noiseFloorDbm, -400, 300);

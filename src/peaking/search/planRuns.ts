@@ -11,7 +11,7 @@ import { afterMove, afterReading, beginPeakSearch } from './peakSearch.js';
 /** A technician's axis: places in beamwidths, the peak at `peak`. */
 export interface SimulatedAxis {
   readonly peak: number;
-  readonly scatterDb: number;
+  readonly standardDeviationDb: number;
   readonly stepDb: number;
   readonly targetDb: number;
   /** Turns between readings while turning steadily, in beamwidths. */
@@ -35,8 +35,8 @@ const MOST_DROP_DB = 8;
 /** Most passes or repeats of one run. */
 const MOST_REPEATS = 200;
 
-function read({ peak, scatterDb, stepDb, random }: SimulatedAxis, place: number): number {
-  const level = -12 * (place - peak) ** 2 + scatterDb * random.normal();
+function read({ peak, standardDeviationDb, stepDb, random }: SimulatedAxis, place: number): number {
+  const level = -12 * (place - peak) ** 2 + standardDeviationDb * random.normal();
   return stepDb > 0 ? stepDb * Math.round(level / stepDb) : level;
 }
 
@@ -57,7 +57,7 @@ function repeatsFor(lossDb: number, targetDb: number): number {
 export function bracketingRun(axis: SimulatedAxis): PlanRun {
   const useful = usefulDrop({
     levelStepDb: axis.stepDb,
-    scatterDb: axis.scatterDb,
+    standardDeviationDb: axis.standardDeviationDb,
     wantedLossDb: axis.targetDb,
   });
   const wanted = Math.min(MOST_DROP_DB, Math.max(LEAST_DROP_DB, useful));
@@ -106,7 +106,7 @@ export function bracketingRun(axis: SimulatedAxis): PlanRun {
         turnsOut: path,
         turnsBack: path,
         levelStepDb: axis.stepDb,
-        scatterDb: axis.scatterDb,
+        standardDeviationDb: axis.standardDeviationDb,
       });
       repeats = repeatsFor(bracket.lossUpper95Db ?? axis.targetDb * MOST_REPEATS, axis.targetDb);
     }
@@ -134,17 +134,17 @@ function plannedRun(axis: SimulatedAxis, places: readonly number[]): PlanRun {
   const bound = peakBound({
     positionDeg: places,
     peakDeg: 0,
-    halfPowerBeamwidthDeg: 1,
-    scatterDb: Math.max(axis.scatterDb, 1e-3),
+    beamwidthDeg: 1,
+    standardDeviationDb: Math.max(axis.standardDeviationDb, 1e-3),
     levelStepDb: axis.stepDb,
   });
-  const repeats = repeatsFor(bound.kind === 'bound' ? bound.loss95Db : 1, axis.targetDb);
+  const repeats = repeatsFor(bound.kind === 'bound' ? bound.lossUpper95Db : 1, axis.targetDb);
   const positionDeg = places.flatMap((place) => new Array<number>(repeats).fill(place));
   const levelDbm = positionDeg.map((place) => read(axis, place));
   const fit = fitPeak({
     positionDeg,
     levelDbm,
-    scatterDb: Math.max(axis.scatterDb, 1e-3),
+    standardDeviationDb: Math.max(axis.standardDeviationDb, 1e-3),
     levelStepDb: axis.stepDb,
     outliers: 'keep',
   });
@@ -165,9 +165,9 @@ function plannedRun(axis: SimulatedAxis, places: readonly number[]): PlanRun {
 /** The adaptive search, one instruction at a time. */
 export function adaptiveRun(axis: SimulatedAxis): PlanRun {
   let search = beginPeakSearch({
-    halfPowerBeamwidthTurns: 1,
+    beamwidthTurns: 1,
     targetLossDb: axis.targetDb,
-    scatterDb: Math.max(axis.scatterDb, 1e-3),
+    standardDeviationDb: Math.max(axis.standardDeviationDb, 1e-3),
     levelStepDb: axis.stepDb,
     mostReadings: 200,
   });

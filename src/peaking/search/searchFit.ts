@@ -26,7 +26,7 @@ const FARTHEST_GUESS = 2;
 
 /** Fits the readings (two at least), with places in beamwidths from the first. */
 export function searchFit({ settings, readings, placeTurns }: PeakSearch): SearchFit {
-  const width = settings.halfPowerBeamwidthTurns;
+  const width = settings.beamwidthTurns;
   const zero = readings[0]?.placeTurns ?? 0;
   const known = settings.beamwidth !== 'rough';
   const positionDeg = readings.map((reading) => (reading.placeTurns - zero) / width);
@@ -36,8 +36,10 @@ export function searchFit({ settings, readings, placeTurns }: PeakSearch): Searc
     levelDbm,
     currentPositionDeg: (placeTurns - zero) / width,
     levelStepDb: settings.levelStepDb ?? 0,
-    ...(known ? { halfPowerBeamwidthDeg: 1 } : {}),
-    ...(settings.scatterDb === undefined ? {} : { scatterDb: settings.scatterDb }),
+    ...(known ? { beamwidthDeg: 1 } : {}),
+    ...(settings.standardDeviationDb === undefined
+      ? {}
+      : { standardDeviationDb: settings.standardDeviationDb }),
     ...(settings.noiseFloorDbm === undefined ? {} : { noiseFloorDbm: settings.noiseFloorDbm }),
   });
   const turns = (beamwidths: number) => zero + beamwidths * width;
@@ -83,7 +85,7 @@ export function legsToPeak(search: PeakSearch, peakTurns: number): readonly numb
   const way = peakTurns - placeTurns;
   if (lost === 0 || (way !== 0 && way > 0 === up)) return legsTo(search, peakTurns);
   // A tenth of the beamwidth beyond, so that the thread bears before the peak is reached.
-  const margin = settings.halfPowerBeamwidthTurns / 10;
+  const margin = settings.beamwidthTurns / 10;
   const before = peakTurns + (up ? -margin : margin);
   const back = (up ? 1 : -1) * (margin + lost);
   return [...legsTo(search, before), back];

@@ -31,7 +31,7 @@ export interface ApertureLobe {
   /** Its peak below that of the main lobe in dB, 0 or more. */
   readonly belowMainDb: number;
   /** Width between the points half as strong as its own peak, in degrees. */
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
 }
 
 /** Least diameter in wavelengths at which scalar aperture theory is used. */
@@ -97,7 +97,7 @@ export function apertureLevelDb(aperture: ApertureInput, offsetDeg: number): num
  * ```ts
  * import { apertureLobes } from 'slantpath/peaking';
  * const [main, side] = apertureLobes({ diameterM: 0.9, frequencyGHz: 11.7 });
- * main?.halfPowerBeamwidthDeg.toFixed(2); // => '1.86'
+ * main?.beamwidthDeg.toFixed(2); // => '1.86'
  * side?.belowMainDb.toFixed(1); // => '22.3'
  * ```
  */
@@ -108,7 +108,7 @@ export function apertureLobes(aperture: ApertureInput, lobes = 2): readonly Aper
     bracketedRoot((u) => Math.abs(field(u)) - top * Math.SQRT1_2, { from, to }) ?? to;
   const mainHalf = half(0, nextNull(field, 0.5), 1);
   const found: ApertureLobe[] = [
-    { order: 0, offsetDeg: 0, belowMainDb: 0, halfPowerBeamwidthDeg: 2 * angleOf(mainHalf) },
+    { order: 0, offsetDeg: 0, belowMainDb: 0, beamwidthDeg: 2 * angleOf(mainHalf) },
   ];
   let from = nextNull(field, 0.5);
   for (let order = 1; order <= count; order++) {
@@ -119,8 +119,7 @@ export function apertureLobes(aperture: ApertureInput, lobes = 2): readonly Aper
       order,
       offsetDeg: angleOf(top.at),
       belowMainDb: -2 * ratioToDb(height),
-      halfPowerBeamwidthDeg:
-        angleOf(half(top.at, to, height)) - angleOf(half(from, top.at, height)),
+      beamwidthDeg: angleOf(half(top.at, to, height)) - angleOf(half(from, top.at, height)),
     });
     from = to;
   }

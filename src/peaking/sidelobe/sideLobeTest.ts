@@ -9,15 +9,15 @@ export interface SideLobeTestInput {
   /** The aperture, across the axis that was turned; or its lobes, from {@link apertureLobes}, to test many peaks. */
   readonly aperture: ApertureInput | readonly ApertureLobe[];
   /** Half-power beamwidth of the peak found, in degrees ({@link fitPeak} without a given width). */
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
   /** Its standard uncertainty in degrees, 0 or more. */
-  readonly beamwidthUncertaintyDeg: number;
+  readonly beamwidthStandardUncertaintyDeg: number;
   /** Level of the peak found in dBm, noise included; default not used. */
   readonly peakLevelDbm?: number;
   /** Level expected of the main peak in dBm; default not used. */
   readonly expectedLevelDbm?: number;
   /** Standard uncertainty of that expectation in dB; default 3 (receiving units differ by 5 dB and more). */
-  readonly levelUncertaintyDb?: number;
+  readonly levelStandardUncertaintyDb?: number;
   /** Level without signal in dBm; default far below. */
   readonly noiseFloorDbm?: number;
   /** Probability of the main lobe before the test, above 0 and below 1; default 0.5. */
@@ -31,7 +31,7 @@ export interface LobeHypothesis {
   /** 0 main lobe, 1 first side lobe, 2 second. */
   readonly order: number;
   /** Width that it would have in degrees. */
-  readonly halfPowerBeamwidthDeg: number;
+  readonly beamwidthDeg: number;
   /** Level that it would have below the main peak in dB. */
   readonly belowMainDb: number;
   /** Standard deviations between its width and the one found, negative if found narrower. */
@@ -47,7 +47,7 @@ export interface SideLobeTest {
   /** `neither`: no lobe of this aperture looks like that (all beyond four deviations). */
   readonly kind: 'main-lobe' | 'side-lobe' | 'undecided' | 'neither';
   /** Probability of the main lobe, 0 to 1. */
-  readonly mainProbability: number;
+  readonly mainProbabilityRatio: number;
   /** Each lobe considered. */
   readonly hypotheses: readonly LobeHypothesis[];
   /** The move that decides: turn this far either way, in degrees on the sky. */
@@ -85,8 +85,8 @@ const EXCLUDED = 4;
  * import { sideLobeTest } from 'slantpath/peaking';
  * const test = sideLobeTest({
  *   aperture: { diameterM: 0.9, frequencyGHz: 11.7 },
- *   halfPowerBeamwidthDeg: 0.8,
- *   beamwidthUncertaintyDeg: 0.08,
+ *   beamwidthDeg: 0.8,
+ *   beamwidthStandardUncertaintyDeg: 0.08,
  * });
  * test.kind; // => 'side-lobe'
  * test.decidingMoveDeg.toFixed(1); // => '2.9'
@@ -95,15 +95,16 @@ const EXCLUDED = 4;
 export function sideLobeTest(input: SideLobeTestInput): SideLobeTest {
   object('input', input);
   const lobes = lobesOf(input.aperture);
-  const widthDeg = positive('halfPowerBeamwidthDeg', input.halfPowerBeamwidthDeg);
+  const widthDeg = positive('beamwidthDeg', input.beamwidthDeg);
   const doubt =
-    inRange('beamwidthUncertaintyDeg', input.beamwidthUncertaintyDeg, 0, 180) / widthDeg;
+    inRange('beamwidthStandardUncertaintyDeg', input.beamwidthStandardUncertaintyDeg, 0, 180) /
+    widthDeg;
   const prior = inRange('priorMainRatio', input.priorMainRatio ?? 0.5, 1e-6, 1 - 1e-6);
   const decideAt = inRange('decideAtRatio', input.decideAtRatio ?? 0.95, 0.5, 0.9999);
   const level = levelOf(input);
   const logs = lobes.map((lobe) => {
     const spread = Math.hypot(doubt, WIDTH_MODEL_RATIO);
-    const widthDeviations = Math.log(widthDeg / lobe.halfPowerBeamwidthDeg) / spread;
+    const widthDeviations = Math.log(widthDeg / lobe.beamwidthDeg) / spread;
     const levelDeviations = level === undefined ? null : level(lobe.order, lobe.belowMainDb);
     const share =
       lobe.order === 0
@@ -121,13 +122,13 @@ export function sideLobeTest(input: SideLobeTestInput): SideLobeTest {
   const sum = logs.reduce((a, b) => a + Math.exp(b.log - most), 0);
   const hypotheses = logs.map(({ lobe, widthDeviations, levelDeviations, log }) => ({
     order: lobe.order,
-    halfPowerBeamwidthDeg: lobe.halfPowerBeamwidthDeg,
+    beamwidthDeg: lobe.beamwidthDeg,
     belowMainDb: lobe.belowMainDb,
     widthDeviations,
     levelDeviations,
     probability: Math.exp(log - most) / sum,
   }));
-  const mainProbability = hypotheses[0]?.probability ?? 0;
+  const mainProbabilityRatio = hypotheses[0]?.probability ?? 0;
   const excluded = hypotheses.every(
     ({ widthDeviations, levelDeviations }) =>
       Math.max(Math.abs(widthDeviations), Math.abs(levelDeviations ?? 0)) > EXCLUDED,
@@ -136,12 +137,12 @@ export function sideLobeTest(input: SideLobeTestInput): SideLobeTest {
   return {
     kind: excluded
       ? 'neither'
-      : mainProbability >= decideAt
+      : mainProbabilityRatio >= decideAt
         ? 'main-lobe'
-        : mainProbability <= 1 - decideAt
+        : mainProbabilityRatio <= 1 - decideAt
           ? 'side-lobe'
           : 'undecided',
-    mainProbability,
+    mainProbabilityRatio,
     hypotheses,
     decidingMoveDeg: side?.offsetDeg ?? 0,
     changeIfMainDb: -(side?.belowMainDb ?? 0),
@@ -162,12 +163,7 @@ function lobesOf(aperture: SideLobeTestInput['aperture']): readonly ApertureLobe
       order,
       offsetDeg: inRange(`${path}.offsetDeg`, lobe.offsetDeg, 0, 90),
       belowMainDb: inRange(`${path}.belowMainDb`, lobe.belowMainDb, 0, 200),
-      halfPowerBeamwidthDeg: inRange(
-        `${path}.halfPowerBeamwidthDeg`,
-        lobe.halfPowerBeamwidthDeg,
-        1e-4,
-        180,
-      ),
+      beamwidthDeg: inRange(`${path}.beamwidthDeg`, lobe.beamwidthDeg, 1e-4, 180),
     };
   });
 }
@@ -177,7 +173,7 @@ function levelOf(input: SideLobeTestInput) {
   if (input.peakLevelDbm === undefined || input.expectedLevelDbm === undefined) return undefined;
   const foundDbm = inRange('peakLevelDbm', input.peakLevelDbm, -300, 300);
   const expectedDbm = inRange('expectedLevelDbm', input.expectedLevelDbm, -300, 300);
-  const uncertainty = positive('levelUncertaintyDb', input.levelUncertaintyDb ?? 3);
+  const uncertainty = positive('levelStandardUncertaintyDb', input.levelStandardUncertaintyDb ?? 3);
   const floorDbm = inRange('noiseFloorDbm', input.noiseFloorDbm ?? -400, -400, 300);
   return (order: number, belowMainDb: number) => {
     const bareDbm = expectedDbm - belowMainDb;

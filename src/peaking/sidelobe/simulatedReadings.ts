@@ -11,13 +11,13 @@ export interface SimulatedLevelInput {
   /** Offsets from the true peak at which the level is read, in degrees, in order. */
   readonly offsetDeg: ArrayLike<number>;
   /** Half-power beamwidth of the lobe in degrees; a parabola in dB. Or the pattern of an aperture with its side lobes. */
-  readonly lobe: { readonly halfPowerBeamwidthDeg: number } | ApertureInput;
+  readonly lobe: { readonly beamwidthDeg: number } | ApertureInput;
   /** Level at the peak in dBm, without noise. */
   readonly peakLevelDbm: number;
   /** Level without signal in dBm; default none. */
   readonly noiseFloorDbm?: number;
   /** Standard deviation of one reading in dB; default 0. */
-  readonly scatterDb?: number;
+  readonly standardDeviationDb?: number;
   /** Correlation of one reading's flicker with the next, 0 to 0.999; default 0. */
   readonly correlationRatio?: number;
   /** Drift in dB from one reading to the next; default 0. */
@@ -43,7 +43,7 @@ export interface SimulatedLevelInput {
  * import { simulatedReadings } from 'slantpath/peaking';
  * simulatedReadings({
  *   offsetDeg: [-1, 0, 1],
- *   lobe: { halfPowerBeamwidthDeg: 2 },
+ *   lobe: { beamwidthDeg: 2 },
  *   peakLevelDbm: -40,
  *   levelStepDb: 0.5,
  *   seed: 1,
@@ -59,7 +59,7 @@ export function simulatedReadings(input: SimulatedLevelInput): readonly number[]
   );
   const peak = inRange('peakLevelDbm', input.peakLevelDbm, -200, 200);
   const floor = inRange('noiseFloorDbm', input.noiseFloorDbm ?? -400, -400, 200);
-  const scatter = inRange('scatterDb', input.scatterDb ?? 0, 0, 20);
+  const scatter = inRange('standardDeviationDb', input.standardDeviationDb ?? 0, 0, 20);
   const correlation = inRange('correlationRatio', input.correlationRatio ?? 0, 0, 0.999);
   const drift = inRange('driftDbPerReading', input.driftDbPerReading ?? 0, -10, 10);
   const fadeShare = inRange('fadeRatio', input.fadeRatio ?? 0, 0, 1);
@@ -67,8 +67,8 @@ export function simulatedReadings(input: SimulatedLevelInput): readonly number[]
   const step = inRange('levelStepDb', input.levelStepDb ?? 0, 0, 20);
   const random = randomStream(inRange('seed', input.seed, -1e9, 1e9));
   let lossDb: (offsetDeg: number) => number;
-  if ('halfPowerBeamwidthDeg' in lobe) {
-    const width = positive('lobe.halfPowerBeamwidthDeg', lobe.halfPowerBeamwidthDeg);
+  if ('beamwidthDeg' in lobe) {
+    const width = positive('lobe.beamwidthDeg', lobe.beamwidthDeg);
     lossDb = (offsetDeg) => gaussianLobeLossDb(offsetDeg, width);
   } else lossDb = (offsetDeg) => -apertureLevelDb(lobe, offsetDeg);
   let flicker = random.normal();

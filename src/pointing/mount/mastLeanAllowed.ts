@@ -97,7 +97,7 @@ export interface AllowedMastLeanInput {
   /** Loss that the lean may cost in dB, above 0 to 10. */
   readonly lossDb: number;
   /** Half-power beamwidth of the antenna in degrees, above 0 to 90. */
-  readonly halfPowerWidthDeg: number;
+  readonly beamwidthDeg: number;
   /** Direction on which the antenna is peaked; left out where it is only preset by its scales. */
   readonly peaked?: SkyDirection;
   /** Direction to which it is then turned by the scales; needed with `peaked`. */
@@ -139,19 +139,14 @@ export type AllowedMastLean =
  * @example
  * ```ts
  * import { allowedMastLean } from 'slantpath/pointing';
- * const preset = allowedMastLean({ lossDb: 0.3, halfPowerWidthDeg: 2 });
+ * const preset = allowedMastLean({ lossDb: 0.3, beamwidthDeg: 2 });
  * preset.kind === 'limited' && preset.allowedLeanDeg.toFixed(3); // => '0.316'
  * ```
  */
 export function allowedMastLean(input: AllowedMastLeanInput): AllowedMastLean {
   const given = object('input', input);
   const lossDb = inRange('lossDb', positive('lossDb', given.lossDb), 0, 10);
-  const widthDeg = inRange(
-    'halfPowerWidthDeg',
-    positive('halfPowerWidthDeg', given.halfPowerWidthDeg),
-    0,
-    90,
-  );
+  const widthDeg = inRange('beamwidthDeg', positive('beamwidthDeg', given.beamwidthDeg), 0, 90);
   const allowedOffsetDeg = gaussianLobeOffsetDeg(lossDb, widthDeg);
   const limited = (leanDeg: number, worstLeanAzimuthDeg: number): AllowedMastLean => ({
     kind: 'limited',

@@ -21,7 +21,7 @@ export interface FixedAntennaInput {
   /** Directions of the satellite, evenly spaced in time over the span that matters; 1 to 2000. */
   readonly track: readonly { readonly azimuthDeg: number; readonly elevationDeg: number }[];
   /** Half-power beamwidth in degrees, above 0 to 90. */
-  readonly halfPowerWidthDeg: number;
+  readonly beamwidthDeg: number;
   /** Direction of the fixed beam; the best one when left out. */
   readonly aim?: { readonly azimuthDeg: number; readonly elevationDeg: number };
 }
@@ -69,7 +69,7 @@ export interface FixedAntennaLoss {
  *   orbitalLongitudeDeg: 16.4,
  *   inclinationDeg: 1,
  * });
- * const day = fixedAntennaLoss({ track, halfPowerWidthDeg: 1.9 });
+ * const day = fixedAntennaLoss({ track, beamwidthDeg: 1.9 });
  * // Peaked at a turning point the loss half a day later is four times that of the best aim, in dB.
  * const ratio = (day.worstLossIfPeakedThereDb[day.worstIndex] ?? 0) / day.worstLossDb;
  * ratio.toFixed(1); // => '4.0'
@@ -77,12 +77,7 @@ export interface FixedAntennaLoss {
  */
 export function fixedAntennaLoss(input: FixedAntennaInput): FixedAntennaLoss {
   const given = object('input', input);
-  const widthDeg = inRange(
-    'halfPowerWidthDeg',
-    positive('halfPowerWidthDeg', given.halfPowerWidthDeg),
-    0,
-    90,
-  );
+  const widthDeg = inRange('beamwidthDeg', positive('beamwidthDeg', given.beamwidthDeg), 0, 90);
   const track = checkedTrack(given.track);
   const circle = smallestCircle(track);
   const aimed = given.aim === undefined ? circle.centre : checkedVector('aim', given.aim);

@@ -41,7 +41,7 @@ export interface ClearArc {
   /** Its eastern end in degrees, [-180, 180). */
   readonly eastLongitudeDeg: number;
   /** Its width in degrees of orbital longitude, above 0. */
-  readonly widthDeg: number;
+  readonly longitudeSpanDeg: number;
 }
 
 /** The clear parts of the arc. */
@@ -109,10 +109,10 @@ export function arcOverHorizon(input: ArcOverHorizonInput): ArcOverHorizon {
     ([west, east]): ClearArc => ({
       westLongitudeDeg: wrapLongitudeDeg((station.longitudeDeg % 360) + west),
       eastLongitudeDeg: wrapLongitudeDeg((station.longitudeDeg % 360) + east),
-      widthDeg: east - west,
+      longitudeSpanDeg: east - west,
     }),
   );
-  const clearDeg = parts.reduce((sum, part) => sum + part.widthDeg, 0);
+  const clearDeg = parts.reduce((sum, part) => sum + part.longitudeSpanDeg, 0);
   const whole = parts.length === 1 && clearDeg >= 2 * half - 1e-9;
   return {
     kind: parts.length === 0 ? 'blocked' : whole ? 'clear' : 'parts',

@@ -24,9 +24,9 @@ export interface SlotFromBearingInput {
   /** Orbital longitudes of the slots that may be there, in degrees, east positive; at least one. */
   readonly orbitalLongitudesDeg: readonly number[];
   /** How far off the azimuth may be in degrees, above 0; 2 when left out, as of a hand compass. */
-  readonly azimuthUncertaintyDeg?: number;
+  readonly azimuthWithinDeg?: number;
   /** How far off the elevation may be in degrees, above 0; 1 when left out, as of an inclinometer. */
-  readonly elevationUncertaintyDeg?: number;
+  readonly elevationWithinDeg?: number;
 }
 
 /** A slot beside the measured direction. */
@@ -89,11 +89,8 @@ export function slotFromBearing(input: SlotFromBearingInput): SlotFromBearing {
   const station = checkedStation(given.station);
   const azimuthDeg = finite('azimuthDeg', given.azimuthDeg);
   const elevationDeg = inRange('elevationDeg', given.elevationDeg, -5, 90);
-  const azimuthUncertaintyDeg = positive('azimuthUncertaintyDeg', given.azimuthUncertaintyDeg ?? 2);
-  const elevationUncertaintyDeg = positive(
-    'elevationUncertaintyDeg',
-    given.elevationUncertaintyDeg ?? 1,
-  );
+  const azimuthWithinDeg = positive('azimuthWithinDeg', given.azimuthWithinDeg ?? 2);
+  const elevationWithinDeg = positive('elevationWithinDeg', given.elevationWithinDeg ?? 1);
   const measured = skyVector(azimuthDeg, elevationDeg);
   const slots = checkedLongitudes(given.orbitalLongitudesDeg)
     .map((orbitalLongitudeDeg): SlotNearby => {
@@ -110,8 +107,8 @@ export function slotFromBearing(input: SlotFromBearingInput): SlotFromBearing {
         elevationOffsetDeg,
         separationDeg: separationDeg(measured, line),
         withinUncertainty:
-          Math.abs(azimuthOffsetDeg) <= azimuthUncertaintyDeg &&
-          Math.abs(elevationOffsetDeg) <= elevationUncertaintyDeg,
+          Math.abs(azimuthOffsetDeg) <= azimuthWithinDeg &&
+          Math.abs(elevationOffsetDeg) <= elevationWithinDeg,
       };
     })
     .filter((slot) => slot.elevationDeg > 0)

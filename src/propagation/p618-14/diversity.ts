@@ -43,7 +43,7 @@ export interface SiteDiversity {
  * import { siteDiversity } from 'slantpath/propagation';
  * const site = {
  *   latitudeDeg: 46.4,
- *   stationHeightKm: 0.4,
+ *   heightM: 400,
  *   rainHeightKm: 2.9,
  *   rainRate001MmPerH: 35,
  *   frequencyGHz: 20,

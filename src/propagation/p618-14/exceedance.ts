@@ -117,7 +117,7 @@ function rainCurve(path: RainPath) {
  * import { rainExceedance } from 'slantpath/propagation';
  * const path = {
  *   latitudeDeg: 46.4,
- *   stationHeightKm: 1.9,
+ *   heightM: 1900,
  *   rainHeightKm: 2.9,
  *   rainRate001MmPerH: 35,
  *   frequencyGHz: 12,
@@ -149,16 +149,16 @@ export function rainExceedance(path: RainPath, attenuationDb: number): ExceededP
  * import { totalExceedance } from 'slantpath/propagation';
  * const path = {
  *   latitudeDeg: 46.4,
- *   stationHeightKm: 1.9,
+ *   heightM: 1900,
  *   rainHeightKm: 2.9,
  *   rainRate001MmPerH: 35,
  *   frequencyGHz: 20,
  *   elevationDeg: 36,
  *   tiltDeg: 45,
- *   antennaDiameterM: 0.9,
+ *   diameterM: 0.9,
  *   wetRefractivityNUnits: 45,
- *   gasAttenuationDb: 0.4,
- *   cloudAttenuationDb: 0.6,
+ *   gasDb: 0.4,
+ *   cloudDb: 0.6,
  * };
  * totalExceedance(path, 100).kind; // => 'rarer'
  * ```
@@ -170,7 +170,7 @@ export function totalExceedance(
   object('path', path);
   const level = inRange('attenuationDb', attenuationDb, 0, 1e4);
   const { gasDb, cloudDb } = totalAttenuation({ ...path, exceededPercent: 1 });
-  const { deviationDb } = scintillationFade({ ...path, exceededPercent: 1 });
+  const { standardDeviationDb } = scintillationFade({ ...path, exceededPercent: 1 });
   const { curve, logFrom } = rainCurve(path);
   return solve(
     (percent) =>
@@ -178,7 +178,7 @@ export function totalExceedance(
         gasDb,
         curve(percent),
         cloudDb,
-        deviationDb * Math.max(0, scintillationPercentFactor(percent)),
+        standardDeviationDb * Math.max(0, scintillationPercentFactor(percent)),
       ),
     logFrom,
     level,

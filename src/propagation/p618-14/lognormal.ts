@@ -42,7 +42,7 @@ export interface RainAttenuationLognormal {
  * import { rainAttenuationLognormal } from 'slantpath/propagation';
  * const fit = rainAttenuationLognormal({
  *   latitudeDeg: 51.5,
- *   stationHeightKm: 0.03,
+ *   heightM: 30,
  *   rainHeightKm: 2.45,
  *   rainRate001MmPerH: 26.5,
  *   frequencyGHz: 14.25,

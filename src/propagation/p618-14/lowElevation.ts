@@ -4,9 +4,9 @@ import { inRange, object, oneOf } from '../../errors.js';
 import { cosDeg, RADIANS_PER_DEGREE } from '../../numeric/angle.js';
 import {
   checkedFrequencyGHz,
+  checkedHeightM,
   checkedLatitudeDeg,
   checkedPercent,
-  checkedStationHeightKm,
   namesOutside,
 } from '../inputs.js';
 
@@ -14,8 +14,8 @@ import {
 export interface LowElevationFadeInput {
   /** Latitude of the path in degrees, north positive. */
   readonly latitudeDeg: number;
-  /** Height of the antenna above mean sea level in kilometres; 0.7 and up counts as high ground. */
-  readonly stationHeightKm: number;
+  /** Height of the antenna above mean sea level in metres; 700 and up counts as high ground. */
+  readonly heightM: number;
   /** Apparent elevation in degrees, with refraction; stated range 0.5 to 5. */
   readonly apparentElevationDeg: number;
   /** Frequency in GHz; stated range 1 to 45. */
@@ -64,7 +64,7 @@ export interface LowElevationFade {
  * import { lowElevationFade } from 'slantpath/propagation';
  * const fade = lowElevationFade({
  *   latitudeDeg: 46.4,
- *   stationHeightKm: 0.2,
+ *   heightM: 200,
  *   apparentElevationDeg: 1,
  *   frequencyGHz: 12,
  *   exceededPercent: 0.1,
@@ -77,7 +77,7 @@ export interface LowElevationFade {
 export function lowElevationFade(input: LowElevationFadeInput): LowElevationFade {
   object('input', input);
   const latitude = Math.abs(checkedLatitudeDeg(input.latitudeDeg));
-  const stationHeightKm = checkedStationHeightKm(input.stationHeightKm);
+  const heightM = checkedHeightM(input.heightM);
   const elevationDeg = inRange(
     'apparentElevationDeg',
     input.apparentElevationDeg,
@@ -95,7 +95,7 @@ export function lowElevationFade(input: LowElevationFadeInput): LowElevationFade
   );
   const water = inRange('waterFractionRatio', input.waterFractionRatio ?? 0, 0, 1);
 
-  const terrainDb = water > 0 ? 76 + 6 * water : stationHeightKm >= 0.7 ? 70 : 76;
+  const terrainDb = water > 0 ? 76 + 6 * water : heightM >= 700 ? 70 : 76;
   const latitudeDb = Math.min(7, Math.max(0, latitude - 53));
   const geoclimaticFactorDb = 15 * Math.log10(gradientPercent) + terrainDb + latitudeDb;
   const elevationMrad = elevationDeg * RADIANS_PER_DEGREE * 1000;

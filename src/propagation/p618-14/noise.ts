@@ -12,11 +12,11 @@ export interface SkyNoise {
   /** Mean radiating temperature of the medium, kelvin. */
   readonly meanRadiatingTemperatureK: number;
   /** What the medium radiates, kelvin. */
-  readonly mediumTemperatureK: number;
+  readonly mediumNoiseK: number;
   /** What is left of the cosmic background, kelvin. */
-  readonly backgroundTemperatureK: number;
+  readonly backgroundNoiseK: number;
   /** Sky noise temperature at the antenna, kelvin. */
-  readonly temperatureK: number;
+  readonly skyNoiseK: number;
 }
 
 /** Mean radiating temperature where no local data are at hand, kelvin. */
@@ -61,7 +61,7 @@ export function meanRadiatingTemperature(surfaceTemperatureK: number): number {
  * @example
  * ```ts
  * import { skyNoise } from 'slantpath/propagation';
- * skyNoise(3).temperatureK.toFixed(2); // => '138.53'
+ * skyNoise(3).skyNoiseK.toFixed(2); // => '138.53'
  * ```
  */
 export function skyNoise(
@@ -70,13 +70,13 @@ export function skyNoise(
 ): SkyNoise {
   const through = dbToRatio(-checkedPart('attenuationDb', attenuationDb));
   const medium = inRange('meanRadiatingTemperatureK', meanRadiatingTemperatureK, 100, 350);
-  const mediumTemperatureK = medium * (1 - through);
-  const backgroundTemperatureK = COSMIC_BACKGROUND_K * through;
+  const mediumNoiseK = medium * (1 - through);
+  const backgroundNoiseK = COSMIC_BACKGROUND_K * through;
   return {
     edition: 'P.618-14',
     meanRadiatingTemperatureK: medium,
-    mediumTemperatureK,
-    backgroundTemperatureK,
-    temperatureK: mediumTemperatureK + backgroundTemperatureK,
+    mediumNoiseK,
+    backgroundNoiseK,
+    skyNoiseK: mediumNoiseK + backgroundNoiseK,
   };
 }

@@ -4,13 +4,13 @@ import { inRange, object } from '../../errors.js';
 import { cosDeg, sinDeg } from '../../numeric/angle.js';
 import { bivariateNormalExceedance } from '../../numeric/bivariateNormal.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
-import { checkedElevationDeg, checkedRainHeightKm, checkedStationHeightKm } from '../inputs.js';
+import { checkedElevationDeg, checkedHeightM, checkedRainHeightKm } from '../inputs.js';
 import { rainAbove, slantPathKm } from './rainSteps.js';
 
 /** Input of {@link rainAttenuationProbability}. */
 export interface RainAttenuationProbabilityInput {
-  /** Height of the station above mean sea level in kilometres. */
-  readonly stationHeightKm: number;
+  /** Height of the station above mean sea level in metres, -500 to 10 000. */
+  readonly heightM: number;
   /** Mean annual rain height above mean sea level in kilometres (P.839-4). */
   readonly rainHeightKm: number;
   /** Elevation of the path in degrees, 0 to 90. */
@@ -54,7 +54,7 @@ function correlationAt(distanceKm: number): number {
  * ```ts
  * import { rainAttenuationProbability } from 'slantpath/propagation';
  * const rain = rainAttenuationProbability({
- *   stationHeightKm: 0.031382984,
+ *   heightM: 31.382984,
  *   rainHeightKm: 2.4527,
  *   elevationDeg: 31.077,
  *   rainProbabilityPercent: 5.3615096,
@@ -68,7 +68,7 @@ export function rainAttenuationProbability(
   object('input', input);
   const rainAboveKm = rainAbove(
     checkedRainHeightKm(input.rainHeightKm),
-    checkedStationHeightKm(input.stationHeightKm),
+    checkedHeightM(input.heightM),
   );
   const elevationDeg = checkedElevationDeg(input.elevationDeg);
   const station =

@@ -5,11 +5,11 @@ import { atan2Deg, cosDeg, sinDeg } from '../../numeric/angle.js';
 import {
   checkedElevationDeg,
   checkedFrequencyGHz,
+  checkedHeightM,
   checkedLatitudeDeg,
   checkedPercent,
   checkedRainHeightKm,
   checkedRainRate,
-  checkedStationHeightKm,
   namesOutside,
 } from '../inputs.js';
 import { rainCoefficients } from '../p838-3/coefficients.js';
@@ -30,8 +30,8 @@ import {
 export interface RainPath {
   /** Geodetic latitude of the station in degrees, north positive. */
   readonly latitudeDeg: number;
-  /** Height of the station above mean sea level in kilometres. */
-  readonly stationHeightKm: number;
+  /** Height of the station above mean sea level in metres, -500 to 10 000. */
+  readonly heightM: number;
   /** Mean annual rain height above mean sea level in kilometres (P.839-4: 0 C isotherm + 0.36 km). */
   readonly rainHeightKm: number;
   /** Rain rate exceeded for 0.01 % of an average year in mm/h, 1 minute integration (P.837-7). */
@@ -99,7 +99,7 @@ export interface RainAttenuation {
  * import { rainAttenuation } from 'slantpath/propagation';
  * const rain = rainAttenuation({
  *   latitudeDeg: 51.5,
- *   stationHeightKm: 0.031382984,
+ *   heightM: 31.382984,
  *   rainHeightKm: 2.4527,
  *   rainRate001MmPerH: 26.48052,
  *   frequencyGHz: 14.25,
@@ -113,7 +113,7 @@ export interface RainAttenuation {
 export function rainAttenuation(input: RainAttenuationInput): RainAttenuation {
   object('input', input);
   const latitudeDeg = checkedLatitudeDeg(input.latitudeDeg);
-  const stationHeightKm = checkedStationHeightKm(input.stationHeightKm);
+  const heightM = checkedHeightM(input.heightM);
   const rainHeightKm = checkedRainHeightKm(input.rainHeightKm);
   const rainRate = checkedRainRate('rainRate001MmPerH', input.rainRate001MmPerH);
   const frequencyGHz = checkedFrequencyGHz(input.frequencyGHz);
@@ -128,7 +128,7 @@ export function rainAttenuation(input: RainAttenuationInput): RainAttenuation {
   const k = mixedK(coefficients, mix);
   const gamma = powerLaw(k, mixedAlpha(coefficients, mix, k), rainRate);
 
-  const rainAboveKm = rainAbove(rainHeightKm, stationHeightKm);
+  const rainAboveKm = rainAbove(rainHeightKm, heightM);
   const slantKm = rainAboveKm > 0 ? slantPathKm(rainAboveKm, elevationDeg, sinElevation) : 0;
   const projectionKm = slantKm * cosElevation;
   const reduction = horizontalReduction(projectionKm, gamma, frequencyGHz);

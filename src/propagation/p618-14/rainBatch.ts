@@ -6,11 +6,12 @@ import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.j
 import {
   checkedElevationDeg,
   checkedFrequencyGHz,
+  checkedHeightM,
   checkedLatitudeDeg,
   checkedPercent,
   checkedRainHeightKm,
   checkedRainRate,
-  checkedStationHeightKm,
+  checkedHeightM,
 } from '../inputs.js';
 import { rainCoefficients } from '../p838-3/coefficients.js';
 import { mixedAlpha, mixedK, powerLaw } from '../p838-3/specificRainAttenuation.js';
@@ -36,7 +37,7 @@ export type RainAttenuationColumns = {
 export function rainColumns(input: RainAttenuationColumns): RainAttenuationColumns {
   return {
     latitudeDeg: input.latitudeDeg,
-    stationHeightKm: input.stationHeightKm,
+    heightM: input.heightM,
     rainHeightKm: input.rainHeightKm,
     rainRate001MmPerH: input.rainRate001MmPerH,
     frequencyGHz: input.frequencyGHz,
@@ -62,7 +63,7 @@ export function rainColumns(input: RainAttenuationColumns): RainAttenuationColum
  * import { rainAttenuationBatch } from 'slantpath/propagation';
  * const attenuationDb = rainAttenuationBatch({
  *   latitudeDeg: [46.4, 46.7],
- *   stationHeightKm: [1.9, 0.6],
+ *   heightM: [1900, 600],
  *   rainHeightKm: 2.9,
  *   rainRate001MmPerH: 35,
  *   frequencyGHz: 12,
@@ -100,7 +101,7 @@ const checkedTilt = (value: number, row: number) => finite('tiltDeg', value, und
 
 /** Writes the attenuation of each row; what depends on frequency, tilt or percentage alone is kept from row to row. */
 export function fillRainAttenuation(columns: RainAttenuationColumns, out: Float64Array): void {
-  const { latitudeDeg, stationHeightKm, rainHeightKm, rainRate001MmPerH } = columns;
+  const { latitudeDeg, heightM, rainHeightKm, rainRate001MmPerH } = columns;
   const { frequencyGHz, elevationDeg, tiltDeg, exceededPercent } = columns;
   let coefficients = rainCoefficients(1);
   let frequencyBefore = 1;
@@ -109,7 +110,7 @@ export function fillRainAttenuation(columns: RainAttenuationColumns, out: Float6
   let tiltBefore = 0;
   for (let row = 0; row < out.length; row++) {
     const latitude = guarded(inRow(latitudeDeg, row), -90, 90, checkedLatitudeDeg, row);
-    const station = guarded(inRow(stationHeightKm, row), -0.5, 10, checkedStationHeightKm, row);
+    const station = guarded(inRow(heightM, row), -500, 10000, checkedHeightM, row);
     const top = guarded(inRow(rainHeightKm, row), -5, 20, checkedRainHeightKm, row);
     const rate = guarded(inRow(rainRate001MmPerH, row), 0, 1000, checkedRate, row);
     const f = guarded(inRow(frequencyGHz, row), 0.1, 1000, checkedFrequencyGHz, row);

@@ -9,8 +9,8 @@
 const EFFECTIVE_EARTH_RADIUS_KM = 8500;
 
 /** Height of rain above the station in km; a hair's breadth (a micrometre) counts as none. */
-export function rainAbove(rainHeightKm: number, stationHeightKm: number): number {
-  const aboveKm = rainHeightKm - stationHeightKm;
+export function rainAbove(rainHeightKm: number, heightM: number): number {
+  const aboveKm = rainHeightKm - heightM / 1000;
   return aboveKm > 1e-9 ? aboveKm : 0;
 }
 

@@ -78,7 +78,7 @@ export interface PolarizationScaledRain {
  * import { polarizationScaledRain } from 'slantpath/propagation';
  * const vertical = polarizationScaledRain({
  *   latitudeDeg: 46.4,
- *   stationHeightKm: 0.4,
+ *   heightM: 400,
  *   rainHeightKm: 2.9,
  *   rainRate001MmPerH: 35,
  *   frequencyGHz: 12,

@@ -16,9 +16,9 @@ export interface ScintillationPath {
   /** Elevation in degrees, 0.1 to 90; stated range 5 to 90. */
   readonly elevationDeg: number;
   /** Diameter of the antenna in metres: a large aperture averages the flicker. */
-  readonly antennaDiameterM: number;
+  readonly diameterM: number;
   /** Efficiency of the antenna, above 0 to 1; 0.5, the cautious value, where not given. */
-  readonly antennaEfficiencyRatio?: number | undefined;
+  readonly efficiencyRatio?: number | undefined;
   /** Median wet term of the surface refractivity in N-units (P.453-14). */
   readonly wetRefractivityNUnits: number;
   /** Height of the turbulent layer in metres; 1000 where not given. */
@@ -36,7 +36,7 @@ export interface ScintillationFade {
   /** Edition computed. */
   readonly edition: 'P.618-14';
   /** Standard deviation of the reference signal, dB. */
-  readonly referenceDeviationDb: number;
+  readonly referenceStandardDeviationDb: number;
   /** Length of the path through the turbulent layer, metres. */
   readonly turbulentPathM: number;
   /** Effective diameter of the antenna, metres. */
@@ -44,7 +44,7 @@ export interface ScintillationFade {
   /** Antenna averaging factor, 0 to 1. */
   readonly averagingRatio: number;
   /** Standard deviation of the signal, dB. */
-  readonly deviationDb: number;
+  readonly standardDeviationDb: number;
   /** Time percentage factor a(p). */
   readonly percentFactorRatio: number;
   /** Fade exceeded for the percentage of time, dB, 0 or more. */
@@ -68,7 +68,7 @@ export function scintillationDeviation(
   turbulenceHeightM: number,
 ) {
   const sine = sinDeg(elevationDeg);
-  const referenceDeviationDb = 3.6e-3 + 1e-4 * wetRefractivity;
+  const referenceStandardDeviationDb = 3.6e-3 + 1e-4 * wetRefractivity;
   const turbulentPathM = (2 * turbulenceHeightM) / (Math.sqrt(sine * sine + 2.35e-4) + sine);
   const x = (1.22 * effectiveDiameterM * effectiveDiameterM * frequencyGHz) / turbulentPathM;
   // Beyond x of 7 the aperture is so large that nothing is left; the formula would turn imaginary.
@@ -79,26 +79,27 @@ export function scintillationDeviation(
         7.08 * x ** (5 / 6);
   const averagingRatio = Math.sqrt(Math.max(0, squared));
   return {
-    referenceDeviationDb,
+    referenceStandardDeviationDb,
     turbulentPathM,
     averagingRatio,
-    deviationDb: (referenceDeviationDb * frequencyGHz ** (7 / 12) * averagingRatio) / sine ** 1.2,
+    standardDeviationDb:
+      (referenceStandardDeviationDb * frequencyGHz ** (7 / 12) * averagingRatio) / sine ** 1.2,
   };
 }
 
 /** Checks what every scintillation call takes. */
 export function checkedScintillation(input: ScintillationPath, row?: number) {
   const efficiency = inRange(
-    'antennaEfficiencyRatio',
-    input.antennaEfficiencyRatio ?? 0.5,
+    'efficiencyRatio',
+    input.efficiencyRatio ?? 0.5,
     0.01,
     1,
     'was it given in per cent?',
     row,
   );
   const diameterM = inRange(
-    'antennaDiameterM',
-    input.antennaDiameterM,
+    'diameterM',
+    input.diameterM,
     0.01,
     100,
     'was it given in centimetres?',
@@ -135,8 +136,8 @@ export function checkedScintillation(input: ScintillationPath, row?: number) {
  * const fade = scintillationFade({
  *   frequencyGHz: 14.25,
  *   elevationDeg: 31.077,
- *   antennaDiameterM: 1,
- *   antennaEfficiencyRatio: 0.65,
+ *   diameterM: 1,
+ *   efficiencyRatio: 0.65,
  *   wetRefractivityNUnits: 50.389,
  *   exceededPercent: 0.1,
  * });
@@ -157,13 +158,13 @@ export function scintillationFade(input: ScintillationFadeInput): ScintillationF
   const percentFactorRatio = Math.max(0, scintillationPercentFactor(exceededPercent));
   return {
     edition: 'P.618-14',
-    referenceDeviationDb: terms.referenceDeviationDb,
+    referenceStandardDeviationDb: terms.referenceStandardDeviationDb,
     turbulentPathM: terms.turbulentPathM,
     effectiveDiameterM,
     averagingRatio: terms.averagingRatio,
-    deviationDb: terms.deviationDb,
+    standardDeviationDb: terms.standardDeviationDb,
     percentFactorRatio,
-    attenuationDb: percentFactorRatio * terms.deviationDb,
+    attenuationDb: percentFactorRatio * terms.standardDeviationDb,
     outsideStatedRange: namesOutside(
       ['frequencyGHz', frequencyGHz, 4, 55],
       ['elevationDeg', elevationDeg, 5, 90],

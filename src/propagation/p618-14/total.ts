@@ -11,9 +11,9 @@ export const HELD_PERCENT = 5;
 /** Input of {@link totalAttenuation}. */
 export interface TotalAttenuationInput extends RainAttenuationInput, ScintillationPath {
   /** Attenuation by gases exceeded for {@link heldPercent} of the time, dB. */
-  readonly gasAttenuationDb: number;
+  readonly gasDb: number;
   /** Attenuation by clouds exceeded for {@link heldPercent} of the time, dB. */
-  readonly cloudAttenuationDb: number;
+  readonly cloudDb: number;
 }
 
 /** Total attenuation with its causes. */
@@ -80,18 +80,18 @@ export function combinedDb(
  * import { totalAttenuation } from 'slantpath/propagation';
  * const total = totalAttenuation({
  *   latitudeDeg: 46.4,
- *   stationHeightKm: 1.9,
+ *   heightM: 1900,
  *   rainHeightKm: 2.9,
  *   rainRate001MmPerH: 35,
  *   frequencyGHz: 20,
  *   elevationDeg: 36,
  *   tiltDeg: 45,
  *   exceededPercent: 0.1,
- *   antennaDiameterM: 0.9,
- *   antennaEfficiencyRatio: 0.65,
+ *   diameterM: 0.9,
+ *   efficiencyRatio: 0.65,
  *   wetRefractivityNUnits: 45,
- *   gasAttenuationDb: 0.4,
- *   cloudAttenuationDb: 0.6,
+ *   gasDb: 0.4,
+ *   cloudDb: 0.6,
  * });
  * total.attenuationDb.toFixed(2); // => '3.39'
  * ```
@@ -99,8 +99,8 @@ export function combinedDb(
 export function totalAttenuation(input: TotalAttenuationInput): TotalAttenuation {
   object('input', input);
   const held = heldPercent(input.exceededPercent);
-  const gasDb = checkedPart('gasAttenuationDb', input.gasAttenuationDb);
-  const cloudDb = checkedPart('cloudAttenuationDb', input.cloudAttenuationDb);
+  const gasDb = checkedPart('gasDb', input.gasDb);
+  const cloudDb = checkedPart('cloudDb', input.cloudDb);
   const rain = rainAttenuation(input);
   const scintillationDb = scintillationFade(input).attenuationDb;
   const rainDb = input.exceededPercent <= HELD_PERCENT ? rain.attenuationDb : 0;

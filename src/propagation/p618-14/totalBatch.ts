@@ -14,15 +14,15 @@ import { checkedPart, combinedDb, HELD_PERCENT } from './total.js';
 /** The fields of `totalAttenuation`, each a column or one number for all rows. */
 export interface TotalAttenuationColumns extends RainAttenuationColumns {
   /** Diameter of the antenna in metres. */
-  readonly antennaDiameterM: Column;
+  readonly diameterM: Column;
   /** Efficiency of the antenna, above 0 to 1; 0.5 where not given. */
-  readonly antennaEfficiencyRatio?: Column | undefined;
+  readonly efficiencyRatio?: Column | undefined;
   /** Median wet term of the surface refractivity in N-units. */
   readonly wetRefractivityNUnits: Column;
   /** Attenuation by gases exceeded for `heldPercent` of the time, dB. */
-  readonly gasAttenuationDb: Column;
+  readonly gasDb: Column;
   /** Attenuation by clouds exceeded for `heldPercent` of the time, dB. */
-  readonly cloudAttenuationDb: Column;
+  readonly cloudDb: Column;
 }
 
 /** Columns of {@link totalAttenuationBatch}. */
@@ -51,18 +51,18 @@ export interface TotalAttenuationResult {
  * import { totalAttenuationBatch } from 'slantpath/propagation';
  * const { attenuationDb } = totalAttenuationBatch({
  *   latitudeDeg: [46.4, 46.7],
- *   stationHeightKm: [1.9, 0.6],
+ *   heightM: [1900, 600],
  *   rainHeightKm: 2.9,
  *   rainRate001MmPerH: 35,
  *   frequencyGHz: 20,
  *   elevationDeg: 36,
  *   tiltDeg: 45,
  *   exceededPercent: 0.1,
- *   antennaDiameterM: 0.9,
- *   antennaEfficiencyRatio: 0.65,
+ *   diameterM: 0.9,
+ *   efficiencyRatio: 0.65,
  *   wetRefractivityNUnits: 45,
- *   gasAttenuationDb: 0.4,
- *   cloudAttenuationDb: 0.6,
+ *   gasDb: 0.4,
+ *   cloudDb: 0.6,
  * });
  * [...attenuationDb].map((value) => value.toFixed(2)); // => ['3.39', '5.64']
  * ```
@@ -72,15 +72,15 @@ export function totalAttenuationBatch(
   out: Partial<TotalAttenuationResult> = {},
 ): TotalAttenuationResult {
   const columns = rainColumns(object('input', input));
-  const { antennaDiameterM, wetRefractivityNUnits, gasAttenuationDb, cloudAttenuationDb } = input;
-  const antennaEfficiencyRatio = input.antennaEfficiencyRatio ?? 0.5;
+  const { diameterM, wetRefractivityNUnits, gasDb, cloudDb } = input;
+  const efficiencyRatio = input.efficiencyRatio ?? 0.5;
   const rows = rowCount({
     ...columns,
-    antennaDiameterM,
-    antennaEfficiencyRatio,
+    diameterM,
+    efficiencyRatio,
     wetRefractivityNUnits,
-    gasAttenuationDb,
-    cloudAttenuationDb,
+    gasDb,
+    cloudDb,
   });
   const result: TotalAttenuationResult = {
     rainDb: outColumn('out.rainDb', out.rainDb, rows),
@@ -94,28 +94,29 @@ export function totalAttenuationBatch(
       {
         frequencyGHz: inRow(columns.frequencyGHz, row),
         elevationDeg: inRow(columns.elevationDeg, row),
-        antennaDiameterM: inRow(antennaDiameterM, row),
-        antennaEfficiencyRatio: inRow(antennaEfficiencyRatio, row),
+        diameterM: inRow(diameterM, row),
+        efficiencyRatio: inRow(efficiencyRatio, row),
         wetRefractivityNUnits: inRow(wetRefractivityNUnits, row),
       },
       row,
     );
-    const { deviationDb } = scintillationDeviation(
+    const { standardDeviationDb } = scintillationDeviation(
       path.frequencyGHz,
       path.elevationDeg,
       path.effectiveDiameterM,
       path.wetRefractivity,
       path.turbulenceHeightM,
     );
-    const gasDb = checkedPart('gasAttenuationDb', inRow(gasAttenuationDb, row), row);
-    const cloudDb = checkedPart('cloudAttenuationDb', inRow(cloudAttenuationDb, row), row);
-    const scintillationDb = Math.max(0, scintillationPercentFactor(exceededPercent)) * deviationDb;
+    const gas = checkedPart('gasDb', inRow(gasDb, row), row);
+    const cloud = checkedPart('cloudDb', inRow(cloudDb, row), row);
+    const scintillationDb =
+      Math.max(0, scintillationPercentFactor(exceededPercent)) * standardDeviationDb;
     if (exceededPercent > HELD_PERCENT) result.rainDb[row] = 0;
     result.scintillationDb[row] = scintillationDb;
     result.attenuationDb[row] = combinedDb(
-      gasDb,
+      gas,
       result.rainDb[row] as number,
-      cloudDb,
+      cloud,
       scintillationDb,
     );
   }

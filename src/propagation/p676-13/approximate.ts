@@ -9,7 +9,7 @@ import {
   checkedPressureHpa,
   checkedVapourDensity,
   specificGasAttenuation,
-  vapourPressureHpa,
+  waterVapourPressureHpa,
 } from './specific.js';
 
 /** Air at the surface. */
@@ -150,7 +150,7 @@ export function approximateGasAttenuation(
   const { pressureHpa, temperatureK, waterVapourDensityGPerM3: density } = air;
   const specific = specificGasAttenuation({
     frequencyGHz,
-    dryPressureHpa: pressureHpa - vapourPressureHpa(density, temperatureK),
+    dryPressureHpa: pressureHpa - waterVapourPressureHpa(density, temperatureK),
     temperatureK,
     waterVapourDensityGPerM3: density,
   });

@@ -12,12 +12,12 @@ import {
 } from '../p835-6/referenceAtmosphere.js';
 import { EARTH_RADIUS_KM, layersFrom, refractivityRatio } from './layers.js';
 import { emptyLineState, type LineState, setOxygen, setVapour } from './lineState.js';
-import { checkedVapourDensity, vapourPressureHpa } from './specific.js';
+import { checkedVapourDensity, waterVapourPressureHpa } from './specific.js';
 
 /** The air above a station. */
 export interface AirAboveStation {
-  /** Height of the station above mean sea level in kilometres, 0 to 10; 0 where not given. */
-  readonly stationHeightKm?: number | undefined;
+  /** Height of the station above mean sea level in metres, 0 to 10 000; 0 where not given. */
+  readonly heightM?: number | undefined;
   /** Reference atmosphere of P.835-6; the global annual mean where not given. */
   readonly atmosphere?: ReferenceAtmosphere | undefined;
   /** Water vapour density at sea level in g/m3, for the global annual mean only; 7.5 where not given. */
@@ -46,13 +46,7 @@ export interface GasColumn {
 
 /** The column of air above a station; throws for a station or an atmosphere outside its domain. */
 export function gasColumn(air: AirAboveStation): GasColumn {
-  const stationHeightKm = inRange(
-    'stationHeightKm',
-    air.stationHeightKm ?? 0,
-    0,
-    10,
-    'was it given in metres?',
-  );
+  const stationHeightKm = inRange('heightM', air.heightM ?? 0, 0, 10000, 'is it in feet?') / 1000;
   const atmosphere = oneOf(
     'atmosphere',
     air.atmosphere ?? 'mean-annual-global',
@@ -80,7 +74,7 @@ export function gasColumn(air: AirAboveStation): GasColumn {
     const heightKm = stationHeightKm + (unitKm * (growth - bottom)) / (Math.exp(0.01) - 1);
     const middle = Math.min(100, heightKm + thicknessKm / 2);
     const state = atmosphereState(middle, atmosphere, seaLevelDensity);
-    const e = vapourPressureHpa(state.waterVapourDensityGPerM3, state.temperatureK);
+    const e = waterVapourPressureHpa(state.waterVapourDensityGPerM3, state.temperatureK);
     const p = state.pressureHpa - e;
     const theta = 300 / state.temperatureK;
     column.thicknessKm[layer] = thicknessKm;

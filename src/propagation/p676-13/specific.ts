@@ -26,19 +26,19 @@ export interface SpecificGasAttenuation {
   /** Edition computed. */
   readonly edition: 'P.676-13';
   /** Pressure of the water vapour in hPa: density times temperature over 216.7. */
-  readonly vapourPressureHpa: number;
+  readonly waterVapourPressureHpa: number;
   /** Oxygen and the dry continuum, dB/km. */
   readonly oxygenDbPerKm: number;
   /** Water vapour, dB/km. */
   readonly waterVapourDbPerKm: number;
   /** Sum of both, dB/km. */
-  readonly attenuationDbPerKm: number;
+  readonly specificAttenuationDbPerKm: number;
   /** Names of inputs outside the stated range (1 to 1000 GHz). */
   readonly outsideStatedRange: readonly string[];
 }
 
 /** Vapour pressure in hPa of a density in g/m3. */
-export function vapourPressureHpa(densityGPerM3: number, temperatureK: number): number {
+export function waterVapourPressureHpa(densityGPerM3: number, temperatureK: number): number {
   return (densityGPerM3 * temperatureK) / 216.7;
 }
 
@@ -81,7 +81,7 @@ export function checkedPressureHpa(parameter: string, value: number): number {
  *   temperatureK: 288.15,
  *   waterVapourDensityGPerM3: 7.5,
  * });
- * air.attenuationDbPerKm.toFixed(5); // => '0.01823'
+ * air.specificAttenuationDbPerKm.toFixed(5); // => '0.01823'
  * ```
  */
 export function specificGasAttenuation(input: SpecificGasAttenuationInput): SpecificGasAttenuation {
@@ -90,7 +90,7 @@ export function specificGasAttenuation(input: SpecificGasAttenuationInput): Spec
   const p = checkedPressureHpa('dryPressureHpa', input.dryPressureHpa);
   const temperatureK = checkedAirTemperatureK(input.temperatureK);
   const density = checkedVapourDensity(input.waterVapourDensityGPerM3);
-  const e = vapourPressureHpa(density, temperatureK);
+  const e = waterVapourPressureHpa(density, temperatureK);
   const theta = 300 / temperatureK;
   const lines = emptyLineState(1);
   setOxygen(lines, 0, p, e, theta);
@@ -102,10 +102,10 @@ export function specificGasAttenuation(input: SpecificGasAttenuationInput): Spec
   const waterVapourDbPerKm = scale * vapourSum(lines, 0, terms.vapour);
   return {
     edition: 'P.676-13',
-    vapourPressureHpa: e,
+    waterVapourPressureHpa: e,
     oxygenDbPerKm,
     waterVapourDbPerKm,
-    attenuationDbPerKm: oxygenDbPerKm + waterVapourDbPerKm,
+    specificAttenuationDbPerKm: oxygenDbPerKm + waterVapourDbPerKm,
     outsideStatedRange: namesOutside(['frequencyGHz', frequencyGHz, 1, 1000]),
   };
 }

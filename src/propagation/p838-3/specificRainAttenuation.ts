@@ -33,7 +33,7 @@ export interface SpecificRainAttenuation {
   /** Exponent alpha for this path and polarization. */
   readonly alpha: number;
   /** Specific attenuation k R^alpha in dB/km, 0 or more. */
-  readonly attenuationDbPerKm: number;
+  readonly specificAttenuationDbPerKm: number;
   /** Names of inputs outside the stated range (1 to 1000 GHz). */
   readonly outsideStatedRange: readonly string[];
 }
@@ -75,7 +75,7 @@ export function powerLaw(k: number, alpha: number, rainRateMmPerH: number): numb
  *   tiltDeg: 0,
  *   rainRateMmPerH: 26.48052,
  * });
- * rain.attenuationDbPerKm.toFixed(4); // => '1.5813'
+ * rain.specificAttenuationDbPerKm.toFixed(4); // => '1.5813'
  * ```
  */
 export function specificRainAttenuation(
@@ -95,7 +95,7 @@ export function specificRainAttenuation(
     coefficients,
     k,
     alpha,
-    attenuationDbPerKm: powerLaw(k, alpha, rainRateMmPerH),
+    specificAttenuationDbPerKm: powerLaw(k, alpha, rainRateMmPerH),
     outsideStatedRange: namesOutside(['frequencyGHz', frequencyGHz, 1, 1000]),
   };
 }

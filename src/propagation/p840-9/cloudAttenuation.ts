@@ -67,7 +67,7 @@ export interface CloudAttenuation {
   /** Edition computed. */
   readonly edition: 'P.840-9';
   /** Cloud liquid mass absorption coefficient, dB for each kg/m2. */
-  readonly coefficientDbPerKgM2: number;
+  readonly coefficientDbPerKgPerM2: number;
   /** Liquid water above the station, kg/m2. */
   readonly liquidWaterKgPerM2: number;
   /** Attenuation along the slant path, dB, 0 or more. */
@@ -105,7 +105,7 @@ export function cloudAttenuation(input: {
   const coefficient = pathCoefficient(f);
   return {
     edition: 'P.840-9',
-    coefficientDbPerKgM2: coefficient,
+    coefficientDbPerKgPerM2: coefficient,
     liquidWaterKgPerM2: liquid,
     attenuationDb: (coefficient * liquid) / sinDeg(elevationDeg),
     outsideStatedRange: namesOutside(['frequencyGHz', f, 1, 200]),

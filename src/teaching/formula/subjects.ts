@@ -225,7 +225,7 @@ export const FORMULA_SUBJECTS: readonly FormulaSubject[] = [
     exact: (values) =>
       pointingLoss({
         offsetDeg: at(values, 'offsetDeg'),
-        halfPowerBeamwidthDeg: halfPowerBeamwidth({
+        beamwidthDeg: halfPowerBeamwidth({
           diameterM: at(values, 'diameterM'),
           frequencyGHz: at(values, 'frequencyGHz'),
         }),
@@ -336,7 +336,7 @@ export const FORMULA_SUBJECTS: readonly FormulaSubject[] = [
     exact: (values) =>
       rainAttenuation({
         latitudeDeg: 47,
-        stationHeightKm: 0,
+        heightM: 0,
         rainHeightKm: 3,
         rainRate001MmPerH: at(values, 'rainRate001MmPerH'),
         frequencyGHz: at(values, 'frequencyGHz'),

@@ -108,14 +108,14 @@ const POINTING_LOSS: SolutionPlan = {
   functionName: 'pointingLoss',
   givens: [
     given('offsetDeg', 'off', '\\vartheta', 'pointing error', 'deg', [0.1, 0.8, 0.05]),
-    given('halfPowerBeamwidthDeg', 'bw', '\\theta', 'half-power beamwidth', 'deg', [0.8, 2.4, 0.1]),
+    given('beamwidthDeg', 'bw', '\\theta', 'half-power beamwidth', 'deg', [0.8, 2.4, 0.1]),
   ],
   constants: [],
   steps: [step('L', 'L', 'pointing loss', '12 * (off / bw)^2', 'dB', 2, 'Gaussian main lobe')],
   compute: (inputs) => ({
     L: pointingLoss({
       offsetDeg: input(inputs, 'offsetDeg'),
-      halfPowerBeamwidthDeg: input(inputs, 'halfPowerBeamwidthDeg'),
+      beamwidthDeg: input(inputs, 'beamwidthDeg'),
     }),
   }),
 };

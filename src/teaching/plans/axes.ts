@@ -55,7 +55,7 @@ const LOBE_STEPS = [
 const NO_SEARCH_DB = 60;
 
 const lobeOf = (inputs: Readonly<Record<string, number>>) => ({
-  halfPowerBeamwidthDeg: [input(inputs, 'narrowDeg'), input(inputs, 'wideDeg')] as const,
+  beamwidthDeg: [input(inputs, 'narrowDeg'), input(inputs, 'wideDeg')] as const,
   narrowAxisDeg: input(inputs, 'narrowAxisDeg'),
 });
 

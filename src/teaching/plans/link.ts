@@ -139,7 +139,14 @@ const ES_N0: SolutionPlan = {
   part: 'link',
   functionName: 'carrierRatios',
   givens: [
-    given('cn0DbHz', 'C', 'C/N_0', 'carrier over noise density', 'dBHz', [75, 95, 0.5]),
+    given(
+      'carrierToNoiseDensityDbHz',
+      'C',
+      'C/N_0',
+      'carrier over noise density',
+      'dBHz',
+      [75, 95, 0.5],
+    ),
     given('symbolRateMBd', 'Rs', 'R_s', 'symbol rate', 'MBd', [5, 45, 0.5]),
     given('bitsPerSymbol', 'b', 'b', 'useful bits per symbol', '', [0.8, 3, 0.1]),
   ],
@@ -166,7 +173,7 @@ const ES_N0: SolutionPlan = {
   ],
   compute: (inputs) => {
     const ratios = carrierRatios(
-      { cn0DbHz: input(inputs, 'cn0DbHz') },
+      { carrierToNoiseDensityDbHz: input(inputs, 'carrierToNoiseDensityDbHz') },
       {
         symbolRateMBd: input(inputs, 'symbolRateMBd'),
         bitsPerSymbol: input(inputs, 'bitsPerSymbol'),
@@ -319,7 +326,7 @@ const MARGIN: SolutionPlan = {
     return {
       ...loss,
       G: budget.terms.find(({ name }) => name === 'antenna-gain')?.contributionDb ?? Number.NaN,
-      C: budget.downlinkCn0DbHz,
+      C: budget.downlinkCarrierToNoiseDensityDbHz,
       S: budget.esN0Db,
       M: budget.marginDb,
     };

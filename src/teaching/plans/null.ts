@@ -42,7 +42,14 @@ const NULL_ISOLATION: SolutionPlan = {
   givens: [
     ...PLACES,
     given('levelStepDb', 'q', 'q', 'step of the display', 'dB', [0.5, 2, 0.5]),
-    given('scatterDb', 's', 's', 'flicker, standard deviation of one reading', 'dB', [0, 0.6, 0.1]),
+    given(
+      'standardDeviationDb',
+      's',
+      's',
+      'flicker, standard deviation of one reading',
+      'dB',
+      [0, 0.6, 0.1],
+    ),
   ],
   constants: [],
   steps: [
@@ -91,19 +98,23 @@ const NULL_ISOLATION: SolutionPlan = {
       secondDeg: input(inputs, 'secondDeg'),
       levelStepDb: input(inputs, 'levelStepDb'),
     };
-    const scatterDb = input(inputs, 'scatterDb');
+    const standardDeviationDb = input(inputs, 'standardDeviationDb');
     const { worstErrorDeg } = bracketNull(ask);
     if (worstErrorDeg === null) return 'blind';
     const h = Math.abs(ask.secondDeg - ask.firstDeg) / 2;
     // The flicker alone, from its standard uncertainty: two readings, twice that is reckoned with.
-    const flicker = bracketNull({ ...ask, levelStepDb: 0, scatterDb }).standardUncertaintyDeg;
+    const flicker = bracketNull({
+      ...ask,
+      levelStepDb: 0,
+      standardDeviationDb,
+    }).standardUncertaintyDeg;
     return {
       h,
       g: Math.tanh((ask.levelStepDb * Math.LN10) / 40),
       d: worstErrorDeg,
       f: 2 * flicker,
       t: Math.min(45, worstErrorDeg + 2 * flicker),
-      I: bracketNull({ ...ask, scatterDb }).isolationAtLeastDb,
+      I: bracketNull({ ...ask, standardDeviationDb }).isolationAtLeastDb,
     };
   },
 };

@@ -38,8 +38,8 @@ const SIGNAL: SolutionPlan = {
     const fit = fitPeak({
       positionDeg: [-1, 1],
       levelDbm: [levelDbm, levelDbm],
-      halfPowerBeamwidthDeg: 2,
-      scatterDb: SCATTER_DB,
+      beamwidthDeg: 2,
+      standardDeviationDb: SCATTER_DB,
       noiseFloorDbm,
     });
     return fit.kind === 'peak' ? { S: fit.peakLevelDbm - 3 } : 'no-signal-over-the-noise';
@@ -68,8 +68,8 @@ const TWO_FLANKS: SolutionPlan = {
     const fit = fitPeak({
       positionDeg,
       levelDbm: [input(inputs, 'firstLevelDbm'), input(inputs, 'secondLevelDbm')],
-      halfPowerBeamwidthDeg: input(inputs, 'beamwidthTurns'),
-      scatterDb: SCATTER_DB,
+      beamwidthDeg: input(inputs, 'beamwidthTurns'),
+      standardDeviationDb: SCATTER_DB,
     });
     return fit.kind === 'peak'
       ? { m: (positionDeg[0] + positionDeg[1]) / 2, p: fit.positionDeg }
@@ -109,11 +109,11 @@ function threeReadings(inputs: Readonly<Record<string, number>>, middle: number)
   const fit = fitPeak({
     positionDeg: [middle - spacing, middle, middle + spacing],
     levelDbm,
-    scatterDb: SCATTER_DB,
+    standardDeviationDb: SCATTER_DB,
     currentPositionDeg: middle,
   });
   return fit.kind === 'peak'
-    ? { fit, b: 24 * (spacing / fit.halfPowerBeamwidthDeg) ** 2 }
+    ? { fit, b: 24 * (spacing / fit.beamwidthDeg) ** 2 }
     : 'no-peak-among-the-readings';
 }
 
@@ -171,7 +171,7 @@ const LOSS_FROM_THREE: SolutionPlan = {
     const found = threeReadings(inputs, 0);
     if (typeof found === 'string') return found;
     const { fit, b } = found;
-    return { b, d: fit.positionDeg, w: fit.halfPowerBeamwidthDeg, L: fit.lossNowDb };
+    return { b, d: fit.positionDeg, w: fit.beamwidthDeg, L: fit.lossNowDb };
   },
 };
 
@@ -224,7 +224,7 @@ const OFFSET: SolutionPlan = {
   functionName: 'pointingOffset',
   givens: [
     given('pointingLossDb', 'L', 'L', 'level missing', 'dB', [0.5, 6, 0.1]),
-    given('halfPowerBeamwidthDeg', 'bw', '\\theta', 'half-power beamwidth', 'deg', [0.8, 2.4, 0.1]),
+    given('beamwidthDeg', 'bw', '\\theta', 'half-power beamwidth', 'deg', [0.8, 2.4, 0.1]),
   ],
   constants: [],
   steps: [
@@ -241,7 +241,7 @@ const OFFSET: SolutionPlan = {
   compute: (inputs) => ({
     off: pointingOffset({
       pointingLossDb: input(inputs, 'pointingLossDb'),
-      halfPowerBeamwidthDeg: input(inputs, 'halfPowerBeamwidthDeg'),
+      beamwidthDeg: input(inputs, 'beamwidthDeg'),
     }),
   }),
 };

@@ -68,7 +68,7 @@ const SPECIFIC: SolutionPlan = {
       tiltDeg: CIRCULAR,
       rainRateMmPerH: input(inputs, 'rainRateMmPerH'),
     });
-    return { k: rain.k, al: rain.alpha, g: rain.attenuationDbPerKm };
+    return { k: rain.k, al: rain.alpha, g: rain.specificAttenuationDbPerKm };
   },
 };
 
@@ -77,7 +77,7 @@ const P618 = 'ITU-R P.618-14, 2.2.1.1';
 const RAIN_GIVENS = [
   given('rainRate001MmPerH', 'R', 'R_{0.01}', 'rain rate exceeded for 0.01 %', 'mm/h', [15, 60, 1]),
   given('rainHeightKm', 'hR', 'h_R', 'rain height', 'km', [2.4, 4, 0.1]),
-  given('stationHeightKm', 'hs', 'h_s', 'height of the station', 'km', [0, 1.5, 0.1]),
+  given('heightM', 'hs', 'h_s', 'height of the station', 'm', [0, 1500, 100]),
   given('elevationDeg', 'el', '\\varepsilon', 'elevation', 'deg', [15, 45, 1]),
   given('exceededPercent', 'p', 'p', 'share of the year', 'percent', [0.05, 0.5, 0.05]),
   { ...given('frequencyGHz', 'f', 'f', 'frequency', 'GHz', [10.7, 30, 0.1]), otherwise: 12 },
@@ -132,7 +132,7 @@ const RAIN: SolutionPlan = {
   constants: [],
   lookedUp: rainLookedUp,
   steps: [
-    step('Ls', 'L_s', 'slant path', '(hR - hs) / sin(el)', 'km', 3, `${P618}, step 2`),
+    step('Ls', 'L_s', 'slant path', '(hR - hs / 1000) / sin(el)', 'km', 3, `${P618}, step 2`),
     step('LG', 'L_G', 'its projection', 'Ls * cos(el)', 'km', 3, `${P618}, step 3`),
     step(
       'k',
@@ -166,7 +166,7 @@ const RAIN: SolutionPlan = {
       'LR',
       'L_R',
       'path through the rain cell',
-      'min(LG * r / cos(el), (hR - hs) / sin(el))',
+      'min(LG * r / cos(el), (hR - hs / 1000) / sin(el))',
       'km',
       3,
       `${P618}, step 7`,
@@ -219,7 +219,7 @@ const RAIN: SolutionPlan = {
     const tiltDeg = input(inputs, 'tiltDeg');
     const rain = rainAttenuation({
       latitudeDeg,
-      stationHeightKm: input(inputs, 'stationHeightKm'),
+      heightM: input(inputs, 'heightM'),
       rainHeightKm: input(inputs, 'rainHeightKm'),
       rainRate001MmPerH: input(inputs, 'rainRate001MmPerH'),
       frequencyGHz,
@@ -330,7 +330,7 @@ const SKY_NOISE: SolutionPlan = {
   ],
   compute: (inputs) => {
     const noise = skyNoise(input(inputs, 'attenuationDb'));
-    return { M: noise.mediumTemperatureK, B: noise.backgroundTemperatureK, T: noise.temperatureK };
+    return { M: noise.mediumNoiseK, B: noise.backgroundNoiseK, T: noise.skyNoiseK };
   },
 };
 

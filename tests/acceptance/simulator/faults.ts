@@ -171,7 +171,7 @@ export function drawFault(cause: FaultCause, scene: Scene, random: RandomStream)
       const fades = new Map(
         carriers.map((carrier) => {
           const slot = slots.find((candidate) => candidate.name === carrier.slot);
-          const { attenuationDbPerKm } = specificRainAttenuation({
+          const { specificAttenuationDbPerKm } = specificRainAttenuation({
             frequencyGHz: carrier.frequencyGHz,
             elevationDeg: slot?.elevationDeg ?? 30,
             tiltDeg: carrier.polarization === 'vertical' ? 80 : 10,
@@ -179,7 +179,7 @@ export function drawFault(cause: FaultCause, scene: Scene, random: RandomStream)
           });
           const path = pathKm * share(carrier.slot) * Math.sin(Math.PI / 5);
           const slant = path / Math.sin(((slot?.elevationDeg ?? 30) * Math.PI) / 180);
-          return [carrier.name, attenuationDbPerKm * slant + wetDb] as const;
+          return [carrier.name, specificAttenuationDbPerKm * slant + wetDb] as const;
         }),
       );
       const worst = Math.max(...fades.values());

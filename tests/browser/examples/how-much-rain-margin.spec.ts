@@ -18,7 +18,7 @@ test('how much rain margin: answers as the library does', async ({ page }) => {
     frequencyGHz: 14.2,
     elevationDeg: lookAngles(station, 104.5).elevationDeg,
     tiltDeg: 0,
-    antennaDiameterM: 1.8,
+    diameterM: 1.8,
     exceededPercent: 0.1,
   });
   await expect(output(example, 'Margin needed')).toHaveText(`${shown(faded.attenuationDb)} dB`);

@@ -25,7 +25,7 @@ test('does the link close: the margin of the budget, and its lines', async ({ pa
       frequencyGHz: 11.7,
       slantRangeKm: lookAngles(station, 16.4).slantRangeKm,
       clearAttenuationDb: 0.2,
-      rainAttenuationDb: 2.5,
+      rainDb: 2.5,
     },
     receiver: {
       diameterM: 0.6,
@@ -77,7 +77,7 @@ test('do the neighbours disturb: as the pattern says, or nothing', async ({ page
   });
   if (result.kind !== 'interference') throw new Error('the pattern must reach');
   await expect(output(example, 'Carrier over interference')).toHaveText(
-    `${shown(result.carrierRatioDb)} dB`,
+    `${shown(result.carrierToInterferenceDb)} dB`,
   );
   await example.getByLabel('Pattern of the antenna').selectOption('ITU-R S.465-6');
   await field(example, 'Orbital longitude').fill('14.5');

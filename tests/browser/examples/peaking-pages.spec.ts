@@ -30,8 +30,8 @@ test('main lobe or side lobe: answers as the library does', async ({ page }) => 
   await field(example, 'Uncertainty of the width').fill('0.05');
   const found = sideLobeTest({
     aperture: { diameterM: 1.2, frequencyGHz: 19.9, illumination: { edgeTaperDb: 10 } },
-    halfPowerBeamwidthDeg: 0.78,
-    beamwidthUncertaintyDeg: 0.05,
+    beamwidthDeg: 0.78,
+    beamwidthStandardUncertaintyDeg: 0.05,
   });
   expect(found.kind).toBe('main-lobe');
   await expect(example.locator('.ex-says')).toContainText('This is the main lobe');

@@ -121,7 +121,7 @@ test('moving satellite: answers as the library does', async ({ page }) => {
     eccentricityRatio: 0.0003,
     argumentOfPerigeeDeg: 90,
   });
-  const fixed = fixedAntennaLoss({ track: day, halfPowerWidthDeg: 1.94 });
+  const fixed = fixedAntennaLoss({ track: day, beamwidthDeg: 1.94 });
   await expect(output(example, 'Largest loss, peaked at the best moment')).toHaveText(
     `${shown(fixed.worstLossIfPeakedThereDb[fixed.bestIndex] ?? Number.NaN)} dB`,
   );

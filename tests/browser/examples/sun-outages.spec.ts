@@ -13,7 +13,7 @@ test('answers as the library does, year by year', async ({ page }) => {
     orbitalLongitudeDeg: 16.4,
     diameterM: 1.2,
     frequencyGHz: 11.7,
-    systemTemperatureK: 120,
+    systemNoiseK: 120,
     thresholdLossDb: 3,
     from: '2027-01-01',
     to: '2027-12-31T23:59:59Z',

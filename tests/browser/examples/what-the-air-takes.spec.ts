@@ -28,7 +28,7 @@ test('what the air takes: answers as the library does', async ({ page }) => {
   const cloud = cloudAttenuation({ ...path, liquidWaterKgPerM2: 1.1 });
   const flicker = scintillationFade({
     ...path,
-    antennaDiameterM: 1.8,
+    diameterM: 1.8,
     wetRefractivityNUnits: 120,
     exceededPercent: 0.1,
   });

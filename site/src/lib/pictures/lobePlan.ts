@@ -13,7 +13,7 @@ export interface LobePlan {
   readonly title: string;
   readonly peakDeg: At;
   /** Half-power beamwidths along the lobe's own axes, narrow first. */
-  readonly halfPowerBeamwidthDeg: At;
+  readonly beamwidthDeg: At;
   /** Direction of the narrow axis from the first axis towards the second. */
   readonly narrowAxisDeg: number;
   readonly readings: readonly At[];
@@ -27,7 +27,7 @@ const RINGS = [1, 3, 6];
 
 /** Draws the lobe; both axes to the same scale. */
 export function lobePlan(of: LobePlan): Figure {
-  const [narrow, wide] = of.halfPowerBeamwidthDeg;
+  const [narrow, wide] = of.beamwidthDeg;
   const turn = (of.narrowAxisDeg * Math.PI) / 180;
   const ring = (lossDb: number): At[] =>
     Array.from({ length: 73 }, (_, i) => {

@@ -47,7 +47,7 @@ const pairs: Pairs = {
   missed: 'verfehlt',
 
   // Errors.
-  stationHeightKm: 'Höhe in km',
+  heightM: 'Höhe in m',
   'is the distance in kilometres?': 'ist die Entfernung in Kilometern angegeben?',
 };
 
