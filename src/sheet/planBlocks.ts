@@ -29,7 +29,7 @@ function stationBlocks(
   const sentences = [
     words.declination(
       signed(north.declinationDeg, 1),
-      fixed(north.declinationUncertaintyDeg, 1),
+      fixed(north.declinationStandardUncertaintyDeg, 1),
       north.model,
       north.validity !== 'valid',
     ),
@@ -62,7 +62,7 @@ function slotBlocks({ plan }: JobRecord, words: SheetWords, numbers: Numbers): S
         d.kind === 'visible' ? d.slot : `${d.slot} (${codes.directions[d.kind]})`,
         longitude(d.orbitalLongitudeDeg, 1),
         fixed(d.azimuthDeg, 2),
-        fixed(d.magneticAzimuthDeg, 1),
+        fixed(d.magneticBearingDeg, 1),
         fixed(d.elevationDeg, 2),
         fixed(d.slantRangeKm, 0),
         signed(d.skewDeg, 1),
@@ -83,7 +83,7 @@ function mountBlocks(
     section(sections.mount),
     words.boresight(
       fixed(mount.boresightAzimuthDeg, 2),
-      fixed(mount.magneticAzimuthDeg, 1),
+      fixed(mount.magneticBearingDeg, 1),
       fixed(mount.boresightElevationDeg, 2),
     ),
     words.face(
@@ -152,7 +152,7 @@ function rainBlocks(
     section(words.sections.rain),
     `${words.rain(
       fixed(rain.rainRate001MmPerH, 1),
-      fixed(100 * rain.rainRateUncertaintyRatio, 0),
+      fixed(100 * rain.rainRateStandardUncertaintyRatio, 0),
       fixed(rain.rainHeightKm, 2),
       source,
     )} ${words.promise(plain(job.target.exceededPercent))}`,
@@ -173,7 +173,7 @@ function rainBlocks(
         s.carrier,
         fixed(s.fade.rainDb, 2),
         fixed(s.fade.attenuationDb, 2),
-        fixed(s.fade.standardDb, 2),
+        fixed(s.fade.standardUncertaintyDb, 2),
         fixed(s.clearMarginDb, 1),
         fixed(s.fadedMarginDb, 1),
         failing(s, words, (percent) => digits(percent, 2)),

@@ -69,7 +69,7 @@ function readingBlocks(record: JobRecord, words: SheetWords, numbers: Numbers): 
         v.carrier,
         `${fixed(v.readingDb, 1)} ${v.quantity === 'level' ? 'dBµV' : 'dB'}`,
         fixed(v.expectedDb, 1),
-        signed(v.deviationDb, 1),
+        signed(v.differenceDb, 1),
         limits(v, words, numbers),
         verdict(v, words),
       ]),
@@ -115,7 +115,7 @@ function peakingBlocks(
   const { axis, slot, carrier, bracket, fit, moveTurns } = result;
   const { fixed, signed, plain } = numbers;
   const blocks: SheetBlock[] = [
-    words.beamwidth(words.axes[axis], slot, carrier, fixed(result.halfPowerBeamwidthDeg, 2)),
+    words.beamwidth(words.axes[axis], slot, carrier, fixed(result.beamwidthDeg, 2)),
   ];
   if (bracket)
     blocks.push(

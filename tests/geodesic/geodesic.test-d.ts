@@ -6,7 +6,7 @@ test('a bearing must be asked for', () => {
   const line = geodesicBetween(place, place);
   expectTypeOf(line.distanceKm).toEqualTypeOf<number>();
   // @ts-expect-error the same place has no bearing
-  line.bearingDeg;
+  line.azimuthDeg;
   // @ts-expect-error a pair of numbers is no place
   geodesicBetween([1, 2], place);
 });

@@ -4,6 +4,7 @@ import { inRange, object } from '../../errors.js';
 import { cosDeg, sinDeg } from '../../numeric/angle.js';
 import { bivariateNormalExceedance } from '../../numeric/bivariateNormal.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
+
 import { checkedElevationDeg, checkedHeightM, checkedRainHeightKm } from '../inputs.js';
 import { rainAbove, slantPathKm } from './rainSteps.js';
 

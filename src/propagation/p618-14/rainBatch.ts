@@ -11,7 +11,6 @@ import {
   checkedPercent,
   checkedRainHeightKm,
   checkedRainRate,
-  checkedHeightM,
 } from '../inputs.js';
 import { rainCoefficients } from '../p838-3/coefficients.js';
 import { mixedAlpha, mixedK, powerLaw } from '../p838-3/specificRainAttenuation.js';
