@@ -22,5 +22,6 @@ export { sumPowerDbm } from './numeric/decibel.js';
 export * from './peaking/index.js';
 export * from './pointing/index.js';
 export * from './propagation/index.js';
+export * from './readings/index.js';
 export * from './survey/index.js';
 export * from './tuning/index.js';
