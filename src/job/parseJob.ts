@@ -5,6 +5,7 @@ import { DomainError } from '../errors.js';
 import { instantToEpochMs } from '../numeric/instant.js';
 import type { JobFile } from './jobFile.js';
 import { jobSchema } from './jobSchema.js';
+import { outletNames } from './outletNames.js';
 import { toDomainError } from './schemaError.js';
 
 /** Largest text that is read, in characters, and deepest nesting of parts. */
@@ -32,7 +33,7 @@ function refer(parameter: string, received: unknown, allowed: string): never {
   throw new DomainError({ code: 'inconsistent', parameter, received, allowed });
 }
 
-/** Names that point at each other: readings and peaking at slots and carriers, lists at equal lengths. */
+/** Names that point at each other: readings and peaking at slots, carriers and outlets, lists at equal lengths. */
 function checkedReferences(job: JobFile): JobFile {
   instantToEpochMs('date', job.date);
   const carriers = new Map<string, readonly string[]>();
@@ -50,8 +51,14 @@ function checkedReferences(job: JobFile): JobFile {
     if (!known.includes(carrier))
       refer(`${path}.carrier`, carrier, `a carrier of ${slot} (${known.join(', ')})`);
   };
+  const outlets = outletNames(job.distribution);
+  const testPoint = (path: string, name: string, others: readonly string[]) => {
+    if (!others.includes(name) && !outlets.includes(name))
+      refer(`${path}.testPoint`, name, `one of ${[...others, ...outlets].join(', ')}`);
+  };
   job.readings.forEach((reading, index) => {
     check(`readings[${index}]`, reading);
+    testPoint(`readings[${index}]`, reading.testPoint, ['antenna']);
   });
   job.peaking.forEach((peaking, index) => {
     const path = `peaking[${index}]`;
@@ -66,6 +73,7 @@ function checkedReferences(job: JobFile): JobFile {
       });
   });
   job.limits.forEach((limit, index) => {
+    testPoint(`limits[${index}]`, limit.testPoint, ['antenna', 'outlets']);
     if (limit.quantity === 'level' && limit.minimumDbuv >= limit.maximumDbuv)
       refer(
         `limits[${index}].minimumDbuv`,

@@ -59,7 +59,8 @@ function blockHtml(block: SheetBlock): string {
 /**
  * Job sheet of a record as one self-contained HTML document for the printer.
  *
- * @param record  From `recordJob`. Its texts are escaped, so that a title cannot carry markup.
+ * @param record  From `recordJob`. Everything it holds is escaped, its format and version too, so that a received
+ *   record cannot carry markup.
  * @param words  The words; English when left out.
  * @returns The document; no script, no outside file.
  *

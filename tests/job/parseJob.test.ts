@@ -120,6 +120,21 @@ describe('one clear error names the field by its path, the value and what was ex
       'inconsistent',
       'below maximumDbuv',
     ],
+    [
+      ['readings', 0, 'testPoint'],
+      'dinning room',
+      'readings[0].testPoint',
+      'inconsistent',
+      'dining room',
+    ],
+    [['readings', 0, 'testPoint'], 'outlets', 'readings[0].testPoint', 'inconsistent', 'antenna'],
+    [
+      ['limits', 1, 'testPoint'],
+      'outlet',
+      'limits[1].testPoint',
+      'inconsistent',
+      'antenna, outlets, dining room, bunk room',
+    ],
     [['version'], 2, 'version', 'not-an-option', '1'],
   ] as const)('%j = %j', (path, value, parameter, code, word) => {
     const error = refused(changed(path, value));
@@ -143,6 +158,24 @@ describe('one clear error names the field by its path, the value and what was ex
     for (let i = 0; i < 50_000; i++) part = { kind: 'connector', lossDb: 0, to: part };
     expect(refused(changed(['distribution'], part)).message).toContain('nested');
   });
+});
+
+test('takes test points behind taps, switches and another outlet', () => {
+  const outlet = (name: string, to?: unknown) =>
+    to === undefined ? { kind: 'outlet', name } : { kind: 'outlet', name, to };
+  const distribution = {
+    kind: 'tap',
+    throughLossDb: 1,
+    tapLossDb: 15,
+    taps: [outlet('kitchen'), null],
+    to: { kind: 'switch', lossDb: 3, outputs: [outlet('hall', outlet('stairs')), null] },
+  };
+  const [limit] = fresh()['limits'] as Json[];
+  for (const testPoint of ['kitchen', 'hall', 'stairs'])
+    expect(
+      parseJob({ ...fresh(), distribution, readings: [], limits: [{ ...limit, testPoint }] })
+        .limits,
+    ).toHaveLength(1);
 });
 
 describe('the published JSON Schema', () => {

@@ -113,6 +113,44 @@ describe('the record of the demo hut', () => {
   });
 });
 
+describe('peaking in the job', () => {
+  const [first] = job.peaking;
+  if (!first) throw new Error('no peaking');
+  /** The hut's axis read on a lobe of another width: 12 (offset / width)^2 dB, tenths. */
+  const onLobe = (widthDeg: number) =>
+    recordJob({
+      ...job,
+      peaking: [
+        {
+          ...first,
+          restDeg: 0,
+          samples: {
+            positionDeg: [-0.6, -0.4, -0.2, 0, 0.2, 0.4, 0.6],
+            levelDbm: [-0.6, -0.4, -0.2, 0, 0.2, 0.4, 0.6].map(
+              (at) => Math.round(10 * (-40 - 12 * (at / widthDeg) ** 2)) / 10,
+            ),
+          },
+        },
+      ],
+    });
+
+  test('a side lobe, half as wide as the main lobe of 0.9 m at 12.5 GHz, is not left', () => {
+    const side = onLobe(0.93);
+    expect(side.peaking[0]).toMatchObject({
+      fit: { kind: 'not-main-lobe', reason: 'too-narrow' },
+      moveTurns: null,
+      verdict: 'not-known',
+    });
+  });
+
+  test('the main lobe itself is', () => {
+    expect(onLobe(1.86).peaking[0]).toMatchObject({
+      fit: { kind: 'peak' },
+      verdict: 'within-target',
+    });
+  });
+});
+
 describe('jobs of other shapes', () => {
   const before: JobFile = { ...job, readings: [], peaking: [] };
   test('before the visit there are no readings and nothing to judge', () => {

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
-import { type JobFile, parseJob, recordJob } from 'slantpath/job';
+import { type JobFile, type JobRecord, parseJob, recordJob } from 'slantpath/job';
 import { englishWords, jobSheet, jobSheetHtml, type SheetWords } from 'slantpath/sheet';
 import { describe, expect, test } from 'vitest';
 
@@ -14,6 +14,27 @@ const record = recordJob(job);
 const [slot] = job.slots;
 if (!slot) throw new Error('no slot');
 const before: JobFile = { ...job, readings: [], peaking: [] };
+
+/** Copies of a value, each with one leaf replaced. */
+function everyField(value: unknown, by: string): readonly unknown[] {
+  if (typeof value !== 'object' || value === null) return [by];
+  return Object.entries(value).flatMap(([key, inner]) =>
+    everyField(inner, by).map((changed) =>
+      Array.isArray(value)
+        ? value.map((old, at) => (at === Number(key) ? changed : old))
+        : { ...value, [key]: changed },
+    ),
+  );
+}
+
+/** The HTML, or nothing where a word stands in the place of a number or a kind: no sheet, no harm. */
+function htmlOrNothing(received: unknown): string {
+  try {
+    return jobSheetHtml(received as JobRecord);
+  } catch {
+    return '';
+  }
+}
 
 describe('the sheet', () => {
   test('tells the job in the order of the work, and only what the record holds', () => {
@@ -51,6 +72,28 @@ describe('the sheet', () => {
   test('nor from the format and version of a record that came from elsewhere', () => {
     const evil = { ...record, format: '<script>1</script>', version: '<b>' } as never;
     expect(jobSheetHtml(evil)).not.toMatch(/<script>|<b>/);
+  });
+
+  test('carries no markup from any field of a record that came from elsewhere', () => {
+    let made = 0;
+    for (const html of everyField(record, '<b class="evil">').map(htmlOrNothing)) {
+      if (html !== '') made++;
+      expect(html).not.toContain('<b class');
+    }
+    expect(made).toBeGreaterThan(100);
+  });
+
+  test('does not say to leave a side lobe', () => {
+    const [first] = job.peaking;
+    if (!first) throw new Error('no peaking');
+    const positionDeg = [-0.6, -0.4, -0.2, 0, 0.2, 0.4, 0.6];
+    // Half as wide as the main lobe of 0.9 m at 12.5 GHz: 12 (offset / 0.93 degree)^2 dB, read in tenths.
+    const levelDbm = [-45, -42.2, -40.6, -40, -40.6, -42.2, -45];
+    const sheet = jobSheet(
+      recordJob({ ...job, peaking: [{ ...first, samples: { positionDeg, levelDbm } }] }),
+    );
+    expect(sheet).not.toContain('Leave it.');
+    expect(sheet).toContain('not the main lobe: too narrow');
   });
 
   test('says what is not there', () => {

@@ -52,6 +52,8 @@ export function peakingResults(job: JobFile): readonly PeakingResult[] {
             ...entry.samples,
             currentPositionDeg: entry.restDeg,
             levelStepDb: resolutionDb,
+            // The width is what tells the main lobe from a side lobe: without it the fit takes any peak.
+            halfPowerBeamwidthDeg,
           }),
         {
           samples: 'samples',

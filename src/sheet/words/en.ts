@@ -122,9 +122,9 @@ const brackets: Words<Bracket['kind']> = {
 };
 
 const lobes: Words<Extract<PeakFit, { kind: 'not-main-lobe' }>['reason']> = {
-  dip: 'the level dips in the middle',
-  'too-narrow': 'too narrow',
-  'too-wide': 'too wide',
+  dip: 'the level dips in the middle; go on to both sides',
+  'too-narrow': 'too narrow, as side lobes are; search on to both sides for a higher level',
+  'too-wide': 'too wide; read again, and check the diameter and the degrees per turn',
 };
 
 const pointing: Words<PeakingResult['verdict']> = {
@@ -273,7 +273,7 @@ export const englishWords = {
     edge: (side: 'lower' | 'higher', edge: string) =>
       `Fit: the level still rises at the ${side} end; go on past ${edge}°.`,
     flat: 'Fit: no peak shows above the scatter; go further off on both sides.',
-    notMainLobe: (reason: string) => `Fit: not a main lobe (${reason}).`,
+    notMainLobe: (reason: string) => `Fit: not the main lobe: ${reason}. Do not leave it here.`,
     tooFew: (readings: string, needed: string) =>
       `Fit: too few readings (${readings} of ${needed}).`,
     contradictory: 'Fit: the readings contradict each other; take them again.',
