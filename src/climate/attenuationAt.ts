@@ -1,6 +1,6 @@
 /** Attenuation of a path at a place by every cause, straight from its climate. */
 
-import { object } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import {
   approximateGasAttenuation,
   cloudAttenuation,
@@ -25,7 +25,7 @@ export interface SkyPath {
   readonly diameterM: number;
   /** Efficiency of the antenna, above 0 to 1; 0.5 where not given. */
   readonly efficiencyRatio?: number | undefined;
-  /** Percentage of an average year, above 0 to 50; stated range 0.001 to 50. */
+  /** Percentage of an average year, 0.000001 to 50; stated range 0.001 to 50. */
   readonly exceededPercent: number;
 }
 
@@ -54,6 +54,11 @@ const RAIN_MODEL_RATIO = 0.3;
 /** The lowest and highest ground for which the reference atmosphere is asked. */
 function pressureHpa(heightM: number): number {
   return referenceAtmosphere(Math.max(0, heightM / 1000)).pressureHpa;
+}
+
+/** Percent of time, at most 50, where P.618-14 ends: an availability typed for an exceedance is refused. */
+export function checkedExceededPercent(value: number, index?: number): number {
+  return inRange('exceededPercent', value, 1e-6, 50, 'is it the availability?', index);
 }
 
 /** Gas and cloud at the percentage to which P.618-14 holds them. */
@@ -110,6 +115,7 @@ export function gasAndCloud(
 export function attenuationAt(climate: Climate, path: SkyPath): AttenuationAt {
   object('climate', climate);
   object('path', path);
+  checkedExceededPercent(path.exceededPercent);
   const { gasDb, cloudDb } = gasAndCloud(climate, path);
   const { latitudeDeg, heightM, rainHeightKm, wetRefractivityNUnits } = climate;
   const rain = {

@@ -3,7 +3,7 @@
 import { object, withinRow } from '../errors.js';
 import { type Column, inRow, outColumn, rowCount } from '../numeric/columns.js';
 import { rainAttenuationBatch, totalAttenuationBatch } from '../propagation/index.js';
-import { gasAndCloud } from './attenuationAt.js';
+import { checkedExceededPercent, gasAndCloud } from './attenuationAt.js';
 import type { Climate } from './climateAt.js';
 import { climateAt } from './shipped.js';
 
@@ -25,7 +25,7 @@ export interface PlannedStations {
   readonly diameterM: Column;
   /** Efficiency of the antenna, above 0 to 1; 0.5 where not given. */
   readonly efficiencyRatio?: Column | undefined;
-  /** Percentage of an average year, above 0 to 50. */
+  /** Percentage of an average year, 0.000001 to 50. */
   readonly exceededPercent: Column;
 }
 
@@ -114,7 +114,7 @@ export function attenuationAtBatch(
       gasAndCloud(climate, {
         frequencyGHz: inRow(frequencyGHz, row),
         elevationDeg: inRow(elevationDeg, row),
-        exceededPercent: inRow(exceededPercent, row),
+        exceededPercent: checkedExceededPercent(inRow(exceededPercent, row), row),
       }),
     );
     rainRate001MmPerH[row] = climate.rainRate001MmPerH;

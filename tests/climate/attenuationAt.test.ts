@@ -128,6 +128,16 @@ describe('attenuation at a place', () => {
       });
   });
 
+  test('an availability typed for an exceedance is refused, 50 % is the last that is taken', () => {
+    for (const exceededPercent of [99.9, 50.1, 100])
+      expect(() => attenuationAt(clinic, { ...path, exceededPercent })).toThrow(
+        expect.objectContaining({ parameter: 'exceededPercent', slip: 'is it the availability?' }),
+      );
+    expect(attenuationAt(clinic, { ...path, exceededPercent: 50 }).attenuationDb).toBeGreaterThan(
+      0,
+    );
+  });
+
   test('rarer is worse, and every number is finite at any place and path', () => {
     fc.assert(
       fc.property(
@@ -210,6 +220,7 @@ describe('attenuation at columns of stations', () => {
     ['elevationDeg', { elevationDeg: [30, 30, 95, 30] }, 2],
     ['frequencyGHz', { frequencyGHz: [12, 12, 12, 12000] }, 3],
     ['exceededPercent', { exceededPercent: [0.1, 0, 0.1, 0.1] }, 1],
+    ['exceededPercent', { exceededPercent: [0.1, 0.1, 99.9, 0.1] }, 2],
     ['diameterM', { diameterM: [1, 1, 1, -1] }, 3],
     ['heightM', { heightM: [1, 2] }, undefined],
   ])('names the row of a bad %s', (parameter, change, index) => {
