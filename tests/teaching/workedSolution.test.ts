@@ -98,6 +98,7 @@ test('the main computations have a worked solution', () => {
     'link: figure-of-merit',
     'link: clear-sky-margin',
     'link: symbol-energy',
+    'link: bit-energy',
     'link: combined-ratio',
     'peaking: signal-over-noise-floor',
     'peaking: peak-from-two-flanks',

@@ -133,34 +133,56 @@ const FIGURE_OF_MERIT: SolutionPlan = {
   }),
 };
 
+const DENSITY = [
+  given(
+    'carrierToNoiseDensityDbHz',
+    'C',
+    'C/N_0',
+    'carrier over noise density',
+    'dBHz',
+    [75, 95, 0.5],
+  ),
+  given('symbolRateMBd', 'Rs', 'R_s', 'symbol rate', 'MBd', [5, 45, 0.5]),
+];
+const SYMBOL_STEP = step(
+  'E',
+  'E_s/N_0',
+  'energy per symbol over noise density',
+  'C - 10 * log(Rs * 10^6)',
+  'dB',
+  2,
+  'definition',
+);
+
 const ES_N0: SolutionPlan = {
   name: 'symbol-energy',
   title: 'Which Es/N0 belongs to this C/N0?',
   part: 'link',
   functionName: 'carrierRatios',
+  givens: DENSITY,
+  constants: [],
+  steps: [SYMBOL_STEP],
+  compute: (inputs) => ({
+    E: carrierRatios(
+      { carrierToNoiseDensityDbHz: input(inputs, 'carrierToNoiseDensityDbHz') },
+      // The bits do not enter; the function wants them for the other ratios.
+      { symbolRateMBd: input(inputs, 'symbolRateMBd'), bitsPerSymbol: 1 },
+    ).esN0Db,
+  }),
+};
+
+const EB_N0: SolutionPlan = {
+  name: 'bit-energy',
+  title: 'Which Eb/N0 belongs to this C/N0?',
+  part: 'link',
+  functionName: 'carrierRatios',
   givens: [
-    given(
-      'carrierToNoiseDensityDbHz',
-      'C',
-      'C/N_0',
-      'carrier over noise density',
-      'dBHz',
-      [75, 95, 0.5],
-    ),
-    given('symbolRateMBd', 'Rs', 'R_s', 'symbol rate', 'MBd', [5, 45, 0.5]),
+    ...DENSITY,
     given('bitsPerSymbol', 'b', 'b', 'useful bits per symbol', '', [0.8, 3, 0.1]),
   ],
   constants: [],
   steps: [
-    step(
-      'E',
-      'E_s/N_0',
-      'energy per symbol over noise density',
-      'C - 10 * log(Rs * 10^6)',
-      'dB',
-      2,
-      'definition',
-    ),
+    SYMBOL_STEP,
     step(
       'B',
       'E_b/N_0',
@@ -341,5 +363,6 @@ export const LINK_PLANS: readonly SolutionPlan[] = [
   FIGURE_OF_MERIT,
   MARGIN,
   ES_N0,
+  EB_N0,
   COMBINED,
 ];

@@ -36,7 +36,8 @@ const NULL: SolutionPlan = {
 
 const NULL_ISOLATION: SolutionPlan = {
   name: 'null-isolation',
-  title: 'How far off may the null be, and which isolation is left?',
+  title:
+    'Which isolation is left at least (error: that of the step and twice that of the flicker)?',
   part: 'peaking',
   functionName: 'bracketNull',
   givens: [

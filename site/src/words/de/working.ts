@@ -50,6 +50,7 @@ const titles: Pairs = {
   'What margin does the link have in clear sky (QPSK 3/4, noise figure 0.7 dB, efficiency 0.65)?':
     'Welche Reserve hat die Strecke bei klarem Himmel (QPSK 3/4, Rauschmaß 0,7 dB, Wirkungsgrad 0,65)?',
   'Which Es/N0 belongs to this C/N0?': 'Welches Es/N0 gehört zu diesem C/N0?',
+  'Which Eb/N0 belongs to this C/N0?': 'Welches Eb/N0 gehört zu diesem C/N0?',
   'Which C/N is left of uplink and downlink together?':
     'Welches C/N bleibt von Aufwärts- und Abwärtsstrecke zusammen?',
 
@@ -67,8 +68,8 @@ const titles: Pairs = {
     'Welcher Ausrichtfehler würde diesen Verlust erklären?',
   'Where is the null between two rotations of equal cross-polar level?':
     'Wo liegt das Minimum zwischen zwei Drehungen mit gleichem kreuzpolarem Pegel?',
-  'How far off may the null be, and which isolation is left?':
-    'Wie weit kann das Minimum daneben liegen, und welche Entkopplung bleibt?',
+  'Which isolation is left at least (error: that of the step and twice that of the flicker)?':
+    'Welche Isolation bleibt mindestens (Fehler: der des Schritts und der doppelte des Flackerns)?',
   'How much of the loss does each further peaking of an axis leave?':
     'Welchen Teil des Verlusts lässt jedes weitere Einstellen einer Achse übrig?',
   'What is lost after both axes were peaked once?':
