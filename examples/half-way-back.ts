@@ -1,12 +1,12 @@
-/** An equal-level bracketing: two turns out, four back, so two back; and the same done too close to the peak. */
+/** An equal-level bracketing: three turns out, five back, so two and a half back; and the same done too close to the peak. */
 
 import { bracketPeak } from 'slantpath/peaking';
 
 const wellDone = bracketPeak({
-  peakLevelDbm: -38,
-  referenceLevelDbm: -42,
-  turnsOut: 2,
-  turnsBack: 4,
+  peakLevelDbm: -47,
+  referenceLevelDbm: -51,
+  turnsOut: 3,
+  turnsBack: 5,
   levelStepDb: 1,
 });
 console.log(
@@ -15,8 +15,8 @@ console.log(
 );
 
 const tooClose = bracketPeak({
-  peakLevelDbm: -38,
-  referenceLevelDbm: -39,
+  peakLevelDbm: -47,
+  referenceLevelDbm: -48,
   turnsOut: 1,
   turnsBack: 2,
   levelStepDb: 1,

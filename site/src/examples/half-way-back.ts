@@ -36,18 +36,18 @@ function lobe(peakAt: number, half: number, topDbm: number, dropDb: number): Poi
 
 export default defineExample({
   inputs: {
-    peakLevelDbm: number({ label: 'Highest level read', unit: 'dBm', value: -38, step: 1 }),
+    peakLevelDbm: number({ label: 'Highest level read', unit: 'dBm', value: -47, step: 1 }),
     referenceLevelDbm: number({
       label: 'Level after turning out',
       unit: 'dBm',
-      value: -42,
+      value: -51,
       step: 1,
       hint: 'The same level is found again on the far side.',
     }),
-    turnsOut: number({ label: 'Turns out', value: 2, step: 0.25, min: 0.25, max: 40 }),
+    turnsOut: number({ label: 'Turns out', value: 3, step: 0.25, min: 0.25, max: 40 }),
     turnsBack: number({
       label: 'Turns back through the peak',
-      value: 4,
+      value: 5,
       step: 0.25,
       min: 0.25,
       max: 80,

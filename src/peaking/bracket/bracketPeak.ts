@@ -94,14 +94,14 @@ export interface Bracket {
  * ```ts
  * import { bracketPeak } from 'slantpath/peaking';
  * const bracket = bracketPeak({
- *   peakLevelDbm: -38,
- *   referenceLevelDbm: -42,
- *   turnsOut: 2,
- *   turnsBack: 4,
+ *   peakLevelDbm: -47,
+ *   referenceLevelDbm: -51,
+ *   turnsOut: 3,
+ *   turnsBack: 5,
  *   levelStepDb: 1,
  * });
- * bracket.moveBackTurns; // => 2
- * bracket.worstErrorTurns?.toFixed(3); // => '0.144'
+ * bracket.moveBackTurns; // => 2.5
+ * bracket.worstErrorTurns?.toFixed(3); // => '0.179'
  * ```
  */
 export function bracketPeak(bracketing: Bracketing): Bracket {

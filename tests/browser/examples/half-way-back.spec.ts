@@ -13,7 +13,7 @@ test('half way back: answers as the library does', async ({ page }) => {
   const bracket = bracketPeak({
     peakLevelDbm: -51.5,
     referenceLevelDbm: -56,
-    turnsOut: 2,
+    turnsOut: 3,
     turnsBack: 5.5,
     levelStepDb: 0.5,
     backlashTurns: 0.3,
@@ -31,9 +31,9 @@ test('half way back: answers as the library does', async ({ page }) => {
 });
 
 test('half way back: says when it is blind, and when the levels are swapped', async ({ page }) => {
-  const example = await openExample(page, 'half-way-back', '?referenceLevelDbm=-39');
+  const example = await openExample(page, 'half-way-back', '?referenceLevelDbm=-48');
   await expect(example.locator('.ex-says')).toContainText('Blind');
-  await field(example, 'Highest level read').fill('-45');
+  await field(example, 'Highest level read').fill('-50');
   await expect(example.locator('.ex-error:visible')).toContainText(
     'were peak and reference swapped?',
   );
