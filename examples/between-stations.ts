@@ -3,9 +3,9 @@
 import { geodesicBetween } from 'slantpath/geodesic';
 
 const huts = [
-  { name: 'hut 1', latitudeDeg: 46.6185, longitudeDeg: 10.3472 },
-  { name: 'hut 2', latitudeDeg: 46.7024, longitudeDeg: 10.5313 },
-  { name: 'hut 3', latitudeDeg: 46.4891, longitudeDeg: 10.2018 },
+  { name: 'hut 1', latitudeDeg: 46.6, longitudeDeg: 10.3 },
+  { name: 'hut 2', latitudeDeg: 46.7, longitudeDeg: 10.5 },
+  { name: 'hut 3', latitudeDeg: 46.5, longitudeDeg: 10.2 },
 ];
 for (const from of huts)
   for (const to of huts) {

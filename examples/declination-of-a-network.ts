@@ -5,8 +5,8 @@ import { declinationBatch } from 'slantpath/magnetic';
 const names = ['Tarnfell hut 1', 'Riverine clinic 3', 'Station School 2', 'an arctic cabin'];
 const { declinationDeg, declinationStandardUncertaintyDeg, horizontalIntensityNt } =
   declinationBatch({
-    latitudeDeg: [46.6185, -0.41, -29.2, 83],
-    longitudeDeg: [10.3472, 102.05, 139.8, -70],
+    latitudeDeg: [46.6, -0.4, -29.2, 83],
+    longitudeDeg: [10.3, 102, 139.8, -70],
     heightM: [1480, 40, 60, 10],
     decimalYear: 2026.44,
   });

@@ -3,7 +3,7 @@
 import { instantToDecimalYear, magneticField, trueToMagneticBearing } from 'slantpath/magnetic';
 import { lookAngles } from 'slantpath/pointing';
 
-const station = { latitudeDeg: 46.6185, longitudeDeg: 10.3472, heightM: 1480 };
+const station = { latitudeDeg: 46.6, longitudeDeg: 10.3, heightM: 1480 };
 const field = magneticField(station, instantToDecimalYear('2026-06-10'));
 console.log(
   `declination ${field.declinationDeg.toFixed(2)} +- ${field.declinationStandardUncertaintyDeg.toFixed(2)} degrees, ` +

@@ -8,8 +8,8 @@ import {
   stationToGeocentric,
 } from 'slantpath/earth';
 
-const hut = { latitudeDeg: 46.6185, longitudeDeg: 10.3472, heightM: 1480 };
-const mast = { latitudeDeg: 46.641, longitudeDeg: 10.371, heightM: 2310 };
+const hut = { latitudeDeg: 46.6, longitudeDeg: 10.3, heightM: 1480 };
+const mast = { latitudeDeg: 46.6, longitudeDeg: 10.4, heightM: 2310 };
 const direction = enuToDirection(ecefToEnu(hut, stationToEcef(mast)));
 if (direction.kind === 'inclined')
   console.log(

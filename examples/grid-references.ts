@@ -7,7 +7,7 @@ import {
   plusCodeToCoordinates,
 } from 'slantpath/gridref';
 
-const hut = { latitudeDeg: 46.6185, longitudeDeg: 10.3472 };
+const hut = { latitudeDeg: 46.6, longitudeDeg: 10.3 };
 const code = coordinatesToPlusCode(hut);
 const reference = coordinatesToMgrs({ ...hut, digits: 4 });
 console.log(code, reference);

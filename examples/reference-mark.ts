@@ -4,7 +4,7 @@ import { coordinatesToText } from 'slantpath/earth';
 import { geodesicEnd } from 'slantpath/geodesic';
 import { lookAngles } from 'slantpath/pointing';
 
-const station = { latitudeDeg: 46.6185, longitudeDeg: 10.3472, heightM: 1480 };
+const station = { latitudeDeg: 46.6, longitudeDeg: 10.3, heightM: 1480 };
 const look = lookAngles(station, 16.4);
 if (look.kind === 'visible') {
   const mark = geodesicEnd(station, { azimuthDeg: look.azimuthDeg, distanceKm: 1.25 });

@@ -3,8 +3,8 @@
 import { DomainError } from 'slantpath';
 import { coordinatesToPlusCode, plusCodeToCoordinates } from 'slantpath/gridref';
 
-const village = { latitudeDeg: 46.62, longitudeDeg: 10.34 };
-const full = coordinatesToPlusCode({ latitudeDeg: 46.6185, longitudeDeg: 10.3472, length: 11 });
+const village = { latitudeDeg: 46.7, longitudeDeg: 10.4 };
+const full = coordinatesToPlusCode({ latitudeDeg: 46.6, longitudeDeg: 10.3, length: 11 });
 const short = full.slice(4);
 const found = plusCodeToCoordinates(short, village);
 console.log(`${full}, near the village ${short}`);

@@ -25,3 +25,31 @@ test.each(files)('%s prints what stands beside it', async (file) => {
   const wanted = readFileSync(folder + file.replace(/\.ts$/, '.txt'), 'utf8');
   expect(`${printed.join('\n')}\n`).toBe(wanted);
 });
+
+/** Texts in which the invented places of the demo stand. */
+const texts = [
+  'README.md',
+  ...['examples', 'docs', 'src', 'site/src'].flatMap((root) =>
+    readdirSync(`${folder}../${root}`, { recursive: true, encoding: 'utf8' })
+      .filter((file) => /\.(ts|json|mdx|md|astro)$/.test(file))
+      .map((file) => `${root}/${file}`),
+  ),
+];
+
+test('invented places have one decimal, about 10 km, so that they point at no real roof', () => {
+  const finer = texts.flatMap((file) =>
+    [
+      ...readFileSync(`${folder}../${file}`, 'utf8').matchAll(
+        /\b(?:latitudeDeg|longitudeDeg)['"]?: \[?(?:-?[\d.]+, )*-?\d+\.\d{2,}/g,
+      ),
+    ].map(([text]) => `${file}: ${text}`),
+  );
+  expect(finer).toEqual([]);
+});
+
+test('no page or program reads typed text by parseFloat, which stops at the first letter: 58 W became 58 E', () => {
+  const sloppy = texts.filter((file) =>
+    /\bparseFloat\(/.test(readFileSync(`${folder}../${file}`, 'utf8')),
+  );
+  expect(sloppy).toEqual([]);
+});

@@ -22,8 +22,8 @@ const DEFAULT_DECIMALS = {
  * @example
  * ```ts
  * import { coordinatesToText } from 'slantpath/earth';
- * const clinic = { latitudeDeg: -0.4, longitudeDeg: 102.05, notation: 'degrees-minutes' } as const;
- * coordinatesToText(clinic); // => `0° 24.000' S, 102° 03.000' E`
+ * const clinic = { latitudeDeg: -0.4, longitudeDeg: 102.1, notation: 'degrees-minutes' } as const;
+ * coordinatesToText(clinic); // => `0° 24.000' S, 102° 06.000' E`
  * ```
  */
 export function coordinatesToText(place: {
