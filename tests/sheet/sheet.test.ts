@@ -118,7 +118,9 @@ describe('the words', () => {
       outcome: (outcome) => `It ${outcome}.`,
     };
     expect(jobSheet(record, words)).toContain('It does not conform.');
-    expect(jobSheet(record, words)).toContain('36,33');
+    expect(jobSheet(record, words)).toContain(
+      record.plan.directions[0]?.elevationDeg.toFixed(2).replace('.', ','),
+    );
     expect(jobSheetHtml(record, words)).toContain('<html lang="x">');
   });
 

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import { polarizationSkew } from 'slantpath/pointing';
 import { compileFormula } from 'slantpath/teaching';
 import { describe, expect, test } from 'vitest';
-import { sightLineKm } from '../../src/pointing/sightLine.js';
+import { sightLineKm } from '../../src/pointing/look/sightLine.js';
 
 const page = readFileSync(
   fileURLToPath(new URL('../../docs/reference/formula-sheet.mdx', import.meta.url)),
