@@ -132,6 +132,7 @@ const common: Common = {
     'one of {}': 'eines von {}',
     'is it in megabaud or MHz, not in baud or kHz?':
       'ist der Wert in Megabaud oder MHz, nicht in Baud oder kHz?',
+    'is it the availability?': 'ist das die Verfügbarkeit?',
     'is it the availability or a fraction?': 'ist es die Verfügbarkeit oder ein Bruchteil?',
     'is the diameter in metres, not centimetres?':
       'ist der Durchmesser in Metern, nicht in Zentimetern?',
