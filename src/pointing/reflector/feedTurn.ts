@@ -65,7 +65,7 @@ export type FeedTurn =
  * ```ts
  * import { feedTurn } from 'slantpath/pointing';
  * const turn = feedTurn({
- *   station: { latitudeDeg: 46.6185, longitudeDeg: 10.3472, heightM: 1480 },
+ *   station: { latitudeDeg: 46.6, longitudeDeg: 10.3, heightM: 1480 },
  *   orbitalLongitudeDeg: 21.8,
  *   boresight: { azimuthDeg: 174.53, elevationDeg: 37.09 },
  *   rowTiltDeg: -3.7,
