@@ -53,7 +53,7 @@ export function peakingResults(job: JobFile): readonly PeakingResult[] {
             currentPositionDeg: entry.restDeg,
             levelStepDb: resolutionDb,
             // The width is what tells the main lobe from a side lobe: without it the fit takes any peak.
-            halfPowerBeamwidthDeg,
+            beamwidthDeg,
           }),
         {
           samples: 'samples',
