@@ -6,15 +6,9 @@
  */
 
 import type { BitCoder } from './bitDecoder.js';
+import type { CodedField } from './codedField.js';
 import { Predictor } from './predictor.js';
 import { codedDigits, codedSurprise } from './surprise.js';
-
-/** Whole numbers row by row; `columns` without the repeated first meridian. */
-export interface CodedField {
-  readonly rows: number;
-  readonly columns: number;
-  readonly values: Int16Array;
-}
 
 /** What the encoder adds: the value of a node, given what is predicted for it. */
 export type Choose = (index: number, predicted: number) => number;

@@ -2,7 +2,8 @@
 
 import { DomainError, inRange, object, oneOf } from '../errors.js';
 import { BitDecoder, base64Bytes, Odds } from './bitDecoder.js';
-import { type CodedField, codeField } from './fieldCode.js';
+import type { CodedField } from './codedField.js';
+import { codeField } from './fieldCode.js';
 import { CONTEXTS } from './surprise.js';
 
 /** How a layer's whole numbers become values: q steps are q s, ±scale (exp |q s| - 1) or exp(q s), s the step. */

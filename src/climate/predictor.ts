@@ -5,7 +5,7 @@
  * be shipped: encoder and decoder learn the same.
  */
 
-import type { CodedField } from './fieldCode.js';
+import type { CodedField } from './codedField.js';
 
 const NEAR = 10;
 const BESIDE = 5;

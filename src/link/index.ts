@@ -49,6 +49,7 @@ export {
   type ChannelShape,
   occupiedBandwidth,
 } from './budget/adjacentChannel.js';
+export type { LinkBudget } from './budget/budgetOf.js';
 export {
   type CarrierRatios,
   type CarrierShape,
@@ -66,13 +67,8 @@ export {
   type Neighbour,
   type NeighbourInterference,
 } from './budget/interference.js';
-export {
-  type Carrier,
-  type Downlink,
-  type LinkBudget,
-  type LinkBudgetInput,
-  linkBudget,
-} from './budget/linkBudget.js';
+export { linkBudget } from './budget/linkBudget.js';
+export type { Carrier, Downlink, LinkBudgetInput } from './budget/linkBudgetInput.js';
 export { type MarginSensitivity, marginSensitivity } from './budget/sensitivity.js';
 export type { BudgetTerm, BudgetUnit } from './budget/term.js';
 export {

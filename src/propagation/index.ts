@@ -101,12 +101,8 @@ export {
 } from './p676-13/specific.js';
 export { type YearToYear, yearToYear } from './p678-3.js';
 export { type BeamSpreadingLoss, beamSpreadingLoss } from './p834-9.js';
-export {
-  type AtmosphereAtHeight,
-  REFERENCE_ATMOSPHERES,
-  type ReferenceAtmosphere,
-  referenceAtmosphere,
-} from './p835-6/referenceAtmosphere.js';
+export { REFERENCE_ATMOSPHERES, type ReferenceAtmosphere } from './p835-6/atmospheres.js';
+export { type AtmosphereAtHeight, referenceAtmosphere } from './p835-6/referenceAtmosphere.js';
 export {
   type WaterVapour,
   type WaterVapourInput,

@@ -4,8 +4,8 @@ import { DomainError, inRange, object } from '../errors.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
 import { epochMsToIso, type Instant, instantToEpochMs } from '../numeric/instant.js';
 import { passageOfDay } from './outageGeometry.js';
+import type { SunOutageInput } from './outageInput.js';
 import { outageReception } from './outageReception.js';
-import type { SunOutageInput } from './sunOutages.js';
 
 /** A moment of an outage. */
 export interface SunOutageMoment {

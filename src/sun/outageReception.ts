@@ -8,7 +8,7 @@ import { cosDeg, sinDeg } from '../numeric/angle.js';
 import { solarBrightness } from './brightness.js';
 import { type SunNoise, sunNoise } from './discNoise.js';
 import { type FixedDirection, fixedDirection } from './outageGeometry.js';
-import type { SunOutageInput } from './sunOutages.js';
+import type { SunOutageInput } from './outageInput.js';
 
 /** What an outage depends on besides the Sun's path. */
 export interface OutageReception {

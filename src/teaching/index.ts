@@ -39,7 +39,7 @@ export type {
   SolutionGiven,
   SolutionPlan,
   SolutionValues,
-} from './solution/plan.js';
+} from './plans/plan.js';
 export {
   type SolutionQuantity,
   type SolutionStep,

@@ -2,8 +2,8 @@ import { lookAngles } from 'slantpath/pointing';
 import { SOLUTION_PLANS, workedSolution } from 'slantpath/teaching';
 import { describe, expect, test } from 'vitest';
 import { randomStream } from '../../src/numeric/random.js';
+import type { SolutionPlan } from '../../src/teaching/plans/plan.js';
 import { evaluatePlan } from '../../src/teaching/solution/evaluate.js';
-import type { SolutionPlan } from '../../src/teaching/solution/plan.js';
 
 /** Inputs drawn evenly from the givens' ranges. */
 function drawn(plan: SolutionPlan, seed: number): Record<string, number> {

@@ -3,7 +3,7 @@
 import { DomainError, object, withinRow } from '../../errors.js';
 import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.js';
 import { rainAttenuationBatch } from '../../propagation/p618-14/rainBatch.js';
-import type { LinkBudgetInput } from '../budget/linkBudget.js';
+import type { LinkBudgetInput } from '../budget/linkBudgetInput.js';
 import { preparedLink, requiredDb, totalEsN0Db } from '../budget/preparedLink.js';
 import { type Availability, percentOfMargin } from './availability.js';
 import { checkedPercents, type PercentRange } from './fade.js';

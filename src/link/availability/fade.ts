@@ -1,8 +1,9 @@
 /** How often a path fades by how much, and the budget in such a fade. */
 
 import { DomainError, inRange, object } from '../../errors.js';
+import type { LinkBudget } from '../budget/budgetOf.js';
 import { budgetOf } from '../budget/budgetOf.js';
-import type { LinkBudget, LinkBudgetInput } from '../budget/linkBudget.js';
+import type { LinkBudgetInput } from '../budget/linkBudgetInput.js';
 import { preparedLink, type Weather } from '../budget/preparedLink.js';
 
 /**

@@ -2,9 +2,10 @@
 
 import { checkedDiameterM } from '../../antenna/guards.js';
 import { DomainError, inRange, object } from '../../errors.js';
+import type { LinkBudget } from '../budget/budgetOf.js';
 import { budgetOf } from '../budget/budgetOf.js';
 import type { Impairment } from '../budget/combine.js';
-import type { LinkBudget, LinkBudgetInput } from '../budget/linkBudget.js';
+import type { LinkBudgetInput } from '../budget/linkBudgetInput.js';
 import { preparedLink } from '../budget/preparedLink.js';
 import { checkedFade, checkedPercent, type FadeDistribution, fadeWeather } from './fade.js';
 

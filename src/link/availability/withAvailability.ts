@@ -1,7 +1,9 @@
 /** The whole question in one call: the budget, the fade of a percentage, the availability and the outages. */
 
 import { object } from '../../errors.js';
-import { type LinkBudget, type LinkBudgetInput, linkBudget } from '../budget/linkBudget.js';
+import type { LinkBudget } from '../budget/budgetOf.js';
+import { linkBudget } from '../budget/linkBudget.js';
+import type { LinkBudgetInput } from '../budget/linkBudgetInput.js';
 import {
   type Availability,
   availabilityForMargin,

@@ -2,10 +2,37 @@
 
 import { BOLTZMANN_DBW_PER_K_HZ } from '../../constants.js';
 import { ratioToDb } from '../../numeric/decibel.js';
+import type { AntennaNoise } from '../noise/antennaNoise.js';
+import type { SystemNoise } from '../noise/systemNoise.js';
 import { combinedDb } from './combine.js';
-import type { LinkBudget } from './linkBudget.js';
 import { noiseThrough, type PreparedLink, requiredDb, type Weather } from './preparedLink.js';
-import { runningTerms, type TermSeed } from './term.js';
+import { type BudgetTerm, runningTerms, type TermSeed } from './term.js';
+
+/** A budget with its lines. */
+export interface LinkBudget {
+  /** All lines in the order of the hand calculation; the last running sum is the margin. */
+  readonly terms: readonly BudgetTerm[];
+  /** The antenna's noise and its parts. */
+  readonly antennaNoise: AntennaNoise;
+  /** The system's noise and its parts. */
+  readonly systemNoise: SystemNoise;
+  /** Antenna gain less all losses behind the aperture and system noise, in dB/K. */
+  readonly figureOfMeritDbPerK: number;
+  /** Carrier power at the amplifier's input in dBW. */
+  readonly carrierDbw: number;
+  /** Downlink carrier over thermal noise density in dBHz. */
+  readonly downlinkCarrierToNoiseDensityDbHz: number;
+  /** Downlink energy per symbol over noise density in dB; equals C/N in the symbol-rate bandwidth. */
+  readonly downlinkEsN0Db: number;
+  /** With all impairments: energy per symbol over the density of noise and interference, in dB. */
+  readonly esN0Db: number;
+  /** The same per useful bit, in dB. */
+  readonly ebN0Db: number;
+  /** What the receiver needs, implementation loss included, in dB. */
+  readonly requiredEsN0Db: number;
+  /** What is left, in dB; negative where the link does not close. */
+  readonly marginDb: number;
+}
 
 /** Budget of a prepared link in a weather, its own unless another is given. */
 export function budgetOf(link: PreparedLink, weather: Weather = link.weather): LinkBudget {

@@ -12,7 +12,7 @@ import { systemNoiseTerms } from '../noise/systemNoise.js';
 import { checkedRate } from './carrierRatios.js';
 import { combinedDb } from './combine.js';
 import { freeSpaceLoss } from './freeSpaceLoss.js';
-import type { LinkBudgetInput } from './linkBudget.js';
+import type { LinkBudgetInput } from './linkBudgetInput.js';
 
 /** What weather does to a path, in dB. */
 export interface Weather {

@@ -1,6 +1,6 @@
 /** How much the margin moves with each input of a budget. */
 
-import type { LinkBudgetInput } from './linkBudget.js';
+import type { LinkBudgetInput } from './linkBudgetInput.js';
 import { preparedLink, requiredDb, totalEsN0Db } from './preparedLink.js';
 
 /** Effect of one input. */

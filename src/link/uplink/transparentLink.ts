@@ -2,14 +2,11 @@
 
 import { inRange, object } from '../../errors.js';
 import { ratioToDb } from '../../numeric/decibel.js';
+import type { LinkBudget } from '../budget/budgetOf.js';
 import { checkedRate } from '../budget/carrierRatios.js';
 import type { Impairment } from '../budget/combine.js';
-import {
-  type Downlink,
-  type LinkBudget,
-  type LinkBudgetInput,
-  linkBudget,
-} from '../budget/linkBudget.js';
+import { linkBudget } from '../budget/linkBudget.js';
+import type { Downlink, LinkBudgetInput } from '../budget/linkBudgetInput.js';
 import { type Transponder, type TransponderState, transponderState } from './transponder.js';
 import { type Uplink, type UplinkBudget, uplinkBudget } from './uplink.js';
 

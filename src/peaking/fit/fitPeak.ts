@@ -3,7 +3,8 @@
 import { studentCoverageFactor } from '../../numeric/student.js';
 import { fiellerInterval, slopeVariance } from './fieller.js';
 import { contradiction, shapeProbabilityRatio, widthMismatch } from './lobeChecks.js';
-import { fitLobe, fittedQuantities, type LobeDesign, type LobeEstimate } from './lobeFit.js';
+import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
+import { fitLobe, fittedQuantities } from './lobeFit.js';
 import { fitWithoutOutliers } from './outliers.js';
 import type { IntervalCoverage, PeakFit } from './peakOutcome.js';
 import { type CheckedSamples, checkedSamples, type PeakSamples } from './peakSamples.js';

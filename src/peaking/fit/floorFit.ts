@@ -1,6 +1,6 @@
 /** A lobe above a known noise floor: Gauss-Newton as a weighted parabola, the quick way. */
 
-import type { LobeDesign, LobeEstimate } from './lobeFit.js';
+import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
 import { fitParabola } from './parabolaFit.js';
 
 /** Most rounds. */

@@ -4,7 +4,8 @@ import { chiSquareExceedance } from '../../numeric/chiSquare.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
 import { studentCoverageFactor } from '../../numeric/student.js';
 import { higherOrders } from './higherOrders.js';
-import { fitLobe, type LobeDesign, type LobeEstimate } from './lobeFit.js';
+import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
+import { fitLobe } from './lobeFit.js';
 import type { Contradictory } from './peakOutcome.js';
 
 /** Probability below which readings count as contradicting each other. */

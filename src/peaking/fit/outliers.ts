@@ -5,7 +5,8 @@
 
 import { incompleteBeta, logGamma } from '../../numeric/beta.js';
 import { chiSquareExceedance } from '../../numeric/chiSquare.js';
-import { fitLobe, fittedQuantities, type LobeDesign, type LobeEstimate } from './lobeFit.js';
+import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
+import { fitLobe, fittedQuantities } from './lobeFit.js';
 import { fitParabola } from './parabolaFit.js';
 import { bestTrimmed } from './trimmedLobe.js';
 

@@ -1,6 +1,6 @@
 /** Weighted parabola through samples by orthogonal polynomials: the quick way for a plain lobe. */
 
-import type { LobeDesign, LobeEstimate } from './lobeFit.js';
+import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
 
 /** Smallest share of a polynomial's length left after orthogonalisation that still counts as independent. */
 const RANK_TOLERANCE = 1e-18;

@@ -4,12 +4,8 @@
  */
 
 import { inRange, oneOf } from '../../errors.js';
-import {
-  atmosphereState,
-  MEAN_SEA_LEVEL_DENSITY,
-  REFERENCE_ATMOSPHERES,
-  type ReferenceAtmosphere,
-} from '../p835-6/referenceAtmosphere.js';
+import { REFERENCE_ATMOSPHERES, type ReferenceAtmosphere } from '../p835-6/atmospheres.js';
+import { atmosphereState, MEAN_SEA_LEVEL_DENSITY } from '../p835-6/referenceAtmosphere.js';
 import { EARTH_RADIUS_KM, layersFrom, refractivityRatio } from './layers.js';
 import { emptyLineState, type LineState, setOxygen, setVapour } from './lineState.js';
 import { checkedVapourDensity, waterVapourPressureHpa } from './specific.js';

@@ -1,21 +1,9 @@
 /** Recommendation ITU-R P.835-6 (12/2017), Annex 1: reference atmospheres. */
 
 import { inRange, oneOf } from '../../errors.js';
+import { REFERENCE_ATMOSPHERES, type ReferenceAtmosphere } from './atmospheres.js';
 import { meanAnnualPressureHpa, meanAnnualTemperatureK } from './mean.js';
 import { type Profile, SEASONAL_PROFILES } from './seasonal.js';
-
-/** The reference atmospheres: the global annual mean, and five by latitude and season. */
-export const REFERENCE_ATMOSPHERES = [
-  'mean-annual-global',
-  'low-latitude',
-  'mid-latitude-summer',
-  'mid-latitude-winter',
-  'high-latitude-summer',
-  'high-latitude-winter',
-] as const;
-
-/** Name of a reference atmosphere: low is below 22 degrees of latitude, mid 22 to 45, high above 45. */
-export type ReferenceAtmosphere = (typeof REFERENCE_ATMOSPHERES)[number];
 
 /** Air at a height. */
 export interface AtmosphereAtHeight {

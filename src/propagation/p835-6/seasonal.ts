@@ -1,6 +1,6 @@
 /** Recommendation ITU-R P.835-6, Annex 1, sections 2 to 4: reference atmospheres by latitude and season. */
 
-import type { ReferenceAtmosphere } from './referenceAtmosphere.js';
+import type { ReferenceAtmosphere } from './atmospheres.js';
 
 /** Height profiles of an atmosphere, each of the geometric height in kilometres. */
 export interface Profile {

@@ -3,8 +3,8 @@
 import { object } from '../../errors.js';
 import { wrapLongitudeDeg } from '../../numeric/angle.js';
 import { solutionPlan } from '../plans/index.js';
+import type { PlanStep, SolutionPlan } from '../plans/plan.js';
 import { evaluatePlan, evaluateRounded, roundedTo } from '../solution/evaluate.js';
-import type { PlanStep, SolutionPlan } from '../solution/plan.js';
 import { checkedInputs } from '../solution/workedSolution.js';
 import { otherUnits } from './otherUnits.js';
 import { SLIPS } from './slips.js';

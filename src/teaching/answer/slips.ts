@@ -4,8 +4,8 @@
  */
 
 import { type FormulaNode, formulaTree } from '../formula/parse.js';
+import type { SolutionPlan } from '../plans/plan.js';
 import type { Change } from '../solution/evaluate.js';
-import type { SolutionPlan } from '../solution/plan.js';
 import {
   binary,
   call,

@@ -4,8 +4,8 @@ import { DomainError, finite, inRange, object } from '../../errors.js';
 import { type RandomStream, randomStream } from '../../numeric/random.js';
 import type { Question } from '../answer/checkAnswer.js';
 import { solutionPlan } from '../plans/index.js';
+import type { PlanStep, SolutionGiven, SolutionPlan } from '../plans/plan.js';
 import { roundedTo } from '../solution/evaluate.js';
-import type { PlanStep, SolutionGiven, SolutionPlan } from '../solution/plan.js';
 import { put, type WorkedSolution, workedSolution } from '../solution/workedSolution.js';
 
 /** What {@link exercise} is asked. */

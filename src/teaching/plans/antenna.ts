@@ -9,8 +9,8 @@ import {
   surfaceLoss,
 } from '../../antenna/index.js';
 import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
-import type { SolutionPlan } from '../solution/plan.js';
 import { constant, given, input, step } from './parts.js';
+import type { SolutionPlan } from './plan.js';
 
 const DIAMETER = given('diameterM', 'D', 'D', 'diameter of the reflector', 'm', [0.6, 2.4, 0.1]);
 const FREQUENCY = given('frequencyGHz', 'f', 'f', 'frequency', 'GHz', [10.7, 20.7, 0.1]);

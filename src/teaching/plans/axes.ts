@@ -1,8 +1,8 @@
 /** Plans of worked solutions for two axes peaked in turn. */
 
 import { alternatingSearch } from '../../peaking/index.js';
-import type { SolutionPlan } from '../solution/plan.js';
 import { given, input, step } from './parts.js';
+import type { SolutionPlan } from './plan.js';
 
 const QUADRATIC = 'own derivation: the lobe seen along the axes of the mount';
 const DESCENT = 'own derivation: least loss along one axis (coordinate descent)';

@@ -9,8 +9,8 @@ import {
 } from '../../distribution/index.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
 import { bracketPeak } from '../../peaking/index.js';
-import type { SolutionPlan } from '../solution/plan.js';
 import { constant, given, input, step } from './parts.js';
+import type { SolutionPlan } from './plan.js';
 
 const BRACKETING: SolutionPlan = {
   name: 'bracketing',

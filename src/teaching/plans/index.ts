@@ -1,7 +1,6 @@
 /** All plans of worked solutions, in the order of the job. */
 
 import { DomainError } from '../../errors.js';
-import type { SolutionPlan } from '../solution/plan.js';
 import { ANTENNA_PLANS } from './antenna.js';
 import { AXES_PLANS } from './axes.js';
 import { BEHIND_PLANS } from './behind.js';
@@ -9,6 +8,7 @@ import { LINK_PLANS } from './link.js';
 import { MOUNT_PLANS } from './mount.js';
 import { NULL_PLANS } from './null.js';
 import { PEAK_PLANS } from './peak.js';
+import type { SolutionPlan } from './plan.js';
 import { POINTING_PLANS } from './pointing.js';
 import { RAIN_PLANS } from './rain.js';
 import { SKY_PLANS } from './sky.js';

@@ -11,8 +11,8 @@ import {
   noiseFigureToTemperature,
   systemNoise,
 } from '../../link/index.js';
-import type { SolutionPlan } from '../solution/plan.js';
 import { constant, given, input, step } from './parts.js';
+import type { SolutionPlan } from './plan.js';
 
 const FREE_SPACE_LOSS: SolutionPlan = {
   name: 'free-space-loss',

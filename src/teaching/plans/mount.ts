@@ -5,8 +5,8 @@ import { stationToGeocentric } from '../../earth/index.js';
 import { trueToMagneticBearing } from '../../magnetic/bearing.js';
 import { offsetAngleFromRim, offsetReflectorPreset } from '../../pointing/index.js';
 import { horizonProfile } from '../../survey/index.js';
-import type { SolutionPlan } from '../solution/plan.js';
 import { constant, given, input, step } from './parts.js';
+import type { SolutionPlan } from './plan.js';
 
 const MAGNETIC_BEARING: SolutionPlan = {
   name: 'magnetic-bearing',

@@ -1,8 +1,8 @@
 /** Plans of worked solutions for the null of the cross-polar level. */
 
 import { bracketNull } from '../../peaking/index.js';
-import type { SolutionPlan } from '../solution/plan.js';
 import { given, input, step } from './parts.js';
+import type { SolutionPlan } from './plan.js';
 
 const PLACES = [
   given('firstDeg', 'x1', 'x_1', 'rotation at the first place', 'deg', [-40, -10, 0.5]),

@@ -1,6 +1,6 @@
 /** Short forms for writing plans: a given, a constant, a step on one line each. */
 
-import type { PlanStep, SolutionConstant, SolutionGiven } from '../solution/plan.js';
+import type { PlanStep, SolutionConstant, SolutionGiven } from './plan.js';
 
 /** A given: library name, symbol, TeX, meaning, unit, and the range and step that exercises draw from. */
 export function given(

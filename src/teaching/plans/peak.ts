@@ -2,8 +2,8 @@
 
 import { pointingOffset } from '../../antenna/index.js';
 import { bracketPeak, fitPeak } from '../../peaking/index.js';
-import type { SolutionPlan } from '../solution/plan.js';
 import { given, input, step } from './parts.js';
+import type { SolutionPlan } from './plan.js';
 
 /** Scatter that the fits are told, so that as few readings as unknowns are enough; it moves no peak. */
 const SCATTER_DB = 0.001;

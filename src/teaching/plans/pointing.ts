@@ -13,7 +13,7 @@ import type {
   SolutionGiven,
   SolutionPlan,
   SolutionValues,
-} from '../solution/plan.js';
+} from './plan.js';
 
 /** Station and slot over a round Earth. */
 export const GROUND_GIVENS: readonly SolutionGiven[] = [

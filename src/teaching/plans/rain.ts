@@ -9,8 +9,8 @@ import {
 import { latitudeTermDeg } from '../../propagation/p618-14/rainSteps.js';
 import { combinedDb } from '../../propagation/p618-14/total.js';
 import { rainCoefficients } from '../../propagation/p838-3/coefficients.js';
-import type { SolutionConstant, SolutionPlan } from '../solution/plan.js';
 import { constant, given, input, step } from './parts.js';
+import type { SolutionConstant, SolutionPlan } from './plan.js';
 
 /** Coefficients are read from the recommendation's table; the exercises stay at this frequency. */
 const FREQUENCY_GHZ = 12;

@@ -3,8 +3,8 @@
 import { GEOSTATIONARY_RADIUS_KM, WGS84_SEMI_MAJOR_AXIS_KM } from '../../constants.js';
 import { polarizationSkew, polarMount, sphericalLookAngles } from '../../pointing/index.js';
 import { obstructionClearance } from '../../survey/index.js';
-import type { SolutionConstant, SolutionPlan } from '../solution/plan.js';
 import { constant, given, input, step } from './parts.js';
+import type { SolutionConstant, SolutionPlan } from './plan.js';
 import { GROUND_GIVENS, LINE_STEPS, SKY_CONSTANTS, SKY_GIVENS, skyValues } from './pointing.js';
 
 const SKEW: SolutionPlan = {

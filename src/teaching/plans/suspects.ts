@@ -4,8 +4,8 @@ import type { Result } from '../../acceptance/causes/checkedObservation.js';
 import type { Hypothesis } from '../../acceptance/causes/hypothesis.js';
 import { checkLogLikelihood } from '../../acceptance/causes/likelihood.js';
 import { causeRanges, causeShares, logPriors } from '../../acceptance/causes/posterior.js';
-import type { SolutionPlan } from '../solution/plan.js';
 import { constant, given, input, step } from './parts.js';
+import type { SolutionPlan } from './plan.js';
 
 const BAYES = 'Bayes’s rule: odds times likelihood ratio';
 

@@ -1,8 +1,8 @@
 /** Plans of worked solutions for a verdict on readings. */
 
 import { combinedReading, decideConformity } from '../../acceptance/index.js';
-import type { SolutionPlan } from '../solution/plan.js';
 import { given, input, step } from './parts.js';
+import type { SolutionPlan } from './plan.js';
 
 const READING = [48, 50, 0.1] as const;
 

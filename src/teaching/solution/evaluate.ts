@@ -2,7 +2,7 @@
 
 import { type CompiledFormula, compileTree } from '../formula/expression.js';
 import { type FormulaNode, formulaTree } from '../formula/parse.js';
-import type { PlanStep, SolutionConstant, SolutionPlan, SolutionValues } from './plan.js';
+import type { PlanStep, SolutionConstant, SolutionPlan, SolutionValues } from '../plans/plan.js';
 
 /** What is changed against the plan. */
 export interface Change {

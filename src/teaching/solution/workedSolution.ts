@@ -5,8 +5,8 @@ import { wrapLongitudeDeg } from '../../numeric/angle.js';
 import { formulaTree } from '../formula/parse.js';
 import { treeToTex, treeToText } from '../formula/tex.js';
 import { solutionPlan } from '../plans/index.js';
+import type { SolutionConstant, SolutionPlan, SolutionValues } from '../plans/plan.js';
 import { constantsOf, evaluateRounded, roundedTo, startValues } from './evaluate.js';
-import type { SolutionConstant, SolutionPlan, SolutionValues } from './plan.js';
 
 /** A quantity of a solution. */
 export interface SolutionQuantity {
