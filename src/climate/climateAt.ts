@@ -1,6 +1,7 @@
 /** Climate of a place: what the propagation recommendations need to know of it. */
 
-import { checkedStation, type Station } from '../earth/station.js';
+import { checkedStation } from '../earth/internal.js';
+import type { Station } from '../earth/station.js';
 import { object } from '../errors.js';
 import { rainHeight } from '../propagation/p839-4.js';
 import type { Layers } from './gridFile.js';

@@ -1,6 +1,7 @@
 /** Values of decoded layers at a place. */
 
-import { type MapPlace, mapCell } from '../propagation/p1144.js';
+import { mapCell } from '../propagation/internal.js';
+import type { MapPlace } from '../propagation/p1144.js';
 import { type Layer, nodeValue } from './gridFile.js';
 
 /** Value in a cell of a layer, bilinear between its nodes (P.1144). */

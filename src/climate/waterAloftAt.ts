@@ -1,7 +1,7 @@
 /** Water vapour and cloud of a climate at any percentage of the year. */
 
 import { DomainError, inRange, object } from '../errors.js';
-import { betweenPercents, blend } from '../propagation/mapsByPercent.js';
+import { betweenPercents, blend } from '../propagation/internal.js';
 import type { Climate, WaterAloft } from './climateAt.js';
 
 /**

@@ -1,6 +1,7 @@
 /** The Earth's magnetic field at a station: declination, inclination, intensities, their rates. */
 
-import { checkedStation, type Station } from '../earth/station.js';
+import { checkedStation } from '../earth/internal.js';
+import type { Station } from '../earth/station.js';
 import { inRange } from '../errors.js';
 import { DEGREES_PER_RADIAN, wrapLongitudeDeg } from '../numeric/angle.js';
 import { FIRST_YEAR, fieldVector, LAST_YEAR } from './model.js';

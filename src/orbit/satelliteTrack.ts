@@ -2,7 +2,8 @@
 
 import { eciToEcf, gstime, json2satrec, propagate } from 'satellite.js';
 import type { EcefKm } from '../earth/ecef.js';
-import { checkedStation, type Station } from '../earth/station.js';
+import { checkedStation } from '../earth/internal.js';
+import type { Station } from '../earth/station.js';
 import { DomainError, inRange, object } from '../errors.js';
 import { atan2Deg } from '../numeric/angle.js';
 import { epochMsToIso, type Instant, instantToEpochMs } from '../numeric/instant.js';

@@ -2,7 +2,8 @@
 
 import { halfPowerBeamwidth } from '../antenna/beamwidth.js';
 import { GEOSTATIONARY_RADIUS_KM } from '../constants.js';
-import { checkedStation, type Station } from '../earth/station.js';
+import { checkedStation } from '../earth/internal.js';
+import type { Station } from '../earth/station.js';
 import { finite, inRange, positive } from '../errors.js';
 import { cosDeg, sinDeg } from '../numeric/angle.js';
 import { solarBrightness } from './brightness.js';

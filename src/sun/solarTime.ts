@@ -1,6 +1,7 @@
 /** Solar time: what a sundial shows. */
 
-import { checkedStation, type Station } from '../earth/station.js';
+import { checkedStation } from '../earth/internal.js';
+import type { Station } from '../earth/station.js';
 import { DEGREES_PER_RADIAN, wrapAzimuthDeg, wrapLongitudeDeg } from '../numeric/angle.js';
 import { type Instant, instantToEpochMs } from '../numeric/instant.js';
 import { siderealDeg, sunOfDate, toEarthFixed } from './ephemeris.js';

@@ -1,8 +1,9 @@
 /** Where the Sun stands in the sky of a station. */
 
 import { stationToEcef } from '../earth/ecef.js';
+import { checkedStation } from '../earth/internal.js';
 import { ecefToEnu } from '../earth/localFrame.js';
-import { checkedStation, type Station } from '../earth/station.js';
+import type { Station } from '../earth/station.js';
 import { inRange, object } from '../errors.js';
 import { asinDeg, DEGREES_PER_RADIAN, wrapAzimuthDeg, wrapLongitudeDeg } from '../numeric/angle.js';
 import { type Instant, instantToEpochMs } from '../numeric/instant.js';

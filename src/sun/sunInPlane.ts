@@ -1,7 +1,8 @@
 /** North by the Sun: when a plumb line's shadow lies along a wanted bearing. */
 
+import { checkedStation } from '../earth/internal.js';
 import { ecefToEnu } from '../earth/localFrame.js';
-import { checkedStation, type Station } from '../earth/station.js';
+import type { Station } from '../earth/station.js';
 import { DomainError, finite, inRange, object } from '../errors.js';
 import {
   cosDeg,

@@ -1,6 +1,7 @@
 /** Which part of the geostationary arc is clear over a measured horizon. */
 
-import { checkedStation, type Station } from '../earth/station.js';
+import { checkedStation } from '../earth/internal.js';
+import type { Station } from '../earth/station.js';
 import { inRange, object } from '../errors.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
 import { lookAngles } from '../pointing/look/lookAngles.js';

@@ -1,6 +1,7 @@
 /** Where on the roof, and how high, a reflector sees every slot. */
 
-import { checkedStation, type Station } from '../earth/station.js';
+import { checkedStation } from '../earth/internal.js';
+import type { Station } from '../earth/station.js';
 import { DomainError, inRange, object } from '../errors.js';
 import { bracketedRoot } from '../numeric/root.js';
 import { lookAngles } from '../pointing/look/lookAngles.js';

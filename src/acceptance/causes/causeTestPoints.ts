@@ -1,8 +1,7 @@
 /** Test points of a distribution tree for the search of causes. */
 
 import type { DistributionPart } from '../../distribution/index.js';
-import { checkedFrequencies } from '../../distribution/levels/outletLevels.js';
-import { compiledTree, type Stage } from '../../distribution/tree/compiledTree.js';
+import { checkedFrequencies, compiledTree, type Stage } from '../../distribution/internal.js';
 import type { CauseTestPoint } from './installation.js';
 
 /**

@@ -1,6 +1,6 @@
 /** An installation guarded once, with what every forward model needs of it. */
 
-import { byFrequency } from '../../distribution/tree/byFrequency.js';
+import { byFrequency } from '../../distribution/internal.js';
 import { DomainError, inRange, object, oneOf } from '../../errors.js';
 import { cosDeg, sinDeg } from '../../numeric/angle.js';
 import { dbToRatio } from '../../numeric/decibel.js';

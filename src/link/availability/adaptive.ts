@@ -1,6 +1,6 @@
 /** Adaptive coding and modulation: which mode for how much of the year, and the mean throughput. */
 
-import { checkedLossDb } from '../../antenna/guards.js';
+import { checkedLossDb } from '../../antenna/internal.js';
 import { DomainError, object } from '../../errors.js';
 import { preparedLink, totalEsN0Db } from '../budget/preparedLink.js';
 import { checkedMode, type ModeThreshold } from '../modes/mode.js';

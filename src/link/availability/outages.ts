@@ -1,6 +1,6 @@
 /** What a percentage of time means in hours, in the worst month, and in how many outages of what length. */
 
-import { checkedFrequencyGHz } from '../../antenna/guards.js';
+import { checkedFrequencyGHz } from '../../antenna/internal.js';
 import { inRange, object } from '../../errors.js';
 import { worstMonthPercent } from '../../propagation/p841-6.js';
 import { fadeDuration } from '../../propagation/p1623-1.js';

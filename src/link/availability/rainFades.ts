@@ -2,14 +2,14 @@
 
 import { object } from '../../errors.js';
 import { sinDeg } from '../../numeric/angle.js';
-import { rainExceedance } from '../../propagation/p618-14/exceedance.js';
-import { type RainPath, rainAttenuation } from '../../propagation/p618-14/rain.js';
 import {
   attenuationAtPercentDb,
   latitudeExponent,
   latitudeTermDeg,
   percentTerms,
-} from '../../propagation/p618-14/rainSteps.js';
+} from '../../propagation/internal.js';
+import { rainExceedance } from '../../propagation/p618-14/exceedance.js';
+import { type RainPath, rainAttenuation } from '../../propagation/p618-14/rain.js';
 import { type TotalAttenuationInput, totalAttenuation } from '../../propagation/p618-14/total.js';
 import type { FadeDistribution } from './fade.js';
 

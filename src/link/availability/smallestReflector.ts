@@ -1,6 +1,6 @@
 /** The smallest reflector of a list that keeps a margin. */
 
-import { checkedDiameterM } from '../../antenna/guards.js';
+import { checkedDiameterM } from '../../antenna/internal.js';
 import { DomainError, inRange, object } from '../../errors.js';
 import type { LinkBudget } from '../budget/budgetOf.js';
 import { budgetOf } from '../budget/budgetOf.js';

@@ -1,6 +1,6 @@
 /** Loss of a radio path in free space. */
 
-import { checkedFrequencyGHz } from '../../antenna/guards.js';
+import { checkedFrequencyGHz } from '../../antenna/internal.js';
 import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
 import { inRange, object } from '../../errors.js';
 import { ratioToDb } from '../../numeric/decibel.js';

@@ -1,6 +1,6 @@
 /** Interference: other satellites beside the wanted one, the other polarization, the next channel. */
 
-import { checkedLossDb } from '../../antenna/guards.js';
+import { checkedLossDb } from '../../antenna/internal.js';
 import { patternGain } from '../../antenna/patterns/pattern.js';
 import type { AntennaPattern } from '../../antenna/patterns/patternTypes.js';
 import { DomainError, inRange, object } from '../../errors.js';

@@ -1,6 +1,6 @@
 /** A link with its input checked and all computed that does not depend on the weather. */
 
-import { checkedLossDb } from '../../antenna/guards.js';
+import { checkedLossDb } from '../../antenna/internal.js';
 import { BOLTZMANN_DBW_PER_K_HZ } from '../../constants.js';
 import { inRange, object } from '../../errors.js';
 import { ratioToDb } from '../../numeric/decibel.js';

@@ -1,6 +1,6 @@
 /** What an antenna hears besides the satellite: sky, rain and ground. */
 
-import { checkedLossDb } from '../../antenna/guards.js';
+import { checkedLossDb } from '../../antenna/internal.js';
 import { COSMIC_BACKGROUND_K } from '../../constants.js';
 import { inRange, object } from '../../errors.js';
 import { dbToRatio } from '../../numeric/decibel.js';

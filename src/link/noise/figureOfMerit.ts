@@ -1,6 +1,6 @@
 /** Figure of merit of a receiving system. */
 
-import { checkedLossDb } from '../../antenna/guards.js';
+import { checkedLossDb } from '../../antenna/internal.js';
 import { inRange, object } from '../../errors.js';
 import { ratioToDb } from '../../numeric/decibel.js';
 

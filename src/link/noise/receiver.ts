@@ -2,7 +2,7 @@
 
 import { halfPowerBeamwidth } from '../../antenna/beamwidth.js';
 import { type AntennaGain, antennaGain } from '../../antenna/gain.js';
-import { checkedLossDb } from '../../antenna/guards.js';
+import { checkedLossDb } from '../../antenna/internal.js';
 import { inRange, object } from '../../errors.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import { noiseFigureToTemperature } from './systemNoise.js';

@@ -1,6 +1,6 @@
 /** Noise of a receiving system: noise figures, stages in a row, and the whole at the amplifier's input. */
 
-import { checkedLossDb } from '../../antenna/guards.js';
+import { checkedLossDb } from '../../antenna/internal.js';
 import { REFERENCE_TEMPERATURE_K } from '../../constants.js';
 import { DomainError, finite, inRange, object } from '../../errors.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';

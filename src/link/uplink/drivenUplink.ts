@@ -1,6 +1,6 @@
 /** The way up seen from the transponder: how far it is driven. */
 
-import { checkedFrequencyGHz, checkedLossDb } from '../../antenna/guards.js';
+import { checkedFrequencyGHz, checkedLossDb } from '../../antenna/internal.js';
 import { BOLTZMANN_DBW_PER_K_HZ } from '../../constants.js';
 import { inRange, object } from '../../errors.js';
 import { isotropicAreaDb } from '../budget/freeSpaceLoss.js';

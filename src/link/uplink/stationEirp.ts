@@ -1,6 +1,6 @@
 /** What an earth station sends: its EIRP, and the EIRP that a flux density at the satellite asks for. */
 
-import { checkedLossDb } from '../../antenna/guards.js';
+import { checkedLossDb } from '../../antenna/internal.js';
 import { inRange, object } from '../../errors.js';
 import { checkedRangeKm } from '../budget/freeSpaceLoss.js';
 import { type BudgetTerm, runningTerms } from '../budget/term.js';

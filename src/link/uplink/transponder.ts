@@ -1,6 +1,6 @@
 /** A transparent transponder: how far it is driven, and what comes out. */
 
-import { checkedLossDb } from '../../antenna/guards.js';
+import { checkedLossDb } from '../../antenna/internal.js';
 import { DomainError, inRange, object, oneOf } from '../../errors.js';
 import { checkedFlux } from './uplink.js';
 

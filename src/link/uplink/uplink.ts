@@ -1,6 +1,6 @@
 /** The way up: what reaches the satellite and how well. */
 
-import { checkedLossDb } from '../../antenna/guards.js';
+import { checkedLossDb } from '../../antenna/internal.js';
 import { BOLTZMANN_DBW_PER_K_HZ } from '../../constants.js';
 import { inRange, object } from '../../errors.js';
 import { freeSpaceLoss, isotropicAreaDb } from '../budget/freeSpaceLoss.js';

@@ -1,10 +1,7 @@
 /** Main lobe and side lobes of a round aperture: where they stand, how high and how wide they are. */
 
-import {
-  apertureField,
-  checkedIllumination,
-  type Illumination,
-} from '../../antenna/illumination.js';
+import type { Illumination } from '../../antenna/illumination.js';
+import { apertureField, checkedIllumination } from '../../antenna/internal.js';
 import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
 import { inRange, object } from '../../errors.js';
 import { asinDeg, sinDeg } from '../../numeric/angle.js';

@@ -5,7 +5,8 @@ import {
   WGS84_ECCENTRICITY_SQUARED_RATIO,
   WGS84_SEMI_MAJOR_AXIS_KM,
 } from '../../constants.js';
-import { checkedStation, type Station } from '../../earth/station.js';
+import { checkedStation } from '../../earth/internal.js';
+import type { Station } from '../../earth/station.js';
 import { finite, object } from '../../errors.js';
 import { hasMoreKeys } from '../../keys.js';
 import { DEGREES_PER_RADIAN, RADIANS_PER_DEGREE, wrapLongitudeDeg } from '../../numeric/angle.js';

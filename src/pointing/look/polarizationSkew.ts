@@ -1,6 +1,7 @@
 /** Polarization skew: by how much the feed is turned to match the satellite's polarization. */
 
-import { checkedStation, type Station } from '../../earth/station.js';
+import { checkedStation } from '../../earth/internal.js';
+import type { Station } from '../../earth/station.js';
 import { finite, inRange, object, oneOf } from '../../errors.js';
 import { atan2Deg, cosDeg, lineDeg, sinDeg } from '../../numeric/angle.js';
 import { OVERHEAD_RATIO } from './overhead.js';

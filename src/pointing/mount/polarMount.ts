@@ -1,7 +1,8 @@
 /** Polar mount: one axis that follows the arc, its setting, and the tracking error that is left. */
 
 import { GEOSTATIONARY_RADIUS_KM, WGS84_SEMI_MAJOR_AXIS_KM } from '../../constants.js';
-import { checkedStation, type Station } from '../../earth/station.js';
+import { checkedStation } from '../../earth/internal.js';
+import type { Station } from '../../earth/station.js';
 import { finite, inRange, object, oneOf } from '../../errors.js';
 import { asinDeg, atan2Deg, cosDeg, sinDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
 import { minimumBetween } from '../../numeric/minimum.js';

@@ -1,8 +1,9 @@
 /** The daily figure of a satellite whose orbit is inclined or a little eccentric, seen from a station. */
 
 import { GEOSTATIONARY_RADIUS_KM } from '../../constants.js';
+import { checkedStation } from '../../earth/internal.js';
 import { ecefToEnu } from '../../earth/localFrame.js';
-import { checkedStation, type Station } from '../../earth/station.js';
+import type { Station } from '../../earth/station.js';
 import { finite, inRange, object } from '../../errors.js';
 import {
   asinDeg,

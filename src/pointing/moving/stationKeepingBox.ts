@@ -1,8 +1,9 @@
 /** The station-keeping box: how far a satellite may wander, seen from a station. */
 
 import { GEOSTATIONARY_RADIUS_KM } from '../../constants.js';
+import { checkedStation } from '../../earth/internal.js';
 import { ecefToEnu } from '../../earth/localFrame.js';
-import { checkedStation, type Station } from '../../earth/station.js';
+import type { Station } from '../../earth/station.js';
 import { finite, inRange, object } from '../../errors.js';
 import { cosDeg, sinDeg, turnDeg, wrapAzimuthDeg } from '../../numeric/angle.js';
 import {

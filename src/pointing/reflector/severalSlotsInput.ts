@@ -1,6 +1,7 @@
 /** What {@link severalSlots} is asked, and its guards. */
 
-import { checkedStation, type Station } from '../../earth/station.js';
+import { checkedStation } from '../../earth/internal.js';
+import type { Station } from '../../earth/station.js';
 import { DomainError, finite, inRange, object, oneOf } from '../../errors.js';
 import { checkedTiltDeg, type SatellitePolarization } from '../look/polarizationSkew.js';
 import type { ReflectorShape } from './reflectorOptics.js';

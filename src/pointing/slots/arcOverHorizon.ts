@@ -1,6 +1,7 @@
 /** The parts of the geostationary arc that stand clear of a measured horizon. */
 
-import { checkedStation, type Station } from '../../earth/station.js';
+import { checkedStation } from '../../earth/internal.js';
+import type { Station } from '../../earth/station.js';
 import { DomainError, finite, inRange, object } from '../../errors.js';
 import { wrapAzimuthDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
 import { bracketedRoot } from '../../numeric/root.js';

@@ -5,7 +5,8 @@ import {
   WGS84_ECCENTRICITY_SQUARED_RATIO,
   WGS84_SEMI_MAJOR_AXIS_KM,
 } from '../../constants.js';
-import { checkedStation, type Station } from '../../earth/station.js';
+import { checkedStation } from '../../earth/internal.js';
+import type { Station } from '../../earth/station.js';
 import { finite, object } from '../../errors.js';
 import { asinDeg, atan2Deg, cosDeg, sinDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
 import { elevationOfDeg, sightLineKm } from '../look/sightLine.js';

@@ -1,6 +1,7 @@
 /** Which slot a measured direction points at: the check for the wrong satellite. */
 
-import { checkedStation, type Station } from '../../earth/station.js';
+import { checkedStation } from '../../earth/internal.js';
+import type { Station } from '../../earth/station.js';
 import { DomainError, finite, inRange, object, positive } from '../../errors.js';
 import { turnDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
 import { minimumBetween } from '../../numeric/minimum.js';

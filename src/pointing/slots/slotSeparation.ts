@@ -1,7 +1,8 @@
 /** Angle between two slots as a station sees it, and the textbook forms from slant ranges. */
 
 import { GEOSTATIONARY_RADIUS_KM } from '../../constants.js';
-import { checkedStation, type Station } from '../../earth/station.js';
+import { checkedStation } from '../../earth/internal.js';
+import type { Station } from '../../earth/station.js';
 import { DomainError, finite, inRange, object } from '../../errors.js';
 import { asinDeg, DEGREES_PER_RADIAN, sinDeg, turnDeg } from '../../numeric/angle.js';
 import { separationDeg, sightLineKm } from '../look/sightLine.js';

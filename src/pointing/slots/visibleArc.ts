@@ -1,6 +1,7 @@
 /** The part of the geostationary arc above a given elevation. */
 
-import { checkedStation, type Station } from '../../earth/station.js';
+import { checkedStation } from '../../earth/internal.js';
+import type { Station } from '../../earth/station.js';
 import { inRange, object } from '../../errors.js';
 import { wrapLongitudeDeg } from '../../numeric/angle.js';
 import { bracketedRoot } from '../../numeric/root.js';

@@ -6,7 +6,7 @@ import {
   WGS84_SEMI_MAJOR_AXIS_KM,
 } from '../../constants.js';
 import { lookAngles } from '../../pointing/index.js';
-import { direction, lineOfSight } from '../../pointing/look/lookAngles.js';
+import { direction, lineOfSight } from '../../pointing/internal.js';
 import type {
   PlanStep,
   SolutionConstant,

@@ -6,9 +6,7 @@ import {
   skyNoise,
   specificRainAttenuation,
 } from '../../propagation/index.js';
-import { latitudeTermDeg } from '../../propagation/p618-14/rainSteps.js';
-import { combinedDb } from '../../propagation/p618-14/total.js';
-import { rainCoefficients } from '../../propagation/p838-3/coefficients.js';
+import { combinedDb, latitudeTermDeg, rainCoefficients } from '../../propagation/internal.js';
 import { constant, given, input, step } from './parts.js';
 import type { SolutionConstant, SolutionPlan } from './plan.js';
 

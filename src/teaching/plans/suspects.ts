@@ -1,9 +1,13 @@
 /** Plans of worked solutions for two suspects and one observation: Bayes's rule in odds. */
 
-import type { Result } from '../../acceptance/causes/checkedObservation.js';
-import type { Hypothesis } from '../../acceptance/causes/hypothesis.js';
-import { checkLogLikelihood } from '../../acceptance/causes/likelihood.js';
-import { causeRanges, causeShares, logPriors } from '../../acceptance/causes/posterior.js';
+import {
+  causeRanges,
+  causeShares,
+  checkLogLikelihood,
+  type Hypothesis,
+  logPriors,
+  type Result,
+} from '../../acceptance/internal.js';
 import { constant, given, input, step } from './parts.js';
 import type { SolutionPlan } from './plan.js';
 

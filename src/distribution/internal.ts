@@ -1,0 +1,5 @@
+/** What other parts take from this one besides its public names. */
+
+export { checkedFrequencies } from './levels/outletLevels.js';
+export { byFrequency } from './tree/byFrequency.js';
+export { compiledTree, type Stage } from './tree/compiledTree.js';
