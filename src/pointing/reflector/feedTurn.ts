@@ -1,6 +1,7 @@
 /** How far a feed is turned on a reflector that does not look at its slot: counted from the reflector's own vertical. */
 
-import { checkedStation, type Station } from '../../earth/station.js';
+import { checkedStation } from '../../earth/internal.js';
+import type { Station } from '../../earth/station.js';
 import { DomainError, finite, inRange, object } from '../../errors.js';
 import { atan2Deg, cosDeg, lineDeg, sinDeg } from '../../numeric/angle.js';
 import { checkedTiltDeg, type SatellitePolarization } from '../look/polarizationSkew.js';
