@@ -1,8 +1,8 @@
 /** Fields on a grid of the Earth while the climate grid is built: sampled, fitted, quantised. */
 
 import { BitDecoder, Odds } from '../../src/climate/bitDecoder.js';
+import type { CodedField } from '../../src/climate/codedField.js';
 import { codeField } from '../../src/climate/fieldCode.js';
-import { type CodedField } from '../../src/climate/codedField.js';
 import { CONTEXTS } from '../../src/climate/surprise.js';
 import { type GlobalMap, mapValue } from '../../src/propagation/p1144.js';
 import { BitEncoder } from './bitEncoder.js';
