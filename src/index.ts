@@ -24,4 +24,5 @@ export * from './pointing/index.js';
 export * from './propagation/index.js';
 export * from './readings/index.js';
 export * from './survey/index.js';
+export * from './transmit/index.js';
 export * from './tuning/index.js';
