@@ -26,3 +26,4 @@ export * from './readings/index.js';
 export * from './survey/index.js';
 export * from './transmit/index.js';
 export * from './tuning/index.js';
+export * from './wind/index.js';
