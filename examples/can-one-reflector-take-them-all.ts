@@ -1,4 +1,4 @@
-/** One 0.9 m reflector for the three slots of the Tarnfell huts: where it looks, where the feeds go, what it costs. */
+/** One 0.9 m reflector for the three slots of the Tarnfell huts: where it looks, where the feeds go and how they are turned, what it costs. */
 
 import { reflectorFromRim, severalSlots } from 'slantpath/pointing';
 
@@ -30,9 +30,10 @@ if (found.kind === 'placed') {
     const losses = slot.bands.map(
       (band) => `${band.lossDb.toFixed(2)} dB at ${band.frequencyGHz} GHz`,
     );
+    const turn = slot.feedTurn.kind === 'linear' ? slot.feedTurn.turnDeg : 0;
     console.log(
       `${slot.orbitalLongitudeDeg} E: feed ${(1000 * slot.feed.rightM).toFixed(0)} mm right, ` +
-        `${(1000 * slot.feed.upM).toFixed(0)} mm up; ${losses.join(', ')}`,
+        `${(1000 * slot.feed.upM).toFixed(0)} mm up, turned ${turn.toFixed(1)} degrees; ${losses.join(', ')}`,
     );
   }
 }

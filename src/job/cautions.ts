@@ -6,16 +6,16 @@ import type { JobFile } from './jobFile.js';
 /** What a caution is about; the sheet has the words. */
 export type CautionTopic =
   | 'local-codes'
-  | 'radiated-power'
+  | 'rf-lock-out'
   | 'work-at-height'
-  | 'secured-tools'
+  | 'falling-objects'
   | 'power-lines'
   | 'weather'
   | 'drilling-and-roof-load'
   | 'lightning-and-bonding'
   | 'foreign-voltage'
   | 'sun'
-  | 'sun-focus'
+  | 'burning-mirror'
   | 'mains';
 
 /** One caution. */
@@ -29,7 +29,7 @@ export function cautions(job: JobFile): readonly Caution[] {
   const topics: CautionTopic[] = [
     'local-codes',
     'work-at-height',
-    'secured-tools',
+    'falling-objects',
     'power-lines',
     'weather',
     'drilling-and-roof-load',
@@ -37,7 +37,7 @@ export function cautions(job: JobFile): readonly Caution[] {
   ];
   // Screens that other households share can carry their voltage.
   if (outlets(job.distribution) > 1) topics.push('foreign-voltage');
-  topics.push('sun', 'sun-focus');
+  topics.push('sun', 'burning-mirror');
   if (parts(job.distribution).some(({ kind }) => kind === 'amplifier' || kind === 'switch'))
     topics.push('mains');
   return topics.map((topic) => ({ topic }));

@@ -186,22 +186,44 @@ export default defineExample({
       ],
       tables: [
         {
-          caption: 'Feed of each slot from the focus, its beam, its loss',
-          columns: ['Slot', 'Right / mm', 'Up / mm', 'Along / mm', 'Beam off / °', 'Loss / dB'],
+          caption: 'Feed of each slot from the focus, its turn, its beam, its loss',
+          columns: [
+            'Slot',
+            'Right / mm',
+            'Up / mm',
+            'Along / mm',
+            'Turn / °',
+            'Against the row / °',
+            'Beam off / °',
+            'Loss / dB',
+          ],
           rows: slots.map((slot) => [
             longitudeText(slot.orbitalLongitudeDeg).replace(' ', '\u00a0'),
             shown(1000 * slot.feed.rightM, 1),
             shown(1000 * slot.feed.upM, 1),
             shown(1000 * slot.feed.alongM, 1),
+            slot.feedTurn.kind === 'linear' ? shown(slot.feedTurn.turnDeg, 1) : '–',
+            slot.feedTurn.kind === 'linear' ? shown(slot.feedTurn.turnAgainstRowDeg, 1) : '–',
             shown(slot.errorDeg),
             slot.bands.map((band) => shown(band.lossDb)).join(', '),
           ]),
         },
       ],
-      notes: collisions.map(
-        ({ orbitalLongitudesDeg: [a, b], overlapM }) =>
-          `The feeds for ${longitudeText(a)} and ${longitudeText(b)} would overlap by ${shown(1000 * overlapM, 0)} mm: take smaller ones, or a bar that holds them apart.`,
-      ),
+      notes: [
+        'Turns are for linear polarization, clockwise positive, from behind: from the reflector’s own vertical, and from the perpendicular of the row for a feed that is clamped to it. They are not the slots’ own skews.',
+        feeds === 'free'
+          ? 'The places already contain the turn of the row: a feed set to its place needs no other tilt.'
+          : 'The bar is turned once, by the angle above; the feeds stay where they sit on it.',
+        ...(slots.some((slot) => slot.bands.some((band) => band.beyondModel))
+          ? [
+              'Above 3 dB the beam has lost its shape: the loss is good to about 1 dB only, and a reading must show it.',
+            ]
+          : []),
+        ...collisions.map(
+          ({ orbitalLongitudesDeg: [a, b], overlapM }) =>
+            `The feeds for ${longitudeText(a)} and ${longitudeText(b)} would overlap by ${shown(1000 * overlapM, 0)} mm: take smaller ones, or a bar that holds them apart.`,
+        ),
+      ],
     };
   },
   working: ({ station, slots }) =>

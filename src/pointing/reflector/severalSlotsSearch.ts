@@ -5,6 +5,7 @@ import { cosDeg, DEGREES_PER_RADIAN, RADIANS_PER_DEGREE, sinDeg } from '../../nu
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import { leastWorst } from '../../numeric/leastWorst.js';
 import { dot, type EastNorthUp, pictureAxes, unit } from '../look/sightLine.js';
+import { type BeamCosines, bestFieldPlace, fieldLossDb } from './reflectorField.js';
 import {
   type Aperture,
   apertureOf,
@@ -26,6 +27,7 @@ export interface SlotTrial {
     readonly errorLossDb: number;
     readonly scanLossDb: number;
     readonly lossDb: number;
+    readonly beyondModel: boolean;
   }[];
 }
 
@@ -40,13 +42,19 @@ export interface SlotsProblem {
   readonly checked: CheckedSeveralSlots;
   readonly aperture: Aperture;
   readonly directions: readonly EastNorthUp[];
+  /** `rays`: losses by the variance of ray lengths; `fields`: by the sum of fields, which is slower. */
+  readonly losses: 'rays' | 'fields';
 }
+
+/** Above this loss in dB the variance of ray lengths no longer stands for the sum of fields. */
+export const RAYS_HOLD_DB = 3;
 
 export function slotsProblem(
   checked: CheckedSeveralSlots,
   directions: readonly EastNorthUp[],
+  losses: 'rays' | 'fields' = 'rays',
 ): SlotsProblem {
-  return { checked, aperture: apertureOf(checked.shape), directions };
+  return { checked, aperture: apertureOf(checked.shape), directions, losses };
 }
 
 /** Half-power beamwidth in degrees. */
@@ -67,20 +75,39 @@ export function slotTrials(problem: SlotsProblem, setting: Setting): readonly Sl
     let place: FeedPlace;
     let varianceM2: number;
     let errorDeg = 0;
+    let beam: BeamCosines = { rightCosine, upCosine };
     if (along === undefined)
       ({ place, varianceM2 } = bestFeedPlace(aperture, rightCosine, upCosine));
     else {
       // Clockwise as seen from behind: the right end of the bar goes down.
       place = [along * cosDeg(setting.tiltDeg), -along * sinDeg(setting.tiltDeg), 0];
-      const beam = beamOfFeedPlace(aperture, place);
-      varianceM2 = beam.varianceM2;
+      const found = beamOfFeedPlace(aperture, place);
+      beam = found;
+      varianceM2 = found.varianceM2;
       errorDeg =
         Math.hypot(rightCosine - beam.rightCosine, upCosine - beam.upCosine) * DEGREES_PER_RADIAN;
     }
+    if (problem.losses === 'fields' && along === undefined)
+      place = bestFieldPlace(aperture, Math.max(...slot.frequenciesGHz), place, {
+        rightCosine,
+        upCosine,
+      });
+    const loss = (frequencyGHz: number): readonly [error: number, scan: number] => {
+      if (problem.losses === 'rays')
+        return [
+          gaussianLobeLossDb(errorDeg, beamwidthDeg(checked, frequencyGHz)),
+          scanLossDb(varianceM2, frequencyGHz),
+        ];
+      const field = (towards: BeamCosines) => fieldLossDb(aperture, frequencyGHz, place, towards);
+      const all = field({ rightCosine, upCosine });
+      const scan = Math.min(all, field(beam));
+      return [all - scan, scan];
+    };
     const bands = slot.frequenciesGHz.map((frequencyGHz) => {
-      const errorLossDb = gaussianLobeLossDb(errorDeg, beamwidthDeg(checked, frequencyGHz));
-      const scanDb = scanLossDb(varianceM2, frequencyGHz);
-      return { frequencyGHz, errorLossDb, scanLossDb: scanDb, lossDb: errorLossDb + scanDb };
+      const [errorLossDb, scanDb] = loss(frequencyGHz);
+      const lossDb = errorLossDb + scanDb;
+      const beyondModel = lossDb > RAYS_HOLD_DB;
+      return { frequencyGHz, errorLossDb, scanLossDb: scanDb, lossDb, beyondModel };
     });
     return { rightCosine, upCosine, place, errorDeg, bands };
   });
@@ -109,8 +136,14 @@ export function beside(direction: EastNorthUp, rightDeg: number, upDeg: number):
   ]);
 }
 
-/** The setting whose largest weighted loss is least. */
-export function leastWorstSetting(problem: SlotsProblem): Setting {
+/** A problem with the setting whose largest weighted loss is least. */
+export interface Solved {
+  readonly problem: SlotsProblem;
+  readonly setting: Setting;
+}
+
+/** The least worst setting by ray lengths, and where a loss is beyond them, by the sum of fields from there on. */
+export function leastWorstSetting(problem: SlotsProblem): Solved {
   const { checked, directions } = problem;
   const sum = directions.reduce(
     (total, d): EastNorthUp => [total[0] + d[0], total[1] + d[1], total[2] + d[2]],
@@ -121,8 +154,29 @@ export function leastWorstSetting(problem: SlotsProblem): Setting {
   const starts = [guess];
   if (middle[2] > 0.98)
     for (const boresight of directions) starts.push({ boresight, tiltDeg: guess.tiltDeg });
-  let best = guess;
-  let least = worstWeightedLossDb(problem, guess);
+  const setting = bestFrom(problem, starts);
+  const beyond = slotTrials(problem, setting).some(({ bands }) =>
+    bands.some(({ beyondModel }) => beyondModel),
+  );
+  if (!beyond) return { problem, setting };
+  const fields = { ...problem, losses: 'fields' as const };
+  return { problem: fields, setting: bestFrom(fields, [setting]) };
+}
+
+/** Slots stay at least this near to the boresight (cosine): further aside no reflector works. */
+const NEAR_COSINE = 0.5;
+
+/** The best of what the search finds from several starts. */
+function bestFrom(problem: SlotsProblem, starts: readonly Setting[]): Setting {
+  const { checked, directions } = problem;
+  let [best] = starts as readonly [Setting, ...Setting[]];
+  let least = Number.POSITIVE_INFINITY;
+  const consider = (setting: Setting, value: number): void => {
+    const near = directions.every((d) => dot(d, setting.boresight) > NEAR_COSINE);
+    if (!near || !(value < least)) return;
+    least = value;
+    best = setting;
+  };
   for (const start of starts) {
     const setting = (point: readonly number[]): Setting => ({
       boresight: beside(start.boresight, point[0] as number, point[1] as number),
@@ -133,10 +187,8 @@ export function leastWorstSetting(problem: SlotsProblem): Setting {
       checked.placesM ? [0, 0, 0] : [0, 0],
       0.01,
     );
-    if (found.value < least) {
-      least = found.value;
-      best = setting(found.at);
-    }
+    consider(start, worstWeightedLossDb(problem, start));
+    consider(setting(found.at), found.value);
   }
   return best;
 }

@@ -20,11 +20,11 @@ type Words<Code extends string> = Readonly<Record<Code, string>>;
 const cautions: Words<CautionTopic> = {
   'local-codes':
     'Local building, electrical and radio rules decide. Where they ask for a licensed person, have one do the work.',
-  'radiated-power':
+  'rf-lock-out':
     'Lock the transmitter out before anyone reaches the feed or steps into the beam: switch it off, take the plug or key along, and tell who else could switch it on.',
   'work-at-height':
     'Work on roofs and masts only secured against a fall, with a second person present; keep people out from below.',
-  'secured-tools':
+  'falling-objects':
     'Tie tools and reflector to a line until they are bolted on: what falls from a roof kills.',
   'power-lines':
     'Keep mast, ladder and reflector further from overhead power lines than they could reach in falling.',
@@ -36,7 +36,7 @@ const cautions: Words<CautionTopic> = {
   'foreign-voltage':
     'In a shared building measure for voltage between a cable screen and the bonding before touching both: a fault in another household can stand on it.',
   sun: 'Never look at the Sun to find a direction; use the shadow of a plumb line.',
-  'sun-focus':
+  'burning-mirror':
     'A bare or shiny reflector turned to the Sun burns at its focus: keep it covered or turned away, hands and eyes out.',
   mains:
     'Amplifiers and switches fed from the mains are opened and connected by a licensed person only.',

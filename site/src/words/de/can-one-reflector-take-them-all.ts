@@ -46,8 +46,18 @@ const pairs: Pairs = {
   'Lower end of the rim to the focus': 'Unterer Rand bis Brennpunkt',
   'Upper end of the rim to the focus': 'Oberer Rand bis Brennpunkt',
   'Middle of the reflector to the focus': 'Reflektormitte bis Brennpunkt',
-  'Feed of each slot from the focus, its beam, its loss':
-    'Feed jeder Position vom Brennpunkt aus, seine Keule, sein Verlust',
+  'Feed of each slot from the focus, its turn, its beam, its loss':
+    'Feed jeder Position vom Brennpunkt aus, seine Drehung, seine Keule, sein Verlust',
+  'Turn / °': 'Drehung / °',
+  'Against the row / °': 'Gegen die Reihe / °',
+  'Turns are for linear polarization, clockwise positive, from behind: from the reflector’s own vertical, and from the perpendicular of the row for a feed that is clamped to it. They are not the slots’ own skews.':
+    'Drehungen gelten für lineare Polarisation, im Uhrzeigersinn positiv, von hinten: von der Senkrechten des Reflektors, und von der Senkrechten zur Reihe für einen Feed, der an ihr festgeklemmt ist. Es sind nicht die eigenen Polarisationswinkel der Positionen.',
+  'The places already contain the turn of the row: a feed set to its place needs no other tilt.':
+    'Die Plätze enthalten die Drehung der Reihe schon: ein Feed an seinem Platz braucht keine weitere.',
+  'The bar is turned once, by the angle above; the feeds stay where they sit on it.':
+    'Die Schiene wird einmal gedreht, um den Winkel oben; die Feeds bleiben, wo sie auf ihr sitzen.',
+  'Above 3 dB the beam has lost its shape: the loss is good to about 1 dB only, and a reading must show it.':
+    'Über 3 dB hat die Keule ihre Form verloren: der Verlust stimmt nur auf etwa 1 dB, eine Messung muss ihn zeigen.',
   'Right / mm': 'Rechts / mm',
   'Up / mm': 'Oben / mm',
   'Along / mm': 'Längs / mm',
