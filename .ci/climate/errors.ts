@@ -9,7 +9,7 @@ import type { Maps } from './maps.js';
 import { altitudeAt, liquidAt, rainAt, vapourAt } from './reference.js';
 
 /** Spread of the errors of one quantity over land or sea, in its unit; relative ones in percent of the true value. */
-export interface ErrorSpread {
+interface ErrorSpread {
   readonly count: number;
   readonly p50: number;
   readonly p95: number;

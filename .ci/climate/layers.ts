@@ -24,7 +24,7 @@ export interface LayerPlan {
 }
 
 /** Percentages kept for water vapour and cloud: the floor of P.618-14 and what lies above it. */
-export const PERCENTS = [5, 10, 20, 50] as const;
+const PERCENTS = [5, 10, 20, 50] as const;
 
 const rainKept = new WeakMap<Maps, { readonly rate: Field; readonly probability: Field }>();
 

@@ -13,7 +13,7 @@ import type { Maps } from './maps.js';
 const MONTHS = Array.from({ length: 12 }, (_, month) => String(month + 1).padStart(2, '0'));
 
 /** Monthly rain totals and temperatures at a place. */
-export function normalsAt(maps: Maps, place: MapPlace) {
+function normalsAt(maps: Maps, place: MapPlace) {
   return {
     monthlyRainMm: MONTHS.map((month) => mapValue(maps(`rain-monthly-total-${month}`), place)),
     monthlyTemperatureK: MONTHS.map((month) =>

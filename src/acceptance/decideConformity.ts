@@ -46,7 +46,7 @@ export interface ConformityDecision {
 }
 
 /** Guards a rule and gives its guard band in standard uncertainties. */
-export function guardBandInUncertainties(rule: DecisionRule, degreesOfFreedom?: number): number {
+function guardBandInUncertainties(rule: DecisionRule, degreesOfFreedom?: number): number {
   object('rule', rule);
   oneOf('rule.kind', rule.kind, ['simple', 'guard-band', 'risk']);
   if (rule.kind === 'simple') return 0;

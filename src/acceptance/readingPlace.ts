@@ -10,7 +10,7 @@ export type ReadingQuantity =
   | 'cross-polar-isolation';
 
 /** Every quantity, for guards. */
-export const READING_QUANTITIES: readonly ReadingQuantity[] = [
+const READING_QUANTITIES: readonly ReadingQuantity[] = [
   'level',
   'carrier-to-noise',
   'modulation-error-ratio',

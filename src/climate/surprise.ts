@@ -15,7 +15,7 @@ const SIGN = ZERO + 3 * LEVELS;
 const UNARY = SIGN + 6 * LEVELS;
 const TAIL = UNARY + LONGEST * LEVELS;
 /** Context of plain digits. */
-export const RAW = TAIL + (MOST_DIGITS + 1) * LEVELS;
+const RAW = TAIL + (MOST_DIGITS + 1) * LEVELS;
 /** How many contexts the code needs. */
 export const CONTEXTS = RAW + 1;
 

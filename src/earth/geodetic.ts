@@ -65,7 +65,7 @@ export function ecefToStation(ecef: EcefKm): Station {
 }
 
 /** The checked point, far enough from the Earth's centre for a latitude to have meaning. */
-export function checkedEcef(ecef: EcefKm): EcefKm {
+function checkedEcef(ecef: EcefKm): EcefKm {
   const { xKm, yKm, zKm } = object('ecef', ecef);
   for (const [name, value] of Object.entries({ xKm, yKm, zKm })) finite(name, value);
   const radiusKm = Math.hypot(xKm, yKm, zKm);

@@ -17,7 +17,7 @@ export interface Station {
 }
 
 /** Fields of {@link Station}. */
-export const STATION_KEYS = {
+const STATION_KEYS = {
   latitudeDeg: true,
   longitudeDeg: true,
   heightM: true,

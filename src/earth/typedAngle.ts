@@ -1,7 +1,7 @@
 /** One angle of a typed coordinate: degrees, or degrees and minutes, or degrees, minutes and seconds. */
 
 /** Which coordinate a letter or label makes an angle. */
-export type Axis = 'latitude' | 'longitude' | 'unnamed';
+type Axis = 'latitude' | 'longitude' | 'unnamed';
 
 /** One reading of half a text. */
 export interface AngleReading {

@@ -61,7 +61,7 @@ export function recheckRecord(input: unknown): Recheck {
 }
 
 /** The document, if it says that it is a record of a version that can be read. */
-export function readRecord(input: unknown): Readonly<Record<string, unknown>> {
+function readRecord(input: unknown): Readonly<Record<string, unknown>> {
   let value = input;
   if (typeof input === 'string') {
     try {

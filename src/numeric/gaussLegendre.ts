@@ -1,7 +1,7 @@
 /** Integrals of smooth functions by Gauss and Legendre's rule of ten points, exact for polynomials up to degree 19. */
 
 /** Nodes on the positive half of [-1, 1] and their weights (NIST Handbook of Mathematical Functions, table 3.5.2). */
-export const GAUSS_LEGENDRE_10: readonly (readonly [node: number, weight: number])[] = [
+const GAUSS_LEGENDRE_10: readonly (readonly [node: number, weight: number])[] = [
   [0.14887433898163122, 0.29552422471475287],
   [0.4333953941292472, 0.26926671930999635],
   [0.6794095682990244, 0.21908636251598204],

@@ -57,7 +57,7 @@ function erfcTail(y: number): number {
 }
 
 /** Complementary error function, 2/sqrt(pi) times the integral of exp(-t^2) from x up. */
-export function erfc(x: number): number {
+function erfc(x: number): number {
   const y = Math.abs(x);
   if (y <= 0.46875) {
     const square = y * y;

@@ -6,7 +6,7 @@ import type { SheetBlock, SheetTable } from './blocks.js';
 export const SHEET_WIDTH = 84;
 
 /** Text wrapped to the width, with a hanging indent behind the first characters. */
-export function wrapped(text: string, first = '', rest = ' '.repeat(first.length)): string {
+function wrapped(text: string, first = '', rest = ' '.repeat(first.length)): string {
   const lines: string[] = [];
   let line = first;
   for (const word of text.split(/\s+/)) {

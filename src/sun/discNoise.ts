@@ -70,7 +70,7 @@ export function sunNoise(input: SunNoiseInput): SunNoise {
  * Share of a normal beam inside a disc whose centre is off its axis: a non-central chi-square probability of two
  * degrees of freedom, as the Poisson mixture sum exp(-u) u^k / k! P(k + 1, v).
  */
-export function discShare(separationDeg: number, beamwidthDeg: number, radiusDeg: number): number {
+function discShare(separationDeg: number, beamwidthDeg: number, radiusDeg: number): number {
   // Half-power width to the variance of the normal lobe: w^2 / (8 ln 2).
   const twiceVariance = beamwidthDeg ** 2 / (4 * Math.LN2);
   const u = separationDeg ** 2 / twiceVariance;

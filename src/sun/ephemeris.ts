@@ -4,7 +4,7 @@ import { Body, GeoVector, RotateVector, Rotation_EQJ_EQD, SiderealTime } from 'a
 import { RADIANS_PER_DEGREE } from '../numeric/angle.js';
 
 /** Kilometres in an astronomical unit. Source: IAU 2012 Resolution B2, exact. */
-export const ASTRONOMICAL_UNIT_KM = 149597870.7;
+const ASTRONOMICAL_UNIT_KM = 149597870.7;
 
 /** Radius of the solar disc in kilometres. Source: IAU 2015 Resolution B3, nominal value. */
 export const SOLAR_RADIUS_KM = 695700;

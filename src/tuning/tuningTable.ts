@@ -52,7 +52,7 @@ export type TuningRow =
   | { readonly kind: 'outside-the-unit'; readonly name: string; readonly frequencyGHz: number };
 
 /** Plan by name, or the plan itself. */
-export function converterPlan(plan: ConverterPlanName | ConverterPlan): ConverterPlan {
+function converterPlan(plan: ConverterPlanName | ConverterPlan): ConverterPlan {
   if (typeof plan === 'object' && plan !== null) return plan;
   const names = converterPlans.map((known) => known.name);
   const name = oneOf('plan', plan, names);

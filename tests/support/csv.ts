@@ -7,7 +7,7 @@ import { fileURLToPath } from 'node:url';
 export type CsvRow = Readonly<Record<string, string>>;
 
 /** Rows of CSV text; lines that begin with # are comments. */
-export function parseCsv(text: string): CsvRow[] {
+function parseCsv(text: string): CsvRow[] {
   const lines = text.split(/\r?\n/).filter((line) => line.trim() !== '' && !line.startsWith('#'));
   const cells = (line: string): string[] =>
     [...line.matchAll(/("(?:[^"]|"")*"|[^,]*)(,|$)/g)]

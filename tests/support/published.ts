@@ -50,7 +50,7 @@ export interface PublishedTable {
 const folder = fileURLToPath(new URL('../.validation/', import.meta.url));
 
 /** Error of a case in the table's sense. */
-export function caseError(
+function caseError(
   table: Pick<PublishedTable, 'relative' | 'circularDeg'>,
   row: PublishedCase,
 ): number {

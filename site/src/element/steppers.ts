@@ -4,7 +4,7 @@ import { localNumber } from '../lib/language/language.js';
 import { typed } from '../lib/language/text.js';
 
 /** A number after some steps, without the noise of binary fractions, held to its bounds. */
-export function stepped(
+function stepped(
   value: number,
   step: number,
   steps: number,

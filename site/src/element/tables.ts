@@ -5,7 +5,7 @@ import { joinRows } from '../lib/inputs/state.js';
 import { cellsOf, fillTable, tablesOf } from './form.js';
 
 /** `cells` with the lines of `text` laid over it, their first cell at `row`, `column`. */
-export function pasted(
+function pasted(
   cells: readonly (readonly string[])[],
   text: string,
   row: number,

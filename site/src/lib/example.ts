@@ -55,7 +55,7 @@ export interface Working {
 }
 
 /** A button that changes some inputs: another exercise, one more reading. */
-export interface Action<I extends Inputs> {
+interface Action<I extends Inputs> {
   readonly label: string;
   /** The inputs to change, from all of them. Pure: chance comes from a seed among the inputs. */
   readonly change: (values: Values<I>) => Partial<Values<I>>;

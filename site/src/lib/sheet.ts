@@ -8,7 +8,7 @@ const unitOf = (unit: string) => (unit === 'deg' ? '°' : unit);
 const decimals = (count: number) => `${count} ${count === 1 ? 'decimal' : 'decimals'}`;
 
 /** What is asked for: `Answer in ° to 2 decimals`. */
-export function asked({ unit, decimals: count }: Exercise): string {
+function asked({ unit, decimals: count }: Exercise): string {
   const to = count === 0 ? 'to a whole number' : `to ${decimals(count)}`;
   return `Answer ${unit === '' ? '' : `in ${unitOf(unit)} `}${to}`;
 }

@@ -12,7 +12,7 @@ const LOBE_FLOOR_DB = 18;
 const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
 /** How a small turn of the whole antenna (axis times degrees) moves the beam of a slot, and rolls it. */
-export function beamShift(
+function beamShift(
   turnDeg: Vector,
   slot: SlotFrame,
 ): { readonly offsetDeg: number; readonly rollDeg: number } {

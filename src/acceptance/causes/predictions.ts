@@ -39,7 +39,7 @@ function outcomeLogs(
 }
 
 /** What checks show where a cause does not bear on them: practice of the trade, kept wide. */
-export function usualCheck(context: CauseContext, measurement: CauseMeasurement): CheckPrediction {
+function usualCheck(context: CauseContext, measurement: CauseMeasurement): CheckPrediction {
   switch (measurement.kind) {
     case 'supply-voltage':
       return { mean: context.supplyVoltageV, deviation: 0.6 };

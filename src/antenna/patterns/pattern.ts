@@ -76,7 +76,7 @@ export function shapeOf(pattern: AntennaPattern): Shape {
 }
 
 /** The stretch that holds an angle, if the pattern says something there. */
-export function segmentAt(shape: Shape, offAxisDeg: number): Segment | undefined {
+function segmentAt(shape: Shape, offAxisDeg: number): Segment | undefined {
   if (offAxisDeg > shape.endDeg) return undefined;
   let found: Segment | undefined;
   for (const segment of shape.segments) {

@@ -43,7 +43,7 @@ function beats(count: number): number {
  * Ratio of a carrier to third-order products with `count` equal carriers, where two carriers at `ratedDbuv` give
  * 35 dB: two decibels for each decibel of level; a triple beat is 6 dB above a product of two.
  */
-export function thirdOrderRatioDb(ratedDbuv: number, levelDbuv: number, count: number): number {
+function thirdOrderRatioDb(ratedDbuv: number, levelDbuv: number, count: number): number {
   const two = 35 + 2 * (ratedDbuv - levelDbuv);
   return count < 3 ? two : two - 6 - ratioToDb(beats(count));
 }

@@ -16,14 +16,14 @@ export interface Signal {
 }
 
 /** Noise of a warm 75 ohm line in a bandwidth, k 290 K B, as dBuV. */
-export function warmNoiseDbuv(bandwidthMHz: number): number {
+function warmNoiseDbuv(bandwidthMHz: number): number {
   return dbmToDbuv(
     BOLTZMANN_DBW_PER_K_HZ + 10 * Math.log10(REFERENCE_TEMPERATURE_K * bandwidthMHz) + 90,
   );
 }
 
 /** Guards a source and gives its level and noise per frequency. */
-export function sourceSignal(source: DistributionSource, frequencies: readonly number[]): Signal {
+function sourceSignal(source: DistributionSource, frequencies: readonly number[]): Signal {
   object('source', source);
   const level = byFrequency('source.levelDbuv', source.levelDbuv, { minimum: -50, maximum: 150 });
   const bandwidthMHz = inRange('source.bandwidthMHz', source.bandwidthMHz ?? 27.5, 0.001, 2500);

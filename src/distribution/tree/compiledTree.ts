@@ -38,7 +38,7 @@ const KINDS = [
 ] as const;
 
 /** Children of a part by port; closed ports are `null`. */
-export function childrenOf(part: DistributionPart): readonly (DistributionPart | null)[] {
+function childrenOf(part: DistributionPart): readonly (DistributionPart | null)[] {
   switch (part.kind) {
     case 'splitter':
     case 'switch':

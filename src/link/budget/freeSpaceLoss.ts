@@ -54,11 +54,6 @@ export function checkedRangeKm(slantRangeKm: number, parameter = 'slantRangeKm')
   return inRange(parameter, slantRangeKm, 0.001, 1e6, 'is the distance in kilometres?');
 }
 
-/** Power flux density in dBW/m2 at `slantRangeKm` from an equivalent isotropically radiated power. */
-export function spreadingLossDb(slantRangeKm: number): number {
-  return ratioToDb(4 * Math.PI) + 2 * ratioToDb(slantRangeKm * 1000);
-}
-
 /** Gain of an antenna of one square metre of effective area, in dBm2 with the sign of the trade: 10 log10(wavelength^2 / 4 pi). */
 export function isotropicAreaDb(frequencyGHz: number): number {
   const wavelengthM = SPEED_OF_LIGHT_M_PER_S / (frequencyGHz * 1e9);

@@ -1,7 +1,5 @@
 /** The lines of a budget: what each adds, in the order of the hand calculation. */
 
-import { DomainError } from '../../errors.js';
-
 /** Unit of a line of a budget. */
 export type BudgetUnit = 'dB' | 'dBi' | 'dBW' | 'dBW/m2' | 'dBm2' | 'dB/K' | 'dBHz' | 'dBW/K/Hz';
 
@@ -27,14 +25,4 @@ export function runningTerms(seeds: readonly TermSeed[]): BudgetTerm[] {
     runningDb += contributionDb;
     return { name, contributionDb: contributionDb + 0, unit, runningDb: runningDb + 0 };
   });
-}
-
-/** Throws the error of fields that contradict each other. */
-export function inconsistent(
-  parameter: string,
-  received: unknown,
-  allowed: string,
-  slip?: string,
-): never {
-  throw new DomainError({ code: 'inconsistent', parameter, received, allowed, slip });
 }

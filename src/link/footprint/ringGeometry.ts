@@ -16,7 +16,7 @@ export interface Place {
  * followed: an odd number of crossings is inside. A ring that goes once round the globe parts it into two caps; the
  * one whose pole lies nearer to the ring counts as inside.
  */
-export function insideRing({ longitudeDeg, latitudeDeg }: Ring, place: Place): boolean {
+function insideRing({ longitudeDeg, latitudeDeg }: Ring, place: Place): boolean {
   let odd = false;
   // A pole itself sees its cap from a hair beside it.
   const latitude = Math.max(-90 + 1e-9, Math.min(90 - 1e-9, place.latitudeDeg));

@@ -83,11 +83,6 @@ export function cascadeNoise(stages: readonly NoiseStage[]): number {
   return finite('stages', temperatureK);
 }
 
-/** A passive loss as a stage: it adds T_physical (L - 1) at its input. */
-export function lossStage(lossDb: number, physicalTemperatureK: number): NoiseStage {
-  return { noiseTemperatureK: physicalTemperatureK * (dbToRatio(lossDb) - 1), gainDb: -lossDb };
-}
-
 /** Input of {@link systemNoise}. */
 export interface SystemNoiseInput {
   /** Noise temperature of the antenna at its flange in kelvin, 0 to 1e6. */

@@ -1,7 +1,7 @@
 /** The Cramer-Rao bound: how well any method can know the peak from readings at given places. */
 
 import { DomainError, inRange, object, positive } from '../../errors.js';
-import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
+import { dbToRatio } from '../../numeric/decibel.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
 
 /** Places of readings and what is known beforehand. */
@@ -131,12 +131,4 @@ export function planEfficiency(plan: PeakBoundInput, rmsErrorDeg: number): numbe
   const bound = peakBound(plan);
   const reached = positive('rmsErrorDeg', rmsErrorDeg);
   return bound.kind === 'bound' ? (bound.standardUncertaintyDeg / reached) ** 2 : 0;
-}
-
-/** Level of the signal in dB at an offset in beamwidths, noise floor included, relative to the bare peak. */
-export function lobeLevelDb(offsetRatio: number, peakAboveNoiseDb?: number): number {
-  const bare = -12 * offsetRatio * offsetRatio;
-  return peakAboveNoiseDb === undefined
-    ? bare
-    : bare + ratioToDb(1 + dbToRatio(-bare - peakAboveNoiseDb));
 }

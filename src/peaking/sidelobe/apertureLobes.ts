@@ -35,7 +35,7 @@ export interface ApertureLobe {
 const LEAST_WAVELENGTHS = 8;
 
 /** Checked aperture: field by u, and u by angle. */
-export function checkedAperture(input: ApertureInput) {
+function checkedAperture(input: ApertureInput) {
   const { diameterM, frequencyGHz, illumination } = object('aperture', input);
   const millimetres = 'is the diameter in metres?';
   const diameter = inRange('diameterM', diameterM, 0.05, 100, millimetres);

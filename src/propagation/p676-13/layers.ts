@@ -4,7 +4,7 @@
 export const EARTH_RADIUS_KM = 6371;
 
 /** Conventional top of the atmosphere, km. */
-export const TOP_OF_ATMOSPHERE_KM = 100;
+const TOP_OF_ATMOSPHERE_KM = 100;
 
 /** Layers between two heights, their thickness growing by e^0.01 from one to the next. */
 export interface Layers {

@@ -4,7 +4,7 @@
  */
 
 /** Bessel function of the first kind, whole order, by its integral (trapezoid, spectrally exact). */
-export function bessel(order: number, x: number): number {
+function bessel(order: number, x: number): number {
   const n = 64;
   let sum = 0;
   for (let i = 0; i < n; i++) {
@@ -34,7 +34,7 @@ type Vector = readonly [number, number, number];
 const rad = Math.PI / 180;
 
 /** Direction of azimuth and elevation: east, north, up. */
-export function direction(azimuthDeg: number, elevationDeg: number): Vector {
+function direction(azimuthDeg: number, elevationDeg: number): Vector {
   const e = elevationDeg * rad;
   const a = azimuthDeg * rad;
   return [Math.cos(e) * Math.sin(a), Math.cos(e) * Math.cos(a), Math.sin(e)];
@@ -48,7 +48,7 @@ const cross = (a: Vector, b: Vector): Vector => [
 ];
 
 /** Finite rotation about a unit axis (Rodrigues). */
-export function rotated(v: Vector, axis: Vector, angleDeg: number): Vector {
+function rotated(v: Vector, axis: Vector, angleDeg: number): Vector {
   const c = Math.cos(angleDeg * rad);
   const s = Math.sin(angleDeg * rad);
   const x = cross(axis, v);

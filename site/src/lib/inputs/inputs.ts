@@ -82,23 +82,23 @@ export interface Place {
 }
 
 /** A column of a table input. */
-export interface NumberColumn {
+interface NumberColumn {
   readonly label: string;
   readonly unit?: string;
   readonly step?: number;
 }
 /** A column of words. */
-export interface ChoiceColumn {
+interface ChoiceColumn {
   readonly label: string;
   readonly options: Readonly<Record<string, string>>;
 }
 /** A column of free text. */
-export interface TextColumn {
+interface TextColumn {
   readonly label: string;
   readonly text: true;
 }
 export type Column = NumberColumn | ChoiceColumn | TextColumn;
-export type Row<C extends Readonly<Record<string, Column>>> = {
+type Row<C extends Readonly<Record<string, Column>>> = {
   readonly [K in keyof C]: C[K] extends ChoiceColumn | TextColumn ? string : number;
 };
 
@@ -127,7 +127,7 @@ export type Input =
 export type Inputs = Readonly<Record<string, Input>>;
 
 /** What an example's `compute` receives for an input. */
-export type Value<I extends Input> = I extends { readonly kind: 'number' }
+type Value<I extends Input> = I extends { readonly kind: 'number' }
   ? number
   : I extends { readonly kind: 'optional-number' }
     ? number | undefined

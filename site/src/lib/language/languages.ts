@@ -16,10 +16,6 @@ const sentences = import.meta.glob<{ default: Pairs }>([
   '!../../words/*/common.ts',
 ]);
 
-/** Whether an example speaks a language. */
-export const speaks = (code: string, example: string) =>
-  code === 'en' || `../../words/${code}/${example}.ts` in sentences;
-
 /** The language of a page for an example; English where the example has not been translated. */
 export async function languageFor(
   lang: string,

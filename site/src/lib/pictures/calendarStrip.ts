@@ -6,7 +6,7 @@ import type { Figure } from '../example.js';
 import { shown } from '../language/text.js';
 
 /** What happens on a day. */
-export interface StripEvent {
+interface StripEvent {
   /** Start, greatest and end, ISO-8601 text in UTC. */
   readonly startUtc: string;
   readonly peakUtc: string;

@@ -5,7 +5,7 @@ import type { Figure } from '../example.js';
 import { shown } from '../language/text.js';
 
 /** A feed in its place. */
-export interface FeedDrawn {
+interface FeedDrawn {
   readonly name: string;
   /** Millimetres to the right of the focus, and above it. */
   readonly rightMm: number;

@@ -14,7 +14,7 @@ export interface Point {
 }
 
 /** An axis; its interval follows from the data where it is not given. */
-export interface Axis {
+interface Axis {
   readonly label: string;
   readonly unit?: string;
   readonly scale?: 'linear' | 'log';
@@ -25,7 +25,7 @@ export interface Axis {
 }
 
 /** A curve or a set of samples. Curves differ by dash and weight, samples by the shape of their mark. */
-export interface Series {
+interface Series {
   readonly label: string;
   readonly points: readonly Point[];
   readonly style?: 'line' | 'samples' | 'line-and-samples';

@@ -6,7 +6,7 @@ import type { Figure } from '../example.js';
 import { shown } from '../language/text.js';
 
 /** A line of the waterfall. */
-export interface Step {
+interface Step {
   readonly label: string;
   /** What it adds; negative for a loss. */
   readonly change: number;
