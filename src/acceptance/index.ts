@@ -56,3 +56,16 @@ export {
   type ReadingLimit,
 } from './judgeReadings.js';
 export type { ReadingPlace, ReadingQuantity } from './readingPlace.js';
+export {
+  acceptanceProbability,
+  badRatioAccepted,
+  judgeByVariables,
+  type VariablesVerdict,
+  variablesAcceptanceProbability,
+} from './sampling/operatingCharacteristic.js';
+export { type ShareInterval, shareInterval } from './sampling/proportion.js';
+export {
+  type AcceptableQualityPercent,
+  type SamplingPlan,
+  samplingPlan,
+} from './sampling/samplingPlan.js';
