@@ -4,6 +4,14 @@
  * @module antenna
  */
 
+export {
+  axialRatioFromDiscrimination,
+  axialRatioRead,
+  discriminationFromAxialRatio,
+  type EllipticalPair,
+  ellipticalMismatchLoss,
+  linearOnEllipticalLoss,
+} from './axialRatio.js';
 export { type BeamwidthInput, halfPowerBeamwidth } from './beamwidth.js';
 export {
   type Depointing,
@@ -26,6 +34,7 @@ export {
   type ExposureStandard,
   exposureLimit,
 } from './exposureLimit.js';
+export { type FaradayRotation, faradayRotation } from './faraday.js';
 export { farFieldDistance } from './farField.js';
 export { type AntennaGain, type AntennaGainInput, antennaGain } from './gain.js';
 export {
