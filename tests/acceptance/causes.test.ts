@@ -14,6 +14,7 @@ import {
 } from 'slantpath/acceptance';
 import { genericCable } from 'slantpath/distribution';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 import { SIMULATED, type SimulatedJob, shareWithin, simulate } from './simulator/run.js';
 
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
@@ -37,9 +38,15 @@ function confusion(jobs: readonly SimulatedJob[], stage: 'first' | 'last'): stri
 }
 
 describe('simulated jobs', () => {
-  test('5,000 jobs with one fault: true cause first in 85 %, in the first two in 95 %', () => {
-    const jobs = simulate({ seed: 7, sceneCount: 8, count: 5000, causes: SIMULATED, mostAsked: 2 });
-    expect(jobs).toHaveLength(5000);
+  test(`${runs(5000)} jobs with one fault: true cause first in 85 %, in the first two in 95 %`, () => {
+    const jobs = simulate({
+      seed: 7,
+      sceneCount: 8,
+      count: runs(5000),
+      causes: SIMULATED,
+      mostAsked: 2,
+    });
+    expect(jobs).toHaveLength(runs(5000));
     for (const stage of ['first', 'last'] as const) {
       const first = shareWithin(jobs, 1, stage);
       const second = shareWithin(jobs, 2, stage);
@@ -66,7 +73,7 @@ describe('simulated jobs', () => {
     const jobs = simulate({
       seed: 9,
       sceneCount: 6,
-      count: 300,
+      count: runs(300),
       causes: ['nothing'],
       mostAsked: 0,
     });

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { combinedReading, decideConformity, globalRisks } from 'slantpath/acceptance';
 import { describe, expect, test } from 'vitest';
-import { cell, referenceTable, sharedTable } from '../support/csv.js';
+import { cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
 
 publishedTable({
@@ -287,11 +287,6 @@ describe('global risks', () => {
     });
     expect(risks.consumerRiskRatio).toBeLessThan(1e-4);
     expect(risks.producerRiskRatio).toBeLessThan(1e-4);
-  });
-
-  test('the full Student table lies beside the checkout or not at all', () => {
-    const rows = sharedTable('published/student-t.csv');
-    expect(rows === undefined || rows.length === 28).toBe(true);
   });
 
   test('swapped intervals are named', () => {

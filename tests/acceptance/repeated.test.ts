@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { combinedReading, decideConformity, decideRepeated } from 'slantpath/acceptance';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 
 // In tenths, so that a failure shrinks in a few steps where numbers hang on one another.
 const finite = fc.integer({ min: -20_000, max: 20_000 }).map((tenths) => tenths / 10);
@@ -88,7 +89,7 @@ describe('repeated readings', () => {
           }
         },
       ),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 });

@@ -4,6 +4,7 @@ import { exposureLimit, powerDensity, safeDistance } from 'slantpath/antenna';
 import { describe, expect, test } from 'vitest';
 import { type CsvRow, cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const transmitter = (row: CsvRow) => ({
   diameterM: cell(row, 'diameter_m'),
@@ -122,7 +123,7 @@ describe('safe distance', () => {
           );
         },
       ),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 

@@ -11,6 +11,7 @@ import {
 import { describe, expect, test } from 'vitest';
 import { type CsvRow, cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const rows = referenceTable('antenna/patterns.csv');
 const LIGHT = 299792458;
@@ -156,7 +157,7 @@ describe('patterns', () => {
         }
         expect(segments.at(-1)?.toDeg).toBe(180);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 
@@ -175,7 +176,7 @@ describe('patterns', () => {
           expect(inner.gainDbi).toBeGreaterThanOrEqual(outer.gainDbi - 0.15);
         },
       ),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
   });
 

@@ -10,6 +10,7 @@ import {
 import { describe, expect, test } from 'vitest';
 import { cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const cable = genericCable('series-6');
 const tree: DistributionPart = {
@@ -344,7 +345,7 @@ describe('refusals', () => {
           expect((error as Error).name).toBe('DomainError');
         }
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 });

@@ -12,6 +12,7 @@ import { lookAngles } from 'slantpath/pointing';
 import { describe, expect, test } from 'vitest';
 import { type CsvRow, cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const rows = referenceTable('earth/ecef.csv');
 const stationOf = (row: CsvRow) => ({
@@ -110,7 +111,7 @@ describe('frames', () => {
         const centre = geocentricToStation(stationToGeocentric(place));
         expect(Math.abs(centre.latitudeDeg - place.latitudeDeg)).toBeLessThan(1e-13);
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 

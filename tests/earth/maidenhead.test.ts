@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { coordinatesToMaidenhead, maidenheadToCoordinates } from 'slantpath/earth';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 
 describe('Maidenhead locators', () => {
   // Examples usually printed with the system (from memory), borne out by the arithmetic of 20 by 10 degrees, 2 by 1 degree, 5 by 2.5 minutes.
@@ -51,7 +52,7 @@ describe('Maidenhead locators', () => {
           expect(again).toBe(locator);
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 

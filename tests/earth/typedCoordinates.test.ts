@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { coordinatesToText, textToCoordinates } from 'slantpath/earth';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 
 /** The place meant by all of these: 46 24' N, 9 36' E. */
 const SAME_PLACE = [
@@ -128,7 +129,7 @@ describe('typed coordinates', () => {
           }
         },
       ),
-      { numRuns: 20000 },
+      { numRuns: runs(20000) },
     );
   });
 });
@@ -174,7 +175,7 @@ describe('coordinates written out', () => {
           expect(Math.abs(turn)).toBeLessThanOrEqual(half);
         },
       ),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 

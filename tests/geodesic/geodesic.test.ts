@@ -3,6 +3,7 @@ import { geodesicBetween, geodesicEnd } from 'slantpath/geodesic';
 import { describe, expect, test } from 'vitest';
 import { type CsvRow, cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const rows = referenceTable('geodesic/lines.csv');
 const start = (row: CsvRow) => ({
@@ -139,7 +140,7 @@ describe('geodesics', () => {
         const reached = geodesicEnd(from, line);
         expect(Math.abs(reached.latitudeDeg - c)).toBeLessThan(1e-8);
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 

@@ -9,6 +9,7 @@ import {
 import { describe, expect, test } from 'vitest';
 import { cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const encoding = referenceTable('gridref/plus-code-encoding.csv');
 const short = referenceTable('gridref/plus-code-short.csv');
@@ -52,7 +53,7 @@ describe('plus codes', () => {
           expect(area.latitudeSpanDeg).toBeCloseTo(1 / 8000, 10);
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 
@@ -163,7 +164,7 @@ describe('MGRS', () => {
             }
         },
       ),
-      { numRuns: 5000 },
+      { numRuns: runs(5000) },
     );
     for (let zone = 1; zone <= 60; zone += 7)
       for (const band of 'CGNSX')

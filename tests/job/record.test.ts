@@ -11,6 +11,7 @@ import {
 } from 'slantpath/job';
 import { describe, expect, test } from 'vitest';
 import { randomStream } from '../../src/numeric/random.js';
+import { runs } from '../support/runs.js';
 
 const text = readFileSync(
   fileURLToPath(new URL('../../examples/job/tarnfell-lower-hut.json', import.meta.url)),
@@ -249,7 +250,7 @@ describe('a later visit', () => {
   });
 });
 
-test('10,000 fuzzed job files: a clear error or an answer without NaN, never a crash', () => {
+test(`${runs(10_000)} fuzzed job files: a clear error or an answer without NaN, never a crash`, () => {
   const all = leaves(job).map(({ path }) => path);
   const stream = randomStream(20_261_125);
   const junk = [
@@ -277,7 +278,7 @@ test('10,000 fuzzed job files: a clear error or an answer without NaN, never a c
   ];
   let refused = 0;
   let answered = 0;
-  for (let i = 0; i < 10_000; i++) {
+  for (let i = 0; i < runs(10_000); i++) {
     let document: unknown = job;
     const changes = 1 + stream.integer(3);
     for (let c = 0; c < changes; c++) {
@@ -310,6 +311,6 @@ test('10,000 fuzzed job files: a clear error or an answer without NaN, never a c
     }
   }
   console.log(`fuzzed job files: ${refused} refused, ${answered} taken`);
-  expect(refused).toBeGreaterThan(5000);
-  expect(answered).toBeGreaterThan(500);
+  expect(refused).toBeGreaterThan(runs(5000));
+  expect(answered).toBeGreaterThan(runs(500));
 });

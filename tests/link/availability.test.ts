@@ -19,6 +19,7 @@ import {
 } from 'slantpath/link';
 import { rainAttenuation, totalAttenuation } from 'slantpath/propagation';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 import { anyLink, exponential, LINK, PATH, TRANSPARENT } from './links.js';
 
 const within = (min: number, max: number) => fc.double({ min, max, noNaN: true });
@@ -47,7 +48,7 @@ describe('margin and availability', () => {
         largest = Math.max(largest, error);
         expect(error).toBeLessThan(1e-6);
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
     console.log(
       `availability of margin of availability: largest error ${largest.toExponential(1)} %`,
@@ -69,7 +70,7 @@ describe('margin and availability', () => {
         const back = availabilityForMargin({ link, fade, marginDb });
         expect(Math.abs(back.exceededPercent - exceededPercent)).toBeLessThan(1e-6);
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 

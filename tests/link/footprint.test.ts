@@ -8,6 +8,7 @@ import {
 } from 'slantpath/link';
 import { describe, expect, test } from 'vitest';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const RAD = Math.PI / 180;
 
@@ -169,7 +170,7 @@ describe('footprint', () => {
             expect(a.levelDb).toBeCloseTo(b.levelDb, 9);
         },
       ),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
     // The seam itself is no contour: in the middle between 4 and 10 degrees, on the date line.
     const onSeam = footprintLevel(cut, { latitudeDeg: 7, longitudeDeg: -180 });

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { magneticToTrueBearing, trueToMagneticBearing } from 'slantpath/magnetic';
 import { expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 
 test('east declination: the compass shows less', () => {
   expect(trueToMagneticBearing(180, 10)).toBe(170);
@@ -22,7 +23,7 @@ test('there and back, always within [0, 360)', () => {
         expect(Math.cos(((back - bearing) * Math.PI) / 180)).toBeCloseTo(1, 9);
       },
     ),
-    { numRuns: 2000 },
+    { numRuns: runs(2000) },
   );
 });
 

@@ -4,6 +4,7 @@ import { declinationBatch, instantToDecimalYear, magneticField } from 'slantpath
 import { describe, expect, test } from 'vitest';
 import { type CsvRow, cell, referenceTable, sharedTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const official = referenceTable('magnetic/wmm2025-test-values.csv');
 const grid = referenceTable('magnetic/wmm2025-grid.csv');
@@ -161,7 +162,7 @@ describe('magnetic field', () => {
         for (const value of Object.values(field))
           if (typeof value === 'number') expect(Number.isFinite(value)).toBe(true);
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
     const out = { declinationDeg: new Float64Array(rows.length) };
     const columns = declinationBatch(

@@ -10,6 +10,7 @@ import {
   wrapAzimuthDeg,
   wrapLongitudeDeg,
 } from '../../src/numeric/angle.js';
+import { runs } from '../support/runs.js';
 
 const angle = fc.double({ min: -1e6, max: 1e6, noNaN: true });
 
@@ -47,7 +48,7 @@ describe('reduction', () => {
         expect(azimuth >= 0 && azimuth < 360).toBe(true);
         expect(Math.abs(Math.sin(((azimuth - longitude) * Math.PI) / 360))).toBeLessThan(1e-15);
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 

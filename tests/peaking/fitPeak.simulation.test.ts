@@ -1,6 +1,7 @@
 /** Figures of the fit from 10,000 seeded runs each: coverage of the intervals, error against the Cramer-Rao bound. */
 
 import { expect, test } from 'vitest';
+import { runs, slackPercent } from '../support/runs.js';
 import { type SimulationSetting, simulate } from './simulate.js';
 
 function line(name: string, figures: ReturnType<typeof simulate>): string {
@@ -39,9 +40,9 @@ const unknownNoise: readonly (readonly [string, SimulationSetting])[] = [
 test.each(unknownNoise)('intervals of %s cover 94 to 96 %%', (name, setting) => {
   const figures = simulate(setting);
   console.log(line(name, figures));
-  expect(figures.coveragePercent).toBeGreaterThan(94);
-  expect(figures.coveragePercent).toBeLessThan(96);
-  expect(figures.lossBoundPercent).toBeGreaterThan(94);
+  expect(figures.coveragePercent).toBeGreaterThan(94 - slackPercent);
+  expect(figures.coveragePercent).toBeLessThan(96 + slackPercent);
+  expect(figures.lossBoundPercent).toBeGreaterThan(94 - slackPercent);
   if (setting.readings >= 7) expect(figures.errorOverBound).toBeLessThan(1.05);
   expect(figures.peakPercent).toBeGreaterThan(99);
 });
@@ -49,9 +50,9 @@ test.each(unknownNoise)('intervals of %s cover 94 to 96 %%', (name, setting) => 
 test('five readings in steps: wider than needed, and the result says so', () => {
   const setting = { readings: 5, dropDb: 6, stepDb: 0.5 } as const;
   for (const standardDeviationDb of [0.05, 0.25, 0.5]) {
-    const figures = simulate({ ...setting, standardDeviationDb, runs: 10_000 });
+    const figures = simulate({ ...setting, standardDeviationDb, runs: runs(10_000) });
     console.log(line(`5 readings, 0.5 dB steps, ${standardDeviationDb} dB scatter`, figures));
-    expect(figures.coveragePercent).toBeGreaterThan(94);
+    expect(figures.coveragePercent).toBeGreaterThan(94 - slackPercent);
   }
 });
 
@@ -94,8 +95,8 @@ test('noise floor known: 94 to 96 % and the bound', () => {
     more: { outliers: 'keep' },
   });
   console.log(line('9 readings, floor 10 dB below the peak', figures));
-  expect(figures.coveragePercent).toBeGreaterThan(94);
-  expect(figures.coveragePercent).toBeLessThan(96);
+  expect(figures.coveragePercent).toBeGreaterThan(94 - slackPercent);
+  expect(figures.coveragePercent).toBeLessThan(96 + slackPercent);
   expect(figures.errorOverBound).toBeLessThan(1.05);
 });
 
@@ -108,8 +109,8 @@ test('drift of 2 dB taken out: 94 to 96 % and the bound', () => {
     more: { outliers: 'keep' },
   });
   console.log(line('9 readings, 2 dB drift', figures));
-  expect(figures.coveragePercent).toBeGreaterThan(94);
-  expect(figures.coveragePercent).toBeLessThan(96);
+  expect(figures.coveragePercent).toBeGreaterThan(94 - slackPercent);
+  expect(figures.coveragePercent).toBeLessThan(96 + slackPercent);
   expect(figures.errorOverBound).toBeLessThan(1.05);
 });
 

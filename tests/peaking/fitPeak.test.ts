@@ -9,6 +9,7 @@ import {
 } from '../../src/peaking/index.js';
 import { cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const found = (fit: PeakFit): PeakFound => {
   if (fit.kind !== 'peak') throw new Error(`no peak: ${JSON.stringify(fit)}`);
@@ -334,7 +335,7 @@ describe('bad input', () => {
           expect(JSON.parse(JSON.stringify(fit))).toEqual(fit);
         },
       ),
-      { numRuns: 1500 },
+      { numRuns: runs(1500) },
     );
   });
 

@@ -14,6 +14,7 @@ import {
 } from '../../src/peaking/index.js';
 import { cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const rows = referenceTable('peaking/aperture-lobes.csv');
 const diameterM = 1.2;
@@ -317,7 +318,7 @@ describe('polarization', () => {
           expect(JSON.parse(JSON.stringify(fit))).toEqual(fit);
         },
       ),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 });

@@ -14,8 +14,9 @@ import {
   fitPeak,
   sideLobeTest,
 } from '../../src/peaking/index.js';
+import { FULL_RUNS, runs } from '../support/runs.js';
 
-const RUNS = 10_000;
+const RUNS = runs(10_000);
 const SHIFTS = 20;
 
 /** Noise floor below the main peak in dB: a strong carrier in clear sky on a small reflector. */
@@ -133,5 +134,6 @@ test('false alarms and misses are those of the table in the docs', () => {
       }
     }
   console.log(`peaking side-lobe test, percent of ${RUNS} runs\n${rows.join('\n')}`);
-  for (const row of rows) expect(docs).toContain(row);
+  // The table of the docs is that of all runs.
+  if (FULL_RUNS) for (const row of rows) expect(docs).toContain(row);
 });

@@ -2,6 +2,7 @@
 
 import { randomStream } from '../../src/numeric/random.js';
 import { fitPeak, type PeakFit, type PeakSamples, peakBound } from '../../src/peaking/index.js';
+import { runs } from '../support/runs.js';
 
 /** One setting; positions run evenly from -1 to 1 degree, the peak anywhere within 0.2 of the middle. */
 export interface SimulationSetting {
@@ -40,7 +41,13 @@ export interface SimulationFigures {
 }
 
 export function simulate(setting: SimulationSetting): SimulationFigures {
-  const { readings: n, dropDb, standardDeviationDb, stepDb = 0, runs = 10_000 } = setting;
+  const {
+    readings: n,
+    dropDb,
+    standardDeviationDb,
+    stepDb = 0,
+    runs: count = runs(10_000),
+  } = setting;
   const random = randomStream(setting.seed ?? 20_260_101);
   const widthDeg = Math.sqrt(12 / dropDb);
   const known = setting.width === 'known';
@@ -54,7 +61,7 @@ export function simulate(setting: SimulationSetting): SimulationFigures {
   let square = 0;
   let bound = 0;
   let setAside = 0;
-  for (let run = 0; run < runs; run++) {
+  for (let run = 0; run < count; run++) {
     const peak = 0.4 * (random.uniform() - 0.5);
     const top = -40 + random.uniform();
     const faded = new Set<number>();
@@ -110,11 +117,11 @@ export function simulate(setting: SimulationSetting): SimulationFigures {
     }
   }
   return {
-    peakPercent: (100 * peaks) / runs,
+    peakPercent: (100 * peaks) / count,
     coveragePercent: (100 * covered) / peaks,
     nominalCoveragePercent: (100 * nominalCovered) / nominal,
     lossBoundPercent: (100 * bounded) / peaks,
-    errorOverBound: Math.sqrt(square / peaks / (bound / runs)),
+    errorOverBound: Math.sqrt(square / peaks / (bound / count)),
     setAside: setAside / peaks,
     kinds,
   };

@@ -4,6 +4,7 @@ import { lookAngles } from 'slantpath/pointing';
 import { describe, expect, test } from 'vitest';
 import { cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const ellipsoid = referenceTable('pointing/look-angles-wgs84.csv');
 
@@ -82,7 +83,7 @@ describe('look angles', () => {
         expect(look.azimuthDeg >= 0 && look.azimuthDeg < 360).toBe(true);
         expect(Object.is(look.azimuthDeg, -0)).toBe(false);
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
   });
 

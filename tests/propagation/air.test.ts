@@ -19,6 +19,7 @@ import {
 } from 'slantpath/propagation';
 import { describe, expect, test } from 'vitest';
 import { allFinite } from '../support/finite.js';
+import { runs } from '../support/runs.js';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -295,6 +296,6 @@ test('fuzzed calls give finite numbers or one clear refusal', () => {
         expect(allFinite(result), JSON.stringify([a, b, c, d, e, result])).toBe(true);
       }
     }),
-    { numRuns: 2000 },
+    { numRuns: runs(2000) },
   );
 });

@@ -53,6 +53,7 @@ export function officialTable(table: OfficialTable): void {
     const all = cases(table, shared);
     publishedTable({
       ...head,
+      outside: true,
       source: `${source} (full table)`,
       count: Math.max(count, all.length),
       cases: () => all,

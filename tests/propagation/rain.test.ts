@@ -12,6 +12,7 @@ import {
   totalExceedance,
 } from 'slantpath/propagation';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -51,7 +52,7 @@ describe('rain attenuation', () => {
           expect(Number.isFinite(value) && !Object.is(value, -0)).toBe(true);
         expect(rain.attenuationDb).toBeGreaterThanOrEqual(0);
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
   });
 
@@ -214,7 +215,7 @@ describe('for how much of the year', () => {
         } else if (found.kind === 'rarer') expect(level).toBeGreaterThan(found.limitAttenuationDb);
         else expect(level).toBeLessThanOrEqual(found.limitAttenuationDb);
       }),
-      { numRuns: 500 },
+      { numRuns: runs(500) },
     );
   });
 

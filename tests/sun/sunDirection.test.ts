@@ -3,6 +3,7 @@ import { solarTime, sunDirection } from 'slantpath/sun';
 import { describe, expect, test } from 'vitest';
 import { type CsvRow, cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
+import { runs } from '../support/runs.js';
 
 const example = referenceTable('sun/spa-example.csv');
 const independent = referenceTable('sun/sun-direction-iau2006.csv');
@@ -112,7 +113,7 @@ describe('direction of the Sun', () => {
         expect(sun.angularRadiusDeg > 0.262 && sun.angularRadiusDeg < 0.2715).toBe(true);
         if (sun.kind !== 'overhead') expect(sun.azimuthDeg >= 0 && sun.azimuthDeg < 360).toBe(true);
       }),
-      { numRuns: 3000 },
+      { numRuns: runs(3000) },
     );
   });
 

@@ -41,6 +41,11 @@ export interface PublishedTable {
   readonly relative?: boolean;
   /** Compare as directions, through a full turn. */
   readonly circularDeg?: boolean;
+  /**
+   * The values lie outside the repository (`../shared/checks`, `../shared/climate`): they are checked and printed, but the
+   * Validation page does not show them, so that a clone makes the same page.
+   */
+  readonly outside?: true;
   /** How many cases there must be, so that none is dropped in silence. */
   readonly count: number;
   /** The cases, computed inside the test so that a throw is reported there. */
@@ -61,6 +66,17 @@ function caseError(
     : Math.abs(difference);
 }
 
+/** Leaves the figures of a table for the Validation page. */
+function keep(table: PublishedTable, rows: readonly PublishedCase[]): void {
+  const { cases: _cases, ...head } = table;
+  mkdirSync(folder, { recursive: true });
+  const slug = `${table.part}-${table.quantity}-${table.source}`
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .slice(0, 120);
+  writeFileSync(`${folder}${slug}.json`, `${JSON.stringify({ ...head, rows }, null, 1)}\n`);
+}
+
 /** Makes the test of a table. */
 export function publishedTable(table: PublishedTable): void {
   test(`${table.part}: ${table.quantity} as in ${table.source}`, () => {
@@ -70,13 +86,7 @@ export function publishedTable(table: PublishedTable): void {
     console.log(
       `${table.part} ${table.quantity}: ${rows.length} cases, largest error ${worst.error.toExponential(2)}${table.relative ? ' relative' : ` ${table.unit}`} (limit ${table.limit}) at ${worst.name}`,
     );
-    const { cases: _cases, ...head } = table;
-    mkdirSync(folder, { recursive: true });
-    const slug = `${table.part}-${table.quantity}-${table.source}`
-      .toLowerCase()
-      .replace(/[^a-z0-9]+/g, '-')
-      .slice(0, 120);
-    writeFileSync(`${folder}${slug}.json`, `${JSON.stringify({ ...head, rows }, null, 1)}\n`);
+    if (!table.outside) keep(table, rows);
     for (const row of rows) {
       // A comparison with NaN is false, so the test is written to fail on it.
       expect(

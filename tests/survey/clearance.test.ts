@@ -11,6 +11,7 @@ import {
   yearsClear,
 } from 'slantpath/survey';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 
 const tree = { distanceM: 12, topHeightM: 9, centreHeightM: 2, elevationDeg: 36.2, diameterM: 0.9 };
 const radians = Math.PI / 180;
@@ -60,7 +61,7 @@ describe('obstruction', () => {
           expect(first.clearanceDeg > 0).toBe(first.axisClearanceM > 0);
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 
@@ -223,7 +224,7 @@ describe('beam among obstacles', () => {
           expect(beam.edgeClearanceM).toBeCloseTo(beam.axisClearanceM - 0.45, 12);
         },
       ),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
   });
 

@@ -8,6 +8,7 @@ import {
   viewClearance,
 } from 'slantpath/survey';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 
 const elevationAt = (sightings: readonly Sighting[], azimuthDeg: number) => {
   const at = horizonAt(horizonProfile({ sightings, widestGapDeg: 179 }), azimuthDeg);
@@ -58,7 +59,7 @@ describe('horizon profile', () => {
           expect(got).toBeCloseTo(elevation(middle), 8);
         },
       ),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
   });
 

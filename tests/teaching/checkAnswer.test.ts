@@ -1,8 +1,9 @@
 import { checkAnswer, exercise, SLIPS, SOLUTION_PLANS } from 'slantpath/teaching';
 import { describe, expect, test } from 'vitest';
 import { evaluatePlan } from '../../src/teaching/solution/evaluate.js';
+import { runs } from '../support/runs.js';
 
-const SEEDS = 60;
+const SEEDS = runs(60);
 
 /** Answers of every slip for seeded exercises of a plan, where the slip shows in the numbers. */
 function slipped() {
@@ -48,7 +49,7 @@ describe('slips', () => {
       `slips: ${answers.length} answers, named ${((100 * among) / answers.length).toFixed(2)} %, alone ${((100 * alone) / answers.length).toFixed(2)} %`,
       [...missed].sort((a, b) => b[1] - a[1]).slice(0, 8),
     );
-    expect(answers.length).toBeGreaterThan(2000);
+    expect(answers.length).toBeGreaterThan(runs(2000));
     expect(among / answers.length).toBeGreaterThanOrEqual(0.95);
   });
 
@@ -70,7 +71,7 @@ describe('right answers', () => {
     let alarms = 0;
     let count = 0;
     for (const plan of SOLUTION_PLANS)
-      for (let seed = 0; seed < 200; seed++) {
+      for (let seed = 0; seed < runs(200); seed++) {
         const question = exercise({
           plan: plan.name,
           seed: seed + 10_000,
@@ -93,7 +94,7 @@ describe('right answers', () => {
 
   test('one decimal too few is badly rounded, never wrong', () => {
     for (const plan of SOLUTION_PLANS)
-      for (let seed = 0; seed < 50; seed++) {
+      for (let seed = 0; seed < runs(50); seed++) {
         const question = exercise({ plan: plan.name, seed });
         if (question.decimals === 0) continue;
         const check = checkAnswer(question, question.answer.toFixed(question.decimals - 1));

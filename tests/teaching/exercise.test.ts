@@ -10,11 +10,12 @@ import {
 import { describe, expect, test } from 'vitest';
 import { randomStream } from '../../src/numeric/random.js';
 import { solutionPlan } from '../../src/teaching/plans/index.js';
+import { runs } from '../support/runs.js';
 
 describe.each(SOLUTION_PLANS.map(({ name }) => name))('1,000 exercises: %s', (plan) => {
   test('all have an answer that the library gives, and hints in order', () => {
     const seeds = randomStream(99);
-    for (let i = 0; i < 1000; i++) {
+    for (let i = 0; i < runs(1000); i++) {
       const one = exercise({
         plan,
         seed: seeds.integer(2 ** 31),

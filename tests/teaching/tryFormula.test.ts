@@ -9,6 +9,7 @@ import {
   tryFormula,
 } from 'slantpath/teaching';
 import { describe, expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 
 describe('expressions', () => {
   test.each([
@@ -126,7 +127,7 @@ describe('expressions', () => {
           expect(error).toBeInstanceOf(DomainError);
         }
       }),
-      { numRuns: 5000, seed: 4 },
+      { numRuns: runs(5000), seed: 4 },
     );
     expect(({} as Record<string, unknown>)['x']).toBeUndefined();
   });
