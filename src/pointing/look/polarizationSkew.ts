@@ -5,7 +5,7 @@ import type { Station } from '../../earth/station.js';
 import { finite, inRange, object, oneOf } from '../../errors.js';
 import { atan2Deg, cosDeg, lineDeg, sinDeg } from '../../numeric/angle.js';
 import { OVERHEAD_RATIO } from './overhead.js';
-import { sightLineKm } from './sightLine.js';
+import { sightLine } from './sightLine.js';
 
 /** How a satellite's polarization lies. */
 export type SatellitePolarization =
@@ -93,30 +93,53 @@ export function polarizationSkew(input: PolarizationSkewInput): PolarizationSkew
   const longitudeDeg = finite('orbitalLongitudeDeg', orbitalLongitudeDeg);
   const tiltDeg = checkedTiltDeg(polarization);
   if (tiltDeg === undefined) return { kind: 'circular' };
-  const [east, north, up] = sightLineKm(checked, longitudeDeg);
-  const horizontal = Math.hypot(east, north);
+  const { latitudeDeg, heightM } = checked;
+  const { up, geometryDeg } = skewGeometry(
+    latitudeDeg,
+    checked.longitudeDeg,
+    heightM,
+    longitudeDeg,
+  );
   // Seen from above a bearing runs clockwise, seen from below, facing the zenith, counter-clockwise.
-  if (up > 0 && horizontal < OVERHEAD_RATIO * up)
+  if (Number.isNaN(geometryDeg))
     return {
       kind: 'overhead',
       polarizationBearingDeg: (lineDeg(-tiltDeg) + 180) % 180,
       tiltDeg,
     };
-  const sinLatitude = sinDeg(checked.latitudeDeg);
-  const cosLatitude = cosDeg(checked.latitudeDeg);
-  const range = Math.hypot(horizontal, up);
-  const geometryDeg = lineDeg(
-    atan2Deg(
-      -east * cosLatitude,
-      range * sinLatitude - (up * (north * cosLatitude + up * sinLatitude)) / range,
-    ),
-  );
   return {
     kind: up > 0 ? 'visible' : 'below-horizon',
     skewDeg: lineDeg(geometryDeg + tiltDeg),
     geometryDeg,
     tiltDeg,
   };
+}
+
+/**
+ * The share of the geometry for checked numbers, and how far up the line of sight goes; NaN in the zenith. Square roots instead
+ * of `Math.hypot`, which is slow and guards against sizes that do not occur here.
+ */
+export function skewGeometry(
+  latitudeDeg: number,
+  longitudeDeg: number,
+  heightM: number,
+  orbitalLongitudeDeg: number,
+): { readonly up: number; readonly geometryDeg: number } {
+  const differenceDeg = (orbitalLongitudeDeg % 360) - (longitudeDeg % 360);
+  const sinLatitude = sinDeg(latitudeDeg);
+  const cosLatitude = cosDeg(latitudeDeg);
+  const { east, north, up } = sightLine(sinLatitude, cosLatitude, heightM, differenceDeg);
+  const square = east * east + north * north;
+  const horizontal = Math.sqrt(square);
+  if (up > 0 && horizontal < OVERHEAD_RATIO * up) return { up, geometryDeg: Number.NaN };
+  const range = Math.sqrt(square + up * up);
+  const geometryDeg = lineDeg(
+    atan2Deg(
+      -east * cosLatitude,
+      range * sinLatitude - (up * (north * cosLatitude + up * sinLatitude)) / range,
+    ),
+  );
+  return { up, geometryDeg };
 }
 
 /** Tilt of a checked polarization, 0 where none is given; nothing for a circular one. */

@@ -1,9 +1,13 @@
 /** Polarization skew for columns of stations and slots. */
 
 import { finite, inRange, object } from '../../errors.js';
+import { lineDeg } from '../../numeric/angle.js';
 import { type Column, outColumn, rowCount } from '../../numeric/columns.js';
 import { denseColumn } from '../../numeric/denseColumn.js';
-import { polarizationSkew } from './polarizationSkew.js';
+import { plainlyGood } from './lookAngles.js';
+import { skewGeometry } from './polarizationSkew.js';
+
+const SWAPPED = 'were latitude and longitude swapped?';
 
 /** What {@link polarizationSkewBatch} is asked: each a column or one number for all rows. */
 export interface PolarizationSkewBatchInput {
@@ -31,14 +35,14 @@ export interface PolarizationSkewColumns {
 /**
  * Polarization skew for many stations, many slots or both, row by row, for linear polarization.
  *
- * Each row equals {@link polarizationSkew} bit for bit.
+ * Each row equals `polarizationSkew` bit for bit.
  *
  * @param input  Columns of one length, or single numbers for all rows.
  * @param out  Column to write into, exactly as long; a new one where not given.
  * @throws {@link DomainError} naming the field and the row of a bad value.
  *
- * Source: as {@link polarizationSkew}.
- * Accuracy: as {@link polarizationSkew}.
+ * Source: as `polarizationSkew`.
+ * Accuracy: as `polarizationSkew`.
  * @example
  * ```ts
  * import { polarizationSkewBatch } from 'slantpath/pointing';
@@ -71,21 +75,21 @@ export function polarizationSkewBatch(
   const heights = denseColumn('heightM', heightM, rows);
   const slots = denseColumn('orbitalLongitudeDeg', orbitalLongitudeDeg, rows);
   const tilts = denseColumn('tiltDeg', columns.tiltDeg, rows);
-  const swapped = 'were latitude and longitude swapped?';
   for (let row = 0; row < rows; row++) {
-    const skew = polarizationSkew({
-      station: {
-        latitudeDeg: inRange('latitudeDeg', latitudes[row] as number, -90, 90, swapped, row),
-        longitudeDeg: finite('longitudeDeg', longitudes[row] as number, undefined, row),
-        heightM: inRange('heightM', heights[row] as number, -1000, 100000, undefined, row),
-      },
-      orbitalLongitudeDeg: finite('orbitalLongitudeDeg', slots[row] as number, undefined, row),
-      polarization: {
-        kind: 'linear',
-        tiltDeg: inRange('tiltDeg', tilts[row] as number, -180, 180, undefined, row),
-      },
-    });
-    skews[row] = skew.kind === 'visible' || skew.kind === 'below-horizon' ? skew.skewDeg : 0;
+    const latitude = latitudes[row] as number;
+    const longitude = longitudes[row] as number;
+    const height = heights[row] as number;
+    const slot = slots[row] as number;
+    const tilt = tilts[row] as number;
+    if (!plainlyGood(latitude, longitude, height, slot)) {
+      inRange('latitudeDeg', latitude, -90, 90, SWAPPED, row);
+      finite('longitudeDeg', longitude, undefined, row);
+      inRange('heightM', height, -1000, 100000, 'is the height in metres?', row);
+      finite('orbitalLongitudeDeg', slot, undefined, row);
+    }
+    if (!(tilt >= -180 && tilt <= 180)) inRange('tiltDeg', tilt, -180, 180, undefined, row);
+    const { geometryDeg } = skewGeometry(latitude, longitude, height, slot);
+    skews[row] = Number.isNaN(geometryDeg) ? 0 : lineDeg(geometryDeg + (tilt + 0));
   }
   return { skewDeg: skews };
 }

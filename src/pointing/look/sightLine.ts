@@ -15,8 +15,22 @@ export type EastNorthUp = readonly [east: number, north: number, up: number];
 export function sightLineKm(station: Station, orbitalLongitudeDeg: number): EastNorthUp {
   const { latitudeDeg, longitudeDeg, heightM } = station;
   const differenceDeg = (orbitalLongitudeDeg % 360) - (longitudeDeg % 360);
-  const sinLatitude = sinDeg(latitudeDeg);
-  const cosLatitude = cosDeg(latitudeDeg);
+  const { east, north, up } = sightLine(
+    sinDeg(latitudeDeg),
+    cosDeg(latitudeDeg),
+    heightM,
+    differenceDeg,
+  );
+  return [east, north, up];
+}
+
+/** The same from the latitude's sine and cosine and the difference of longitudes. */
+export function sightLine(
+  sinLatitude: number,
+  cosLatitude: number,
+  heightM: number,
+  differenceDeg: number,
+): { readonly east: number; readonly north: number; readonly up: number } {
   const normalKm =
     WGS84_SEMI_MAJOR_AXIS_KM /
     Math.sqrt(1 - WGS84_ECCENTRICITY_SQUARED_RATIO * sinLatitude * sinLatitude);
@@ -25,11 +39,11 @@ export function sightLineKm(station: Station, orbitalLongitudeDeg: number): East
   const outKm =
     GEOSTATIONARY_RADIUS_KM * cosDeg(differenceDeg) - (normalKm + heightKm) * cosLatitude;
   const axisKm = -(normalKm * (1 - WGS84_ECCENTRICITY_SQUARED_RATIO) + heightKm) * sinLatitude;
-  return [
-    GEOSTATIONARY_RADIUS_KM * sinDeg(differenceDeg),
-    cosLatitude * axisKm - sinLatitude * outKm,
-    cosLatitude * outKm + sinLatitude * axisKm,
-  ];
+  return {
+    east: GEOSTATIONARY_RADIUS_KM * sinDeg(differenceDeg),
+    north: cosLatitude * axisKm - sinLatitude * outKm,
+    up: cosLatitude * outKm + sinLatitude * axisKm,
+  };
 }
 
 /** Elevation in degrees of a line of sight. */
