@@ -1,5 +1,5 @@
 /**
- * slantpath: satellite pointing math. This entry holds the parts that need no dependency; the others
+ * slantpath: satellite pointing math. This entry holds the parts that need no dependency and no tables; the others
  * (`slantpath/magnetic`, `/geodesic`, `/gridref`, `/sun`, `/orbit`, `/climate`, `/job`, `/teaching`)
  * are entries of their own.
  *

@@ -64,8 +64,9 @@ export interface MagneticField {
  * @returns Declination and the other elements with their yearly changes and the compass zone.
  * @throws {@link DomainError} for a station outside its domain or a year that is no decimal year.
  *
- * Source: NOAA NCEI and British Geological Survey, The US/UK World Magnetic Model for 2025-2030, evaluated by the
- * library `geomagnetism`. Accuracy: all official test values to the last published digit.
+ * Source: NOAA NCEI and British Geological Survey, The US/UK World Magnetic Model for 2025-2030, evaluated in
+ * one pass of its own. Accuracy: the official test values within 8e-4 nT in X, H and F (where the test file itself carries 7.2e-4 nT), and to the
+ * last published digit in all else.
  * @example
  * ```ts
  * import { magneticField } from 'slantpath/magnetic';
@@ -79,8 +80,8 @@ export function magneticField(station: Station, decimalYear: number): MagneticFi
   const year = inRange('decimalYear', decimalYear, FIRST_YEAR, LAST_YEAR, YEAR_SLIP);
   const v = fieldVector(latitudeDeg, wrapLongitudeDeg(longitudeDeg), heightM / 1000, year);
   const { north: x, east: y, down: z, northRate: dx, eastRate: dy, downRate: dz } = v;
-  const h = Math.hypot(x, y);
-  const f = Math.hypot(h, z);
+  const h = Math.sqrt(x * x + y * y);
+  const f = Math.sqrt(h * h + z * z);
   const dh = (x * dx + y * dy) / h;
   return {
     declinationDeg: Math.atan2(y, x) * DEGREES_PER_RADIAN,

@@ -91,7 +91,7 @@ export function declinationBatch(
       row,
     );
     const field = fieldVector(latitude, wrapLongitudeDeg(longitude), height / 1000, year);
-    const horizontal = Math.hypot(field.north, field.east);
+    const horizontal = Math.sqrt(field.north * field.north + field.east * field.east);
     declinations[row] = Math.atan2(field.east, field.north) * DEGREES_PER_RADIAN;
     uncertainties[row] = declinationStandardUncertaintyDeg(horizontal);
     intensities[row] = horizontal;

@@ -1,6 +1,12 @@
-/** The World Magnetic Model 2025 as a vector at a point, through the library `geomagnetism`. */
+/**
+ * The field of the World Magnetic Model at a point: one pass over the spherical harmonics for the field and its rate.
+ *
+ * Source: NOAA NCEI and British Geological Survey, The US/UK World Magnetic Model for 2025-2030, technical report, section 1.2,
+ * equations 7 to 17.
+ */
 
-import geomagnetism from 'geomagnetism';
+import { RADIANS_PER_DEGREE } from '../numeric/angle.js';
+import { COEFFICIENTS, DEGREE, EPOCH } from './coefficients.js';
 
 /** Decimal years that are taken at all; the model itself is valid from 2025.0 to 2030.0. */
 export const FIRST_YEAR = 1990;
@@ -16,11 +22,22 @@ export interface FieldVector {
   readonly downRate: number;
 }
 
-// The coefficients of the model are linear in time and the field is linear in the coefficients. So two
-// evaluations one year apart give the rates exactly, and with them the field at any date; the library's
-// own handling of dates, which ends before the model does, is not needed.
-const AT_2025 = geomagnetism.model(new Date(Date.UTC(2025, 0, 1)));
-const AT_2026 = geomagnetism.model(new Date(Date.UTC(2026, 0, 1)));
+/** WGS 84: semi-major axis and square of the eccentricity; radius of the magnetic reference sphere. */
+const SEMI_MAJOR_KM = 6378.137;
+const ECCENTRICITY2 = (2 - 1 / 298.257223563) / 298.257223563;
+const REFERENCE_KM = 6371.2;
+
+const WIDTH = 5;
+
+/** For each order m and in it each degree n: g, h and their rates in nanotesla, and the root of n^2 - m^2. */
+const TERMS = /* @__PURE__ */ COEFFICIENTS.map((row, m) =>
+  Float64Array.from({ length: (row.length / 4) * WIDTH }, (_, index) => {
+    const term = Math.floor(index / WIDTH);
+    const n = Math.max(1, m) + term;
+    const place = index % WIDTH;
+    return place < 4 ? (row[4 * term + place] as number) / 10 : Math.sqrt(n * n - m * m);
+  }),
+);
 
 /** Field at a geodetic place (degrees, kilometres above the ellipsoid) and decimal year, unchecked. */
 export function fieldVector(
@@ -29,19 +46,79 @@ export function fieldVector(
   heightKm: number,
   decimalYear: number,
 ): FieldVector {
-  const place = [latitudeDeg, longitudeDeg, heightKm];
-  const first = AT_2025.point(place);
-  const second = AT_2026.point(place);
-  const years = decimalYear - 2025;
-  const northRate = second.x - first.x;
-  const eastRate = second.y - first.y;
-  const downRate = second.z - first.z;
+  const latitude = latitudeDeg * RADIANS_PER_DEGREE;
+  const longitude = longitudeDeg * RADIANS_PER_DEGREE;
+  const [sinLatitude, cosLatitude] = [Math.sin(latitude), Math.cos(latitude)];
+  const normalKm = SEMI_MAJOR_KM / Math.sqrt(1 - ECCENTRICITY2 * sinLatitude * sinLatitude);
+  const outKm = (normalKm + heightKm) * cosLatitude;
+  const axisKm = (normalKm * (1 - ECCENTRICITY2) + heightKm) * sinLatitude;
+  const radiusKm = Math.sqrt(outKm * outKm + axisKm * axisKm);
+  // Geocentric latitude, and its turn against the geodetic one.
+  const [sin, cos] = [axisKm / radiusKm, outKm / radiusKm];
+  const sinTurn = sin * cosLatitude - cos * sinLatitude;
+  const cosTurn = cos * cosLatitude + sin * sinLatitude;
+  const [sinStep, cosStep] = [Math.sin(longitude), Math.cos(longitude)];
+  const ratio = REFERENCE_KM / radiusKm;
+
+  let [north, east, down, northRate, eastRate, downRate] = [0, 0, 0, 0, 0, 0];
+  // Sine and cosine of m times the longitude; (a / r)^(m + 2); the Legendre function of n = m over the cosine of the latitude.
+  let [sinM, cosM, powerM, sectoral] = [0, 1, ratio * ratio, 1];
+  for (let m = 0; m <= DEGREE; m++) {
+    const terms = TERMS[m] as Float64Array;
+    if (m > 0) {
+      [sinM, cosM] = [sinM * cosStep + cosM * sinStep, cosM * cosStep - sinM * sinStep];
+      powerM *= ratio;
+      if (m > 1) sectoral *= cos * Math.sqrt(1 - 1 / (2 * m));
+    }
+    // Legendre functions of degree n - 1 and n, for m > 0 over the cosine of the latitude, which spares the pole a division;
+    // for m = 0 the slopes of both besides.
+    let before = m === 0 ? 1 : 0;
+    let here = m === 0 ? sin : sectoral;
+    let slopeBefore = 0;
+    let slope = cos;
+    let power = m === 0 ? powerM * ratio : powerM;
+    const last = terms.length - WIDTH;
+    for (let at = 0, n = Math.max(1, m); at <= last; at += WIDTH, n++) {
+      const root = terms[at + 4] as number;
+      const g = terms[at] as number;
+      const h = terms[at + 1] as number;
+      const gRate = terms[at + 2] as number;
+      const hRate = terms[at + 3] as number;
+      const along = power * (g * cosM + h * sinM);
+      const alongRate = power * (gRate * cosM + hRate * sinM);
+      const turn = m === 0 ? slope : root * before - n * sin * here;
+      const value = (n + 1) * (m === 0 ? here : here * cos);
+      north -= turn * along;
+      northRate -= turn * alongRate;
+      down -= value * along;
+      downRate -= value * alongRate;
+      if (m > 0) {
+        const across = m * power * here;
+        east += across * (g * sinM - h * cosM);
+        eastRate += across * (gRate * sinM - hRate * cosM);
+      }
+      if (at === last) break;
+      const rootNext = terms[at + WIDTH + 4] as number;
+      const next = ((2 * n + 1) * sin * here - root * before) / rootNext;
+      if (m === 0) {
+        const slopeNext = ((2 * n + 1) * (cos * here + sin * slope) - n * slopeBefore) / (n + 1);
+        slopeBefore = slope;
+        slope = slopeNext;
+      }
+      before = here;
+      here = next;
+      power *= ratio;
+    }
+  }
+  const years = decimalYear - EPOCH;
+  const xRate = northRate * cosTurn - downRate * sinTurn;
+  const zRate = northRate * sinTurn + downRate * cosTurn;
   return {
-    north: first.x + years * northRate,
-    east: first.y + years * eastRate,
-    down: first.z + years * downRate,
-    northRate,
+    north: north * cosTurn - down * sinTurn + years * xRate,
+    east: east + years * eastRate,
+    down: north * sinTurn + down * cosTurn + years * zRate,
+    northRate: xRate,
     eastRate,
-    downRate,
+    downRate: zRate,
   };
 }
