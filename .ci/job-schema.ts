@@ -4,11 +4,12 @@
  */
 
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { jobJsonSchema } from './jobJsonSchema.js';
+import { JOB_VERSIONS, jobJsonSchema } from './jobJsonSchema.js';
 
-const path = 'docs/schemas/job-1.schema.json';
-const wanted = `${JSON.stringify(jobJsonSchema(), null, 2)}\n`;
-if (!existsSync(path) || readFileSync(path, 'utf8') !== wanted) {
+for (const version of JOB_VERSIONS) {
+  const path = `docs/schemas/job-${version}.schema.json`;
+  const wanted = `${JSON.stringify(jobJsonSchema(version), null, 2)}\n`;
+  if (existsSync(path) && readFileSync(path, 'utf8') === wanted) continue;
   if (process.argv.includes('--check')) {
     console.error(`${path} differs from the definition: run \`npm run schema\`.`);
     process.exitCode = 1;

@@ -1,36 +1,72 @@
 /**
- * The whole job as one plan and one record: presets, expected readings, limits, verdicts, cautions.
+ * The whole job as one plan and one record: presets, expected readings, limits, verdicts, findings and the outcome.
  *
  * @module job
  */
 
-export type { Caution, CautionTopic } from './cautions.js';
-export { compareRecords, type ReadingChange, type RecordComparison } from './compareRecords.js';
-export type { Difference } from './differences.js';
 export type {
-  JobAntenna,
   JobCarrier,
+  JobDistribution,
   JobFile,
+  JobFile1,
+  JobFile2,
   JobHorizon,
   JobLimit,
+  JobLine,
+  JobMount,
   JobPeaking,
   JobRain,
   JobReading,
-  JobReceiver,
+  JobReflector,
   JobSlot,
   JobStation,
   JobTarget,
-} from './jobFile.js';
-export { parseJob } from './parseJob.js';
-export { type JobPlan, planJob } from './planJob.js';
-export { type Recheck, recheckRecord } from './recheckRecord.js';
-export { type JobRecord, recordJob } from './recordJob.js';
-export type { FirstLook } from './sections/causes.js';
-export type { DirectionPlan, NorthPlan } from './sections/directions.js';
-export type { FeedPlan, MountPlan, SharingLoss } from './sections/mount.js';
-export type { OutletPlan } from './sections/outlets.js';
-export type { PeakingResult } from './sections/peaking.js';
-export type { RainPlan } from './sections/rain.js';
-export type { FadePlan, SignalPlan } from './sections/signals.js';
-export type { ReadingVerdict } from './sections/verdicts.js';
-export type { ViewPlan } from './sections/view.js';
+  JobTransmit,
+  JobUnit,
+  JobVisit,
+} from './file/jobFile.js';
+export type { JobInput } from './file/jobOf.js';
+export { parseJob } from './file/parseJob.js';
+export type {
+  Finding,
+  FindingAction,
+  FindingAmount,
+  FindingCode,
+  FindingPlace,
+  Outcome,
+  Severity,
+} from './findings/finding.js';
+export type { Caution, CautionTopic } from './plan/cautions.js';
+export type { DirectionPlan, NorthPlan } from './plan/directions.js';
+export type { Assumption, JobSection, NotSaid } from './plan/ledger.js';
+export type { LevelLimits } from './plan/limits.js';
+export type {
+  FeedPlan,
+  MountPlan,
+  OneSlotPlan,
+  ReflectorPlan,
+  SharingLoss,
+} from './plan/mounts.js';
+export type { AmplifierPlan, OutletPlan } from './plan/outlets.js';
+export { type JobPlan, type PlanSources, planJobWith } from './plan/planJob.js';
+export type { PolarPlan } from './plan/polarMount.js';
+export type { ClimateSource, RainPlan } from './plan/rain.js';
+export type { ReceiverPlan } from './plan/receivers.js';
+export type { SharedPlan } from './plan/sharedReflector.js';
+export type { FadePlan, PromisePlan, SignalPlan } from './plan/signals.js';
+export type { SupplyPlan } from './plan/supplies.js';
+export type { TrackingPlan } from './plan/tracking.js';
+export type { TransmitPlan } from './plan/transmits.js';
+export type { TuningPlan } from './plan/tuning.js';
+export type { ViewPlan } from './plan/views.js';
+export { planJob } from './plan/withShippedClimate.js';
+export { compareRecordsWith, type RecordComparison } from './record/compareRecords.js';
+export { checkedRecord, compareRecords } from './record/compareWithShippedClimate.js';
+export type { Difference } from './record/differences.js';
+export { type Recheck, recheckRecordWith } from './record/recheckRecord.js';
+export { type JobRecord, recordJobWith, type VisitChanges } from './record/recordJob.js';
+export { recheckRecord, recordJob } from './record/withShippedClimate.js';
+export type { FirstLook } from './results/causes.js';
+export type { ChangeMeaning, Changes, PooledChange, ReadingChange } from './results/changes.js';
+export type { PeakingResult } from './results/peaking.js';
+export type { ReadingQuantity, ReadingVerdict } from './results/verdicts.js';

@@ -46,7 +46,7 @@ export function jobSheet(record: JobRecord, words: SheetWords = englishWords): s
   return `${[
     '='.repeat(SHEET_WIDTH),
     words.head.title(job.title),
-    words.head.day(job.date, `${record.format} ${record.version}`),
+    words.head.day(job.date ?? '-', `${record.format} ${record.version}`),
     '='.repeat(SHEET_WIDTH),
     ...[...planBlocks(record, words), ...resultBlocks(record, words)].map(blockText),
   ].join('\n')}\n`;

@@ -95,7 +95,7 @@ function blockHtml(block: SheetBlock): string {
 export function jobSheetHtml(record: JobRecord, words: SheetWords = englishWords): string {
   const { job } = record;
   const title = escaped(words.head.title(job.title));
-  const day = words.head.day(job.date, `${record.format} ${record.version}`);
+  const day = words.head.day(job.date ?? '-', `${record.format} ${record.version}`);
   return `<!doctype html>
 <html lang="${escaped(words.language)}">
 <head>

@@ -1,6 +1,6 @@
 /** First half of the job sheet: what was planned. */
 
-import type { JobRecord, SignalPlan } from '../job/index.js';
+import type { JobRecord, MountPlan, SignalPlan } from '../job/index.js';
 import { caution, type SheetBlock, section, table } from './blocks.js';
 import { type Numbers, numbersOf } from './numbers.js';
 import type { SheetWords } from './words/en.js';
@@ -26,19 +26,25 @@ function stationBlocks(
   words: SheetWords,
   { fixed, signed, latitude, longitude }: Numbers,
 ): SheetBlock[] {
-  const sentences = [
-    words.declination(
-      signed(north.declinationDeg, 1),
-      fixed(north.declinationStandardUncertaintyDeg, 1),
-      north.model,
-      north.validity !== 'valid',
-    ),
-    words.magneticBearing(north.declinationDeg >= 0, fixed(Math.abs(north.declinationDeg), 1)),
-    words.codes.compass[north.compassZone],
-  ];
+  const sentences =
+    north === null
+      ? []
+      : [
+          words.declination(
+            signed(north.declinationDeg, 1),
+            fixed(north.declinationStandardUncertaintyDeg, 1),
+            north.model,
+            north.validity !== 'valid',
+          ),
+          words.magneticBearing(
+            north.declinationDeg >= 0,
+            fixed(Math.abs(north.declinationDeg), 1),
+          ),
+          words.codes.compass[north.compassZone],
+        ];
   return [
     section(words.sections.station),
-    `${station.name}: ${latitude(station.latitudeDeg, 4)}, ${longitude(station.longitudeDeg, 4)}, ${fixed(station.heightM, 0)} m`,
+    `${station.name}: ${latitude(station.latitudeDeg, 4)}, ${longitude(station.longitudeDeg, 4)}, ${fixed(station.heightM ?? 0, 0)} m`,
     sentences.join(' ').trim(),
   ];
 }
@@ -73,27 +79,37 @@ function slotBlocks({ plan }: JobRecord, words: SheetWords, numbers: Numbers): S
 }
 
 function mountBlocks(
-  { job, plan: { mount } }: JobRecord,
+  { plan: { mounts } }: JobRecord,
   words: SheetWords,
-  { fixed, signed }: Numbers,
+  numbers: Numbers,
 ): SheetBlock[] {
-  const { columns, sections } = words;
-  if (mount.kind === 'no-slot') return [section(sections.mount), words.noSlot];
+  return [
+    section(words.sections.mount),
+    ...mounts.flatMap((mount) => oneMount(mount, words, numbers)),
+  ];
+}
+
+function oneMount(mount: MountPlan, words: SheetWords, { fixed, signed }: Numbers): SheetBlock[] {
+  const { columns } = words;
+  if (mount.kind !== 'one-slot' && mount.kind !== 'several-slots') return [words.noSlot];
   const blocks: SheetBlock[] = [
-    section(sections.mount),
     words.boresight(
       fixed(mount.boresightAzimuthDeg, 2),
       fixed(mount.magneticBearingDeg, 1),
       fixed(mount.boresightElevationDeg, 2),
     ),
-    words.face(
-      fixed(Math.abs(mount.preset.faceLeanDeg), 1),
-      mount.preset.faceLeanDeg < 0,
-      fixed(job.antenna.offsetAngleDeg, 1),
-    ),
+    ...(mount.preset
+      ? [
+          words.face(
+            fixed(Math.abs(mount.preset.faceLeanDeg), 1),
+            mount.preset.faceLeanDeg < 0,
+            fixed(mount.reflector?.offsetAngleDeg ?? null, 1),
+          ),
+        ]
+      : []),
     words.arm(turn(mount.tiltDeg, words, fixed)),
   ];
-  if (mount.feeds.length > 0)
+  if (mount.feeds.length > 1)
     blocks.push(
       table(
         [columns.feedFor, columns.acrossMm, columns.upMm, columns.lossDb],
@@ -102,7 +118,7 @@ function mountBlocks(
           signed(feed.acrossMm, 0),
           signed(feed.upMm, 0),
           fixed(
-            Math.max(...mount.losses.filter((l) => l.slot === feed.slot).map((l) => l.lossDb)),
+            Math.max(0, ...mount.losses.filter((l) => l.slot === feed.slot).map((l) => l.lossDb)),
             2,
           ),
         ]),
@@ -131,9 +147,9 @@ function viewBlocks(
       [columns.slot, columns.skyline, columns.clearance, columns.wanted, columns.verdict],
       plan.views.map((v) => [
         v.slot,
-        fixed(v.horizonElevationDeg, 1),
+        fixed(v.skylineElevationDeg, 1),
         signed(v.clearanceDeg, 1),
-        fixed(v.requiredClearanceDeg, 1),
+        fixed(v.edgeClearanceM, 1),
         words.codes.views[v.kind],
       ]),
       [0, 4],
@@ -147,6 +163,7 @@ function rainBlocks(
   { fixed, digits, plain }: Numbers,
 ): SheetBlock[] {
   const { columns } = words;
+  if (rain === null) return [];
   const source = `${words.codes.rainSources[rain.source]}; ${rain.editions.join(', ')}`;
   return [
     section(words.sections.rain),
@@ -155,7 +172,7 @@ function rainBlocks(
       fixed(100 * rain.rainRateStandardUncertaintyRatio, 0),
       fixed(rain.rainHeightKm, 2),
       source,
-    )} ${words.promise(plain(job.target.exceededPercent))}`,
+    )} ${words.promise(plain(job.target?.exceededPercent ?? 0))}`,
     table(
       [
         columns.slot,
@@ -171,11 +188,11 @@ function rainBlocks(
       signals.map((s) => [
         s.slot,
         s.carrier,
-        fixed(s.fade.rainDb, 2),
-        fixed(s.fade.attenuationDb, 2),
-        fixed(s.fade.standardUncertaintyDb, 2),
+        fixed(s.promise?.fade.rainDb, 2),
+        fixed(s.promise?.fade.attenuationDb, 2),
+        fixed(s.promise?.fade.standardUncertaintyDb, 2),
         fixed(s.clearMarginDb, 1),
-        fixed(s.fadedMarginDb, 1),
+        fixed(s.promise?.fadedMarginDb, 1),
         failing(s, words, (percent) => digits(percent, 2)),
         failing(s, words, (percent) => fixed(percent * 87.66, 1)),
       ]),
@@ -190,9 +207,10 @@ function failing(
   words: SheetWords,
   told: (exceededPercent: number) => string,
 ): string {
-  const text = told(signal.exceededPercent);
-  if (signal.availability === 'better-than') return words.under(text);
-  return signal.availability === 'worse-than' ? words.over(text) : text;
+  if (!signal.promise) return '-';
+  const text = told(signal.promise.exceededPercent);
+  if (signal.promise.availability === 'better-than') return words.under(text);
+  return signal.promise.availability === 'worse-than' ? words.over(text) : text;
 }
 
 function antennaBlocks(
@@ -220,7 +238,7 @@ function antennaBlocks(
         fixed(s.requiredDb, 1),
         job.slots
           .find(({ name }) => name === s.slot)
-          ?.carriers.find(({ name }) => name === s.carrier)?.mode ?? '-',
+          ?.carriers?.find(({ name }) => name === s.carrier)?.mode ?? '-',
       ]),
       [0, 1, 5],
     ),

@@ -17,7 +17,7 @@ export function resultBlocks(record: JobRecord, words: SheetWords): SheetBlock[]
     ...(record.peaking.length === 0
       ? [words.noSamples]
       : record.peaking.flatMap((result) =>
-          peakingBlocks(result, job.target.pointingLossDb, words, numbers),
+          peakingBlocks(result, job.target?.pointingLossDb ?? null, words, numbers),
         )),
     section(sections.outlets),
     table(
@@ -65,11 +65,11 @@ function readingBlocks(record: JobRecord, words: SheetWords, numbers: Numbers): 
       ],
       record.verdicts.map((v) => [
         v.testPoint,
-        v.slot,
-        v.carrier,
-        `${fixed(v.readingDb, 1)} ${v.quantity === 'level' ? 'dBµV' : 'dB'}`,
-        fixed(v.expectedDb, 1),
-        signed(v.differenceDb, 1),
+        v.slot ?? '-',
+        v.carrier ?? '-',
+        `${fixed(v.reading, 1)} ${v.unit === 'dBuV' ? 'dBµV' : v.unit}`,
+        fixed(v.expected, 1),
+        signed(v.difference, 1),
         limits(v, words, numbers),
         verdict(v, words),
       ]),
@@ -108,14 +108,14 @@ function firstLookBlocks(
 
 function peakingBlocks(
   result: PeakingResult,
-  targetDb: number,
+  targetDb: number | null,
   words: SheetWords,
   numbers: Numbers,
 ): SheetBlock[] {
   const { axis, slot, carrier, bracket, fit, moveTurns } = result;
   const { fixed, signed, plain } = numbers;
   const blocks: SheetBlock[] = [
-    words.beamwidth(words.axes[axis], slot, carrier, fixed(result.beamwidthDeg, 2)),
+    words.beamwidth(words.axes[axis], slot, carrier, fixed(result.theoreticalBeamwidthDeg, 2)),
   ];
   if (bracket)
     blocks.push(
@@ -128,14 +128,14 @@ function peakingBlocks(
         ),
       ),
     );
-  blocks.push(detail(fitText(fit, words, numbers)));
-  if (fit.kind === 'peak')
+  if (fit) blocks.push(detail(fitText(fit, words, numbers)));
+  if (fit?.kind === 'peak')
     blocks.push(
       detail(
         `${words.pointingLoss(
           fixed(fit.lossNowDb, 2),
           fixed(fit.lossNowUpper95Db, 2),
-          plain(targetDb),
+          targetDb === null ? '-' : plain(targetDb),
           words.codes.pointing[result.verdict],
         )} ${result.verdict === 'within-target' ? words.leaveIt : words.move(signed(moveTurns, 2))}`,
       ),
@@ -177,7 +177,5 @@ function limits(v: ReadingVerdict, words: SheetWords, { fixed }: Numbers): strin
 function verdict(v: ReadingVerdict, words: SheetWords): string {
   if (!v.decision) return words.noLimit;
   const { verdict: decided } = v.decision;
-  return v.underExpectation && decided === 'conforms'
-    ? words.conformsButLow
-    : words.codes.verdicts[decided];
+  return v.hiddenFault ? words.conformsButLow : words.codes.verdicts[decided];
 }

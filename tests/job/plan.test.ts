@@ -43,24 +43,27 @@ const job: JobFile = parseJob({
   limits: [{ testPoint: 'outlets', quantity: 'level', minimumDbuv: 47, maximumDbuv: 77 }],
 });
 const plan = planJob(job);
+const { horizon } = job;
 const [direction] = plan.directions;
 const [signal] = plan.signals;
 const [outlet] = plan.outlets;
-if (!direction || !signal || !outlet) throw new Error('the slot is visible');
+const [mount] = plan.mounts;
+if (!direction || !signal || !outlet || !horizon) throw new Error('the slot is visible');
 
 describe('one slot by hand', () => {
   test('the compass shows the true azimuth less the declination', () => {
-    expect(plan.north.declinationDeg).toBeGreaterThan(1);
+    const declinationDeg = plan.north?.declinationDeg ?? 0;
+    expect(declinationDeg).toBeGreaterThan(1);
     expect(direction.magneticBearingDeg).toBeCloseTo(
-      (direction.azimuthDeg ?? 0) - plan.north.declinationDeg,
+      (direction.azimuthDeg ?? 0) - declinationDeg,
       10,
     );
-    expect(plan.mount).toMatchObject({ magneticBearingDeg: direction.magneticBearingDeg });
+    expect(mount).toMatchObject({ magneticBearingDeg: direction.magneticBearingDeg });
   });
 
-  test('the face stands at elevation less offset angle', () => {
-    expect(plan.mount.kind === 'one-slot' && plan.mount.preset.faceLeanDeg).toBeCloseTo(
-      direction.elevationDeg - 24.6,
+  test('the face stands at the elevation of the beam less offset angle', () => {
+    expect(mount?.kind === 'one-slot' && mount.preset?.faceLeanDeg).toBeCloseTo(
+      direction.apparentElevationDeg - 24.6,
       10,
     );
   });
@@ -70,15 +73,15 @@ describe('one slot by hand', () => {
       ...job,
       horizon: {
         north: 'true',
-        samples: job.horizon.samples.map((sample) => ({
+        samples: horizon.samples.map((sample) => ({
           ...sample,
-          azimuthDeg: sample.azimuthDeg + plan.north.declinationDeg,
+          azimuthDeg: sample.azimuthDeg + (plan.north?.declinationDeg ?? 0),
         })),
       },
     });
     expect(plan.views[0]?.kind).toBe('clear');
     expect(plan.views[0]?.clearanceDeg).toBeCloseTo(shifted.views[0]?.clearanceDeg ?? 0, 10);
-    const unshifted = planJob({ ...job, horizon: { ...job.horizon, north: 'true' } });
+    const unshifted = planJob({ ...job, horizon: { ...horizon, north: 'true' } });
     expect(unshifted.views[0]?.clearanceDeg).not.toBeCloseTo(plan.views[0]?.clearanceDeg ?? 0, 3);
   });
 
@@ -86,7 +89,7 @@ describe('one slot by hand', () => {
     // 92.44778 dB at 1 GHz and 1 km; 20.40 dB of gain at 1 m, 1 GHz and efficiency 1; 75 ohm: 108.750613.
     const freeSpaceDb = 92.44778 + 20 * Math.log10(12.5) + 20 * Math.log10(direction.slantRangeKm);
     const gainDbi = 20.4066 + 10 * Math.log10(0.65) + 20 * Math.log10(0.9 * 12.5);
-    const carrierDbw = 51 - freeSpaceDb - signal.fade.gasDb + gainDbi - 0.2;
+    const carrierDbw = 51 - freeSpaceDb - (signal.promise?.fade.gasDb ?? 0) + gainDbi - 0.2;
     const levelDbuv = carrierDbw + 30 + 56 + 108.750613;
     expect(signal.levelDbuv).toBeCloseTo(levelDbuv, 3);
     expect(outlet.levelDbuv).toBeCloseTo(levelDbuv - 13, 3);
@@ -96,11 +99,11 @@ describe('one slot by hand', () => {
   test('margin is the ratio less the threshold of EN 302 307-1 Table 13 and 0.8 dB', () => {
     expect(signal.requiredDb).toBeCloseTo(4.03 + 0.8, 9);
     expect(signal.clearMarginDb).toBeCloseTo(signal.carrierToNoiseDb - 4.83, 9);
-    expect(signal.fadedMarginDb).toBeLessThan(signal.clearMarginDb);
+    expect(signal.promise?.fadedMarginDb).toBeLessThan(signal.clearMarginDb ?? 0);
   });
 
   test('the rain is the measured one, its height 0.36 km over the isotherm (P.839-4)', () => {
     expect(plan.rain).toMatchObject({ source: 'measured', rainRate001MmPerH: 30 });
-    expect(plan.rain.rainHeightKm).toBeCloseTo(3, 12);
+    expect(plan.rain?.rainHeightKm).toBeCloseTo(3, 12);
   });
 });

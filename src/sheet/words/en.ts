@@ -85,15 +85,15 @@ const verdicts: Words<'conforms' | 'does-not-conform' | 'undecided'> = {
   undecided: 'undecided',
 };
 
-const outcomes: Words<JobRecord['outcome']> = { ...verdicts, 'no-readings': 'no readings' };
+const outcomes: Words<JobRecord['outcome']> = { ...verdicts, incomplete: 'incomplete' };
 
 const views: Words<ViewPlan['kind']> = {
   clear: 'clear',
-  tight: 'tight',
+  doubtful: 'doubtful',
+  'distance-needed': 'clear if far enough',
   blocked: 'blocked',
   'not-sighted': 'not sighted',
   'below-horizon': 'below horizon',
-  overhead: 'overhead',
 };
 
 const directions: Words<DirectionPlan['kind']> = {

@@ -1,0 +1,169 @@
+/** Schema of the distribution tree in a job file; the same shape as `slantpath/distribution` takes. */
+
+import * as v from 'valibot';
+import type { DistributionPart } from '../../distribution/index.js';
+import { decibels, nameOf, numberFrom, supplyNeed, yesNo } from './fields.js';
+
+/** A part of the tree; parts hold the parts behind them. */
+export const distributionSchema: v.GenericSchema<unknown, DistributionPart> = v.lazy(() => part);
+
+const port = v.nullable(distributionSchema);
+const to = distributionSchema;
+const label = v.exactOptional(nameOf('Name of the part; by default its kind and number'));
+const kind = <const T extends string>(word: T, meaning: string) =>
+  v.pipe(v.literal(word), v.description(`\`${word}\`: ${meaning}.`));
+
+const cableFields = {
+  name: v.exactOptional(nameOf('Name of the type of cable; none by default')),
+  skinLossDbPer100m: numberFrom(0, 1000, 'Loss by skin effect in dB per 100 m at 1000 MHz'),
+  dielectricLossDbPer100m: v.exactOptional(
+    numberFrom(-10, 1000, 'Loss in the dielectric in dB per 100 m at 1000 MHz, by default 0'),
+  ),
+  loopResistanceOhmPer100m: v.exactOptional(
+    numberFrom(
+      0,
+      10000,
+      'Resistance to direct current there and back in ohms per 100 m, by default 0',
+    ),
+  ),
+  temperaturePercentPerK: v.exactOptional(
+    numberFrom(0, 2, 'Growth of the loss in percent per kelvin, by default 0.2'),
+  ),
+};
+
+export const cable = v.pipe(v.strictObject(cableFields), v.description('Type of cable.'));
+
+const cablePart = {
+  kind: kind('cable', 'a length of cable'),
+  name: label,
+  cable,
+  lengthM: numberFrom(0, 10000, 'Length in metres'),
+};
+
+const lossPart = {
+  kind: v.pipe(
+    v.picklist(['connector', 'attenuator', 'equaliser']),
+    v.description(
+      '`connector`: a plug or joint; `attenuator`: a fixed loss; `equaliser`: a loss that falls with frequency.',
+    ),
+  ),
+  name: label,
+  lossDb: decibels('Loss'),
+  passesSupply: v.exactOptional(yesNo('Whether direct current passes; true by default.')),
+};
+
+const amplifierPart = {
+  kind: kind('amplifier', 'an amplifier'),
+  name: label,
+  gainDb: decibels('Gain'),
+  noiseFigureDb: numberFrom(0, 30, 'Noise figure in dB'),
+  maximumOutputDbuv: v.exactOptional(
+    numberFrom(
+      60,
+      140,
+      'Output level in dBuV at which two equal carriers give third-order products 35 dB below; without it overload is not judged',
+    ),
+  ),
+  automaticGain: v.exactOptional(
+    v.pipe(
+      v.strictObject({
+        outputLevelDbuv: numberFrom(30, 130, 'Mean output level aimed at in dBuV'),
+        rangeDb: numberFrom(0, 60, 'How far the gain can fall in dB'),
+      }),
+      v.description('Automatic gain; none by default.'),
+    ),
+  ),
+  supply: v.exactOptional(supplyNeed),
+  passesSupply: v.exactOptional(
+    yesNo('Whether direct current passes towards the source; true by default.'),
+  ),
+};
+
+/** Parts of a line from a receiving unit to an input: one way in, one way out. */
+export const linePart = v.variant('kind', [
+  v.strictObject(cablePart),
+  v.strictObject(lossPart),
+  v.strictObject(amplifierPart),
+]);
+
+const ports = (meaning: string) =>
+  v.pipe(
+    v.array(port),
+    v.minLength(1),
+    v.maxLength(200),
+    v.description(`${meaning}; null for one closed with 75 ohm.`),
+  );
+
+const part = v.variant('kind', [
+  v.strictObject({ ...cablePart, to }),
+  v.strictObject({ ...lossPart, to }),
+  v.strictObject({
+    kind: kind('splitter', 'equal outputs'),
+    name: label,
+    lossDb: decibels('Loss from the input to each output'),
+    isolationDb: v.exactOptional(decibels('Decoupling between two outputs, by default 20,')),
+    passesSupply: v.exactOptional(
+      v.pipe(
+        v.array(v.boolean()),
+        v.maxLength(200),
+        v.description('Which outputs pass direct current towards the input; all by default.'),
+      ),
+    ),
+    diodeDropV: v.exactOptional(
+      numberFrom(0, 5, 'Voltage lost in the steering diode in volts, by default 0.7'),
+    ),
+    outputs: ports('Parts on the outputs'),
+  }),
+  v.strictObject({
+    kind: kind('tap', 'most goes through, a little goes to each tap port'),
+    name: label,
+    throughLossDb: decibels('Loss from input to the through port'),
+    tapLossDb: decibels('Loss from input to a tap port'),
+    isolationDb: v.exactOptional(
+      decibels('Loss from a tap port to the through port, by default the tap loss and 10,'),
+    ),
+    tapIsolationDb: v.exactOptional(decibels('Decoupling between two tap ports, by default 20,')),
+    passesSupply: v.exactOptional(
+      yesNo('Whether the through port passes direct current; true by default.'),
+    ),
+    tapsPassSupply: v.exactOptional(
+      yesNo('Whether the tap ports pass direct current; false by default.'),
+    ),
+    taps: ports('Parts on the tap ports'),
+    to: v.pipe(port, v.description('What follows on the through port; null for a closed one.')),
+  }),
+  v.strictObject({
+    kind: kind('switch', 'each output chooses one of the inputs'),
+    name: label,
+    lossDb: decibels('Loss from a chosen input to an output; negative where the switch amplifies,'),
+    isolationDb: v.exactOptional(decibels('Decoupling between two outputs, by default 25,')),
+    noiseFigureDb: v.exactOptional(
+      numberFrom(0, 30, 'Noise figure in dB where the switch amplifies, by default 8'),
+    ),
+    supply: v.exactOptional(supplyNeed),
+    feedsSource: v.exactOptional(
+      yesNo(
+        'Whether a mains-fed switch feeds the receiving units, so that nothing is asked of the receivers; false by default.',
+      ),
+    ),
+    outputs: ports('Parts on the outputs'),
+  }),
+  v.strictObject({ ...amplifierPart, to }),
+  v.strictObject({
+    kind: kind('outlet', 'an outlet in the wall, where levels are promised'),
+    name: nameOf('Name of the outlet, its own in the whole job'),
+    lossDb: v.exactOptional(decibels('Loss of the outlet itself, by default 0,')),
+    to: v.exactOptional(distributionSchema),
+  }),
+  v.strictObject({
+    kind: kind('receiver', 'a receiver'),
+    name: nameOf('Name of the receiver, its own in the whole job'),
+    minimumLevelDbuv: v.exactOptional(
+      numberFrom(0, 120, 'Lowest level per carrier in dBuV, by default 43.75 (-65 dBm)'),
+    ),
+    maximumLevelDbuv: v.exactOptional(
+      numberFrom(0, 130, 'Highest level per carrier in dBuV, by default 83.75 (-25 dBm)'),
+    ),
+    noiseFigureDb: v.exactOptional(numberFrom(0, 30, 'Noise figure in dB, by default 10')),
+  }),
+]);

@@ -1,0 +1,294 @@
+/** Findings on what was read, what was not, and what changed. */
+
+import type { JobFile } from '../file/jobFile.js';
+import { limitFor, terminals } from '../plan/limits.js';
+import type { JobPlan } from '../plan/planJob.js';
+import { EXPECTATION } from '../plan/signals.js';
+import type { FirstLook } from '../results/causes.js';
+import type { Changes } from '../results/changes.js';
+import type { ReadingQuantity, ReadingVerdict } from '../results/verdicts.js';
+import { amount, type Finding, type FindingPlace, finding } from './finding.js';
+
+function placeOf(verdict: ReadingVerdict): FindingPlace {
+  return {
+    testPoint: verdict.testPoint,
+    ...(verdict.slot === null ? {} : { slot: verdict.slot }),
+    ...(verdict.carrier === null ? {} : { carrier: verdict.carrier }),
+    quantity: verdict.quantity,
+    visit: verdict.visit,
+  };
+}
+
+/** Findings on each reading. */
+export function readingFindings(verdicts: readonly ReadingVerdict[]): readonly Finding[] {
+  return verdicts.flatMap((verdict): Finding[] => {
+    const where = placeOf(verdict);
+    const { decision, difference, unit, standardUncertainty } = verdict;
+    const found: Finding[] = [];
+    if (!decision)
+      found.push(
+        finding(
+          'reading-without-limit',
+          verdict.expected === null ? 'incomplete' : 'note',
+          { ...where, field: 'limits' },
+          null,
+          'set-a-limit',
+        ),
+      );
+    else if (decision.verdict !== 'conforms') {
+      const limit = nearerLimit(verdict);
+      if (verdict.wet)
+        found.push(
+          finding(
+            'reading-in-rain',
+            'undecided',
+            where,
+            amount(verdict.reading, unit, limit, standardUncertainty),
+            'read-again',
+          ),
+        );
+      else if (decision.verdict === 'does-not-conform')
+        found.push(
+          finding(
+            'reading-outside-limit',
+            'does-not-conform',
+            where,
+            amount(verdict.reading, unit, limit, standardUncertainty),
+            'find-the-cause',
+          ),
+        );
+      else
+        found.push(
+          finding(
+            'reading-undecided',
+            'undecided',
+            where,
+            amount(decision.conformityProbabilityRatio, '', 0.95),
+            'read-again',
+          ),
+        );
+    }
+    const offPlan = amount(difference ?? 0, unit === 'dBuV' ? 'dB' : unit, 0, standardUncertainty);
+    if (verdict.finding === 'below' && decision?.verdict !== 'does-not-conform')
+      found.push(finding('reading-below-plan', 'undecided', where, offPlan, 'find-the-cause'));
+    if (verdict.finding === 'above')
+      found.push(
+        finding('reading-above-plan', 'undecided', where, offPlan, 'check-instrument-and-carrier'),
+      );
+    return found;
+  });
+}
+
+/** The limit that the reading is nearest to, or outside of. */
+function nearerLimit({ decision, reading }: ReadingVerdict): number | null {
+  if (!decision) return null;
+  const { acceptance, guardBand } = decision;
+  const lower = acceptance.from === null ? null : acceptance.from - guardBand;
+  const upper = acceptance.to === null ? null : acceptance.to + guardBand;
+  if (lower === null || upper === null) return lower ?? upper;
+  return Math.abs(reading - lower) <= Math.abs(reading - upper) ? lower : upper;
+}
+
+/** Common standard uncertainty of a plan in dB: what all its expectations have wrong together. */
+const COMMON_DB: Readonly<Partial<Record<ReadingQuantity, number>>> = {
+  level: EXPECTATION.levelDb,
+  'carrier-to-noise': 0.5,
+};
+
+/** Least number of readings that are pooled. */
+const LEAST_POOLED = 3;
+
+/** Readings that each stand within their doubt, and all together do not. */
+export function pooledFindings(verdicts: readonly ReadingVerdict[]): readonly Finding[] {
+  return (['level', 'carrier-to-noise'] as const).flatMap((quantity): Finding[] => {
+    const of = verdicts.filter(
+      (verdict) => verdict.quantity === quantity && verdict.finding !== null,
+    );
+    if (of.length < LEAST_POOLED || of.some((verdict) => verdict.finding !== 'as-expected'))
+      return [];
+    const mean = of.reduce((sum, { difference }) => sum + (difference ?? 0), 0) / of.length;
+    const own = Math.sqrt(of.reduce((sum, { standardUncertainty: u }) => sum + u * u, 0));
+    const standardUncertainty = Math.hypot(COMMON_DB[quantity] ?? 0, own / of.length);
+    if (Math.abs(mean) <= 2 * standardUncertainty) return [];
+    return [
+      finding(
+        'readings-all-off-plan',
+        'undecided',
+        { quantity },
+        amount(mean, 'dB', 0, standardUncertainty),
+        mean < 0 ? 'find-the-cause' : 'check-instrument-and-carrier',
+      ),
+    ];
+  });
+}
+
+/** Findings on the search of causes and on what changed since the visit before. */
+export function changeFindings(
+  firstLook: FirstLook | null,
+  changes: readonly (Changes & { readonly visit: number })[],
+): readonly Finding[] {
+  const found: Finding[] = [];
+  if (firstLook?.reason === 'no-cause-fits')
+    found.push(
+      finding('no-cause-fits', 'undecided', { mount: firstLook.mount }, null, 'find-the-cause'),
+    );
+  const last = changes.at(-1);
+  if (last && last.meaning !== 'unchanged' && last.meaning !== 'no-common-readings') {
+    const pooled = last.pooled.find(({ significant }) => significant);
+    const fell =
+      last.meaning !== 'all-higher-alike' &&
+      (last.readings.some(({ significant, change }) => significant && change < 0) ||
+        (pooled !== undefined && pooled.meanDb < 0));
+    found.push(
+      finding(
+        'changed-since-last-visit',
+        // What rose was mended, or another instrument was used; what fell asks for its cause.
+        fell ? 'undecided' : 'note',
+        { visit: last.visit, names: [last.meaning] },
+        pooled ? amount(pooled.meanDb, 'dB', 0, pooled.standardUncertaintyDb) : null,
+        fell ? 'find-the-cause' : 'none',
+      ),
+    );
+  }
+  return found;
+}
+
+/** Quantities of one carrier at a test point that a limit can ask for. */
+const AT_CARRIER = [
+  'level',
+  'carrier-to-noise',
+  'modulation-error-ratio',
+  'bit-error-ratio',
+  'cross-polar-isolation',
+  'noise-level',
+] as const satisfies readonly ReadingQuantity[];
+
+/**
+ * What the limits ask to be read and nobody has: each test point, slot, polarization, band and quantity once, by any carrier of
+ * theirs.
+ */
+export function coverageFindings(
+  job: JobFile,
+  plan: JobPlan,
+  verdicts: readonly ReadingVerdict[],
+): readonly Finding[] {
+  const found: Finding[] = [];
+  const points = ['antenna', ...terminals(job).flatMap(({ name }) => name ?? [])];
+  for (const testPoint of points) {
+    for (const slot of job.slots) {
+      if (plan.directions.find((each) => each.slot === slot.name)?.kind === 'below-horizon')
+        continue;
+      const groups = new Map<string, { carriers: string[]; polarization: string }>();
+      for (const carrier of slot.carriers ?? []) {
+        if (testPoint !== 'antenna' && !reaches(plan, testPoint, slot.name, carrier.name)) continue;
+        const tuned = plan.tuning.find(
+          (each) => each.slot === slot.name && each.carrier === carrier.name,
+        );
+        const band =
+          tuned?.band ??
+          (carrier.frequencyGHz < 11.7 ? 'low' : carrier.frequencyGHz < 13 ? 'high' : 'above');
+        const key = JSON.stringify([tuned?.unit, band, carrier.polarization]);
+        const group = groups.get(key) ?? { carriers: [], polarization: carrier.polarization };
+        group.carriers.push(carrier.name);
+        groups.set(key, group);
+      }
+      for (const { carriers, polarization } of groups.values())
+        for (const quantity of AT_CARRIER) {
+          if (!limitFor(job, quantity, testPoint, slot.name)) continue;
+          // Isolation is a matter of linear polarization, and of the antenna.
+          const read = verdicts.some(
+            (verdict) =>
+              verdict.testPoint === testPoint &&
+              verdict.slot === slot.name &&
+              verdict.carrier !== null &&
+              carriers.includes(verdict.carrier) &&
+              verdict.quantity === quantity,
+          );
+          if (read) continue;
+          found.push(
+            finding(
+              'reading-missing',
+              'incomplete',
+              {
+                testPoint,
+                slot: slot.name,
+                polarization,
+                ...(carriers.length === 1
+                  ? { carrier: carriers[0] as string }
+                  : { names: carriers }),
+                quantity,
+              },
+              null,
+              'read-it',
+            ),
+          );
+        }
+    }
+    if (
+      limitFor(job, 'supply-voltage', testPoint, undefined) &&
+      !verdicts.some(
+        (verdict) => verdict.testPoint === testPoint && verdict.quantity === 'supply-voltage',
+      )
+    )
+      found.push(
+        finding(
+          'reading-missing',
+          'incomplete',
+          { testPoint, quantity: 'supply-voltage' },
+          null,
+          'read-it',
+        ),
+      );
+  }
+  for (const { slot, name } of job.transmit ?? [])
+    if (
+      !verdicts.some(
+        (verdict) =>
+          verdict.slot === slot &&
+          verdict.carrier === name &&
+          verdict.quantity === 'cross-polar-isolation',
+      )
+    )
+      found.push(
+        finding(
+          'transmit-test-missing',
+          'incomplete',
+          { slot, carrier: name, quantity: 'cross-polar-isolation' },
+          null,
+          'read-it',
+        ),
+      );
+  if (verdicts.length === 0 && found.every(({ code }) => code !== 'reading-missing'))
+    found.push(finding('reading-missing', 'incomplete', {}, null, 'read-it'));
+  return found;
+}
+
+/** Whether a carrier comes to an outlet: by the plan, or as far as is known. */
+function reaches(plan: JobPlan, testPoint: string, slot: string, carrier: string): boolean {
+  const planned = plan.outlets.filter((each) => each.slot === slot && each.carrier === carrier);
+  return planned.length === 0 || planned.some(({ outlet }) => outlet === testPoint);
+}
+
+/** Test points of the job for which no limit of level, ratio or error is set. */
+export function limitFindings(job: JobFile): readonly Finding[] {
+  if ((job.limits ?? []).length === 0) return [];
+  return terminals(job).flatMap(({ name, kind, behindOutlet }): Finding[] => {
+    if (name === undefined || (kind === 'receiver' && behindOutlet)) return [];
+    // A receiver has its own window of levels.
+    if (kind === 'receiver') return [];
+    const limited = AT_CARRIER.some((quantity) =>
+      job.slots.some((slot) => limitFor(job, quantity, name, slot.name) !== undefined),
+    );
+    return limited
+      ? []
+      : [
+          finding(
+            'field-not-given',
+            'incomplete',
+            { testPoint: name, field: 'limits' },
+            null,
+            'set-a-limit',
+          ),
+        ];
+  });
+}

@@ -1,0 +1,148 @@
+/** The plan: everything about a job that can be known before anything is read. */
+
+import type { JobFile } from '../file/jobFile.js';
+import { type JobInput, jobOf } from '../file/jobOf.js';
+import { type Caution, cautions } from './cautions.js';
+import {
+  type DirectionPlan,
+  directionPlans,
+  type NorthPlan,
+  northPlan,
+  stationOf,
+} from './directions.js';
+import { type Assumption, type Ledger, ledger, type NotSaid } from './ledger.js';
+import { type MountPlan, mountPlans } from './mounts.js';
+import { type AmplifierPlan, distributionPlan, type OutletPlan } from './outlets.js';
+import { type ClimateSource, jobClimate, type RainPlan, rainPlan } from './rain.js';
+import { type ReceiverPlan, receiverPlans } from './receivers.js';
+import { REQUIRED_PROBABILITY, type SignalPlan, signalPlans } from './signals.js';
+import { type SupplyPlan, supplyPlans } from './supplies.js';
+import { type TransmitPlan, transmitPlans } from './transmits.js';
+import { type TuningPlan, tuningPlans } from './tuning.js';
+import { type ViewPlan, viewPlans } from './views.js';
+
+/** The plan of a job, in the order of the work. */
+export interface JobPlan {
+  /** What to mind. */
+  readonly cautions: readonly Caution[];
+  /** Magnetic north on the day; `null` for a job without a day. */
+  readonly north: NorthPlan | null;
+  /** Where each slot stands. */
+  readonly directions: readonly DirectionPlan[];
+  /** How each mount is preset. */
+  readonly mounts: readonly MountPlan[];
+  /** Whether the view is clear. */
+  readonly views: readonly ViewPlan[];
+  /** The rain of the place; `null` without a source of climate. */
+  readonly rain: RainPlan | null;
+  /** Which unit receives each carrier, and at which frequency on the cable. */
+  readonly tuning: readonly TuningPlan[];
+  /** What to expect of each carrier at the antenna. */
+  readonly signals: readonly SignalPlan[];
+  /** What to expect at each outlet and receiver. */
+  readonly outlets: readonly OutletPlan[];
+  /** Load of the amplifiers behind the units. */
+  readonly amplifiers: readonly AmplifierPlan[];
+  /** What the supply along the cable brings. */
+  readonly supplies: readonly SupplyPlan[];
+  /** Levels at receivers against their own windows. */
+  readonly receivers: readonly ReceiverPlan[];
+  /** What a two-way terminal sends. */
+  readonly transmit: readonly TransmitPlan[];
+  /** What the file did not give and what was taken in its place. */
+  readonly assumptions: readonly Assumption[];
+  /** What could not be said, and which field would let it be. */
+  readonly notSaid: readonly NotSaid[];
+}
+
+/** What a plan needs beside the job. */
+export interface PlanSources {
+  /** Climate of the place: `climateAt` of `slantpath/climate` or the like; `null` plans without rain. */
+  readonly climate: ClimateSource | null;
+}
+
+/**
+ * Plan of a job with a climate of the caller's own, so that the embedded grid need not be loaded.
+ *
+ * @param input  A job file of either version: JSON text, a parsed value or what `parseJob` gave.
+ * @param sources  `climate`: where the climate comes from; `null` to plan without rain.
+ * @throws {@link DomainError} naming the field by its path in the job file.
+ *
+ * Source: the parts of the library; each result names its own.
+ * @example
+ * ```ts
+ * import { planJobWith } from 'slantpath/job';
+ * const plan = planJobWith(
+ *   {
+ *     format: 'slantpath-job', version: 2, date: '2026-07-14',
+ *     station: { latitudeDeg: 46.6, longitudeDeg: 10.3, heightM: 2240 },
+ *     slots: [{ name: 'middle', orbitalLongitudeDeg: 16.4 }],
+ *   },
+ *   { climate: null },
+ * );
+ * plan.directions[0]?.elevationDeg.toFixed(2); // => '36.10'
+ * plan.rain; // => null
+ * ```
+ */
+export function planJobWith(input: JobInput, sources: PlanSources): JobPlan {
+  return planOf(jobOf(input), sources);
+}
+
+/** What readings are taken to mean where the file does not say. */
+function assumeReferences(job: JobFile, notes: Ledger): void {
+  job.visits.forEach((visit, at) => {
+    visit.peaking?.forEach((peaking, index) => {
+      if (peaking.axis === 'azimuth')
+        notes.word(
+          peaking.azimuthReference,
+          `visits[${at}].peaking[${index}].azimuthReference`,
+          'on-scale',
+        );
+    });
+  });
+  if (job.target?.exceededPercent !== undefined)
+    notes.number(
+      job.target.requiredProbabilityRatio,
+      'target.requiredProbabilityRatio',
+      REQUIRED_PROBABILITY,
+      '',
+    );
+  notes.word(job.timeZone, 'timeZone', 'UTC');
+}
+
+/** The plan of a checked job. */
+export function planOf(job: JobFile, { climate: source }: PlanSources): JobPlan {
+  const notes = ledger();
+  const station = stationOf(job, notes);
+  const north = northPlan(job, station, notes);
+  const directions = directionPlans(job, station, north);
+  const mounts = mountPlans(job, station, directions, north, notes);
+  const views = viewPlans(job, { directions, mounts, north }, notes);
+  const climate = jobClimate(job.rain, station, source, notes);
+  const tuning = tuningPlans(job, notes);
+  const signals = signalPlans(job, { directions, mounts, climate }, notes);
+  const { outlets, amplifiers } = distributionPlan(job, signals, tuning, notes);
+  const supplies = supplyPlans(job, notes);
+  const transmit = transmitPlans(job, mounts, notes);
+  assumeReferences(job, notes);
+  if (job.target?.exceededPercent === undefined) notes.miss('promise', 'target.exceededPercent');
+  if (job.target?.pointingLossDb === undefined) notes.miss('pointing', 'target.pointingLossDb');
+  if ((job.limits ?? []).length === 0) notes.miss('limits', 'limits');
+  return {
+    cautions: cautions(job),
+    north,
+    directions,
+    mounts,
+    views,
+    rain: rainPlan(climate),
+    tuning,
+    signals,
+    outlets,
+    amplifiers,
+    supplies,
+    receivers: receiverPlans(job, outlets),
+    transmit,
+    assumptions: notes.assumptions,
+    notSaid: notes.notSaid,
+  };
+}

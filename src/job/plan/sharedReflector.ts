@@ -1,0 +1,188 @@
+/** One reflector for several slots. */
+
+import { DomainError, within } from '../../errors.js';
+import { severalSlots } from '../../pointing/index.js';
+import type { JobMount } from '../file/jobFile.js';
+import { apparentDeg } from './directions.js';
+import {
+  type FeedPlan,
+  type MountQuestion,
+  type OneSlotPlan,
+  presetOf,
+  type ReflectorPlan,
+  type SharingLoss,
+} from './mounts.js';
+import { hasLinear } from './tuning.js';
+
+/** Several slots with one reflector. */
+export interface SharedPlan extends Omit<OneSlotPlan, 'kind'> {
+  readonly kind: 'several-slots';
+  /** Feeds that would need the same place, by slot. */
+  readonly collisions: readonly {
+    readonly slots: readonly [string, string];
+    /** Distance between their middles in millimetres. */
+    readonly distanceMm: number;
+    /** By how much they overlap in millimetres. */
+    readonly overlapMm: number;
+  }[];
+}
+
+/** Loss in dB up to which the aperture model behind a shared reflector was checked. */
+const MODEL_HOLDS_TO_DB = 3;
+
+/** Outer diameter of a feed and fall of the illumination where the file names none (practice of the trade). */
+const USUAL = { feedDiameterM: 0.06, edgeTaperDb: 10 };
+
+/** Boresight, tilt, feed places and losses. */
+export function sharedPlan(
+  question: MountQuestion,
+  mount: JobMount & { readonly kind: 'fixed' },
+  reflector: ReflectorPlan,
+):
+  | (SharedPlan & { readonly losses: readonly SharingLoss[] })
+  | { readonly kind: 'too-far-apart'; readonly losses: readonly SharingLoss[] } {
+  const { slots, station, path, notes, job } = question;
+  const feedDiameterM = notes.number(
+    mount.feeds?.feedDiameterM,
+    `${path}.feeds.feedDiameterM`,
+    USUAL.feedDiameterM,
+    'm',
+  );
+  notes.number(
+    mount.reflector?.focalLengthM,
+    `${path}.reflector.focalLengthM`,
+    reflector.focalLengthM,
+    'm',
+  );
+  const edgeTaperDb = notes.number(
+    mount.reflector?.edgeTaperDb,
+    `${path}.reflector.edgeTaperDb`,
+    USUAL.edgeTaperDb,
+    'dB',
+  );
+  notes.word(mount.feeds?.kind, `${path}.feeds.kind`, 'free');
+  const places =
+    mount.feeds?.kind === 'rigid'
+      ? slots.map(({ name }) => {
+          const at = mount.slots.indexOf(name);
+          return mount.feeds?.kind === 'rigid' ? (mount.feeds.placesM[at] ?? 0) : 0;
+        })
+      : undefined;
+  try {
+    const several = within(path, () =>
+      severalSlots({
+        station,
+        slots: slots.map((slot) => {
+          const frequenciesGHz = [
+            ...(slot.carriers ?? []).map(({ frequencyGHz }) => frequencyGHz),
+            ...(job.transmit ?? [])
+              .filter((sent) => sent.slot === slot.name)
+              .map(({ frequencyGHz }) => frequencyGHz),
+          ];
+          return {
+            orbitalLongitudeDeg: slot.orbitalLongitudeDeg,
+            polarization: hasLinear(job, slot.name, true)
+              ? { kind: 'linear', tiltDeg: slot.polarizationTiltDeg ?? 0 }
+              : { kind: 'circular' },
+            // At most sixteen count in the search; a slot without carriers is placed as for the Ku band.
+            frequenciesGHz:
+              frequenciesGHz.length === 0 ? [12] : spread(frequenciesGHz, MOST_FREQUENCIES),
+          };
+        }),
+        reflector: {
+          diameterM: reflector.diameterM,
+          focalLengthM: reflector.focalLengthM,
+          offsetAngleDeg: reflector.offsetAngleDeg ?? 0,
+          edgeTaperDb,
+        },
+        feeds: places
+          ? { kind: 'rigid', placesM: places, feedDiameterM }
+          : { kind: 'free', feedDiameterM },
+      }),
+    );
+    if (several.kind === 'below-horizon') return { kind: 'too-far-apart', losses: [] };
+    const elevationDeg = apparentDeg(several.boresight.elevationDeg, station);
+    const losses = several.slots.flatMap(({ bands }, index) =>
+      (slots[index]?.carriers ?? []).map(({ name, frequencyGHz }): SharingLoss => {
+        const lossDb = lossAt(bands, frequencyGHz);
+        return {
+          slot: slots[index]?.name ?? '',
+          carrier: name,
+          lossDb,
+          beyondModel: lossDb > MODEL_HOLDS_TO_DB,
+        };
+      }),
+    );
+    return {
+      kind: 'several-slots',
+      boresightAzimuthDeg: several.boresight.azimuthDeg,
+      magneticBearingDeg: question.magnetic(several.boresight.azimuthDeg),
+      boresightElevationDeg: elevationDeg,
+      preset: presetOf(question, elevationDeg),
+      tiltDeg: several.tiltDeg,
+      feeds: several.slots.map(
+        ({ feed, feedTurn }, index): FeedPlan => ({
+          slot: slots[index]?.name ?? '',
+          acrossMm: feed.rightM * 1000,
+          upMm: feed.upM * 1000,
+          alongMm: feed.alongM * 1000,
+          turnDeg: feedTurn.kind === 'linear' ? feedTurn.turnDeg : null,
+          turnAgainstRowDeg: feedTurn.kind === 'linear' ? feedTurn.turnAgainstRowDeg : null,
+        }),
+      ),
+      collisions: several.collisions.map(
+        ({ orbitalLongitudesDeg: [a, b], distanceM, overlapM }) => ({
+          slots: [nameAt(several.slots, slots, a), nameAt(several.slots, slots, b)],
+          distanceMm: distanceM * 1000,
+          overlapMm: overlapM * 1000,
+        }),
+      ),
+      losses,
+    };
+  } catch (error) {
+    if (
+      error instanceof DomainError &&
+      error.code === 'inconsistent' &&
+      /slots$/.test(error.parameter)
+    )
+      return { kind: 'too-far-apart', losses: [] };
+    throw error;
+  }
+}
+
+const MOST_FREQUENCIES = 16;
+
+/** The frequencies themselves, or of too many the lowest, the highest and some between. */
+function spread(frequenciesGHz: readonly number[], most: number): readonly number[] {
+  const sorted = [...new Set(frequenciesGHz)].sort((a, b) => a - b);
+  if (sorted.length <= most) return sorted;
+  return Array.from(
+    { length: most },
+    (_, index) => sorted[Math.round((index * (sorted.length - 1)) / (most - 1))] as number,
+  );
+}
+
+/** Loss at a frequency: that of the nearest one computed, carried over by the square of the frequency. */
+function lossAt(
+  bands: readonly { readonly frequencyGHz: number; readonly lossDb: number }[],
+  frequencyGHz: number,
+): number {
+  const nearest = bands.reduce<(typeof bands)[number] | undefined>(
+    (best, band) =>
+      best === undefined ||
+      Math.abs(band.frequencyGHz - frequencyGHz) < Math.abs(best.frequencyGHz - frequencyGHz)
+        ? band
+        : best,
+    undefined,
+  );
+  return nearest ? nearest.lossDb * (frequencyGHz / nearest.frequencyGHz) ** 2 : 0;
+}
+
+function nameAt(
+  placed: readonly { readonly orbitalLongitudeDeg: number }[],
+  slots: readonly { readonly name: string }[],
+  longitudeDeg: number,
+): string {
+  const at = placed.findIndex(({ orbitalLongitudeDeg }) => orbitalLongitudeDeg === longitudeDeg);
+  return slots[at]?.name ?? String(longitudeDeg);
+}
