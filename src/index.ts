@@ -17,6 +17,7 @@ export {
   type DomainErrorJson,
   isDomainError,
 } from './errors.js';
+export * from './experience/index.js';
 export * from './ingress/index.js';
 export * from './link/index.js';
 export { sumPowerDbm } from './numeric/decibel.js';

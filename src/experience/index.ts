@@ -1,0 +1,14 @@
+/**
+ * Experience: from the records of many installations to a better plan for the next one.
+ *
+ * @module experience
+ */
+
+export {
+  type EirpCorrection,
+  type ExcessReading,
+  footprintCorrection,
+  type LearntCorrection,
+} from './footprintCorrection.js';
+export { type RainExperience, rainExperience, type SiteYear } from './rainExperience.js';
+export { type SiteDrift, siteDrift, type VisitReading } from './siteDrift.js';
