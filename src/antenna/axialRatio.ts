@@ -1,6 +1,7 @@
 /** Circular polarization that is not quite round: axial ratio, discrimination, and the loss between two such antennas. */
 
-import { inRange, object, oneOf } from '../errors.js';
+import { inRange, oneOf } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { cosDeg } from '../numeric/angle.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 
@@ -53,6 +54,13 @@ export interface EllipticalPair {
   readonly tiltBetweenDeg?: number;
 }
 
+const ELLIPTICAL_PAIR_KEYS = {
+  firstAxialRatioDb: true,
+  secondAxialRatioDb: true,
+  hands: true,
+  tiltBetweenDeg: true,
+} satisfies Keys<EllipticalPair>;
+
 /**
  * Loss of polarization between two elliptical antennas in dB, 0 or more; 200 where nothing passes.
  *
@@ -66,7 +74,7 @@ export interface EllipticalPair {
  * ```
  */
 export function ellipticalMismatchLoss(pair: EllipticalPair): number {
-  const given = object('pair', pair);
+  const given = knownOnly('pair', pair, ELLIPTICAL_PAIR_KEYS);
   const first = fieldRatio(inRange('firstAxialRatioDb', given.firstAxialRatioDb, 0, 60));
   const second = fieldRatio(inRange('secondAxialRatioDb', given.secondAxialRatioDb, 0, 60));
   const sense = oneOf('hands', given.hands, ['same', 'opposite']) === 'same' ? 1 : -1;
@@ -78,6 +86,10 @@ export function ellipticalMismatchLoss(pair: EllipticalPair): number {
     (2 * (1 + a) * (1 + b));
   return -ratioToDb(Math.min(1, Math.max(passed, 1e-20))) + 0;
 }
+
+const LINEAR_ON_ELLIPTICAL_LOSS_WAVE_KEYS = { axialRatioDb: true, angleDeg: true } satisfies Keys<
+  Parameters<typeof linearOnEllipticalLoss>[0]
+>;
 
 /**
  * Loss in dB of a linear antenna on an elliptical wave: 3.01 on a round one, more across its long axis, less along it.
@@ -95,11 +107,17 @@ export function linearOnEllipticalLoss(wave: {
   readonly axialRatioDb: number;
   readonly angleDeg?: number;
 }): number {
-  const given = object('wave', wave);
+  const given = knownOnly('wave', wave, LINEAR_ON_ELLIPTICAL_LOSS_WAVE_KEYS);
   const square = fieldRatio(inRange('axialRatioDb', given.axialRatioDb, 0, 60)) ** 2;
   const along = cosDeg(inRange('angleDeg', given.angleDeg ?? 90, -1e6, 1e6)) ** 2;
   return -ratioToDb((square * along + 1 - along) / (1 + square)) + 0;
 }
+
+const AXIAL_RATIO_READ_READINGS_KEYS = {
+  by: true,
+  highestDbm: true,
+  lowestDbm: true,
+} satisfies Keys<Parameters<typeof axialRatioRead>[0]>;
 
 /**
  * Axial ratio and discrimination from two readings.
@@ -122,7 +140,7 @@ export function axialRatioRead(readings: {
   readonly highestDbm: number;
   readonly lowestDbm: number;
 }): { readonly axialRatioDb: number; readonly discriminationDb: number } {
-  const given = object('readings', readings);
+  const given = knownOnly('readings', readings, AXIAL_RATIO_READ_READINGS_KEYS);
   const by = oneOf('by', given.by, ['turned-linear-probe', 'both-hands']);
   const highest = inRange('highestDbm', given.highestDbm, -200, 200);
   const least = by === 'both-hands' ? highest - 0.1 : highest;

@@ -1,7 +1,8 @@
 /** Half-power beamwidth of a reflector. */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { checkedDiameterM, checkedFrequencyGHz } from './guards.js';
 
 /** A reflector for {@link halfPowerBeamwidth}. */
@@ -16,6 +17,12 @@ export interface BeamwidthInput {
    */
   readonly beamwidthFactorDeg?: number;
 }
+
+const BEAMWIDTH_INPUT_KEYS = {
+  diameterM: true,
+  frequencyGHz: true,
+  beamwidthFactorDeg: true,
+} satisfies Keys<BeamwidthInput>;
 
 /**
  * Half-power (3 dB) beamwidth in degrees: factor times wavelength over diameter.
@@ -32,7 +39,7 @@ export interface BeamwidthInput {
  * ```
  */
 export function halfPowerBeamwidth(antenna: BeamwidthInput): number {
-  const input = object('antenna', antenna);
+  const input = knownOnly('antenna', antenna, BEAMWIDTH_INPUT_KEYS);
   const diameterM = checkedDiameterM(input.diameterM);
   const frequencyGHz = checkedFrequencyGHz(input.frequencyGHz);
   const factorDeg = inRange('beamwidthFactorDeg', input.beamwidthFactorDeg ?? 70, 50, 150);

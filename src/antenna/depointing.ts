@@ -1,6 +1,7 @@
 /** How far an antenna points beside the satellite over time, and the loss that is exceeded for a share of it. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { gaussianLobeLossDb, gaussianLobeOffsetDeg } from '../numeric/gaussianLobe.js';
 import { gaussLegendre } from '../numeric/gaussLegendre.js';
 import { normalProbability } from '../numeric/normal.js';
@@ -24,6 +25,16 @@ export interface Depointing {
   /** Half-width of the satellite's box across the arc, 0 to 5; default 0. */
   readonly northSouthBoxDeg?: number;
 }
+
+const DEPOINTING_KEYS = {
+  beamwidthDeg: true,
+  alongArcOffsetDeg: true,
+  acrossArcOffsetDeg: true,
+  installationStandardDeviationDeg: true,
+  windStandardDeviationDeg: true,
+  eastWestBoxDeg: true,
+  northSouthBoxDeg: true,
+} satisfies Keys<Depointing>;
 
 /** Loss exceeded for a share of time. */
 export interface DepointingLoss {
@@ -50,7 +61,7 @@ interface Checked {
 }
 
 function checked(depointing: Depointing): Checked {
-  const input = object('depointing', depointing);
+  const input = knownOnly('depointing', depointing, DEPOINTING_KEYS);
   const part = (name: keyof Depointing, least: number): number =>
     inRange(name, input[name] ?? 0, least, 5, 'is the angle in degrees?');
   const sigma = Math.hypot(

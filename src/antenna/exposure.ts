@@ -1,7 +1,8 @@
 /** Power density in front of a transmitting reflector, and the distance at which it has fallen to a limit. */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { DomainError, inRange, object } from '../errors.js';
+import { DomainError, inRange } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { dbToRatio } from '../numeric/decibel.js';
 import { type ExposureLimit, type ExposureLimitInput, exposureLimit } from './exposureLimit.js';
 import { checkedDiameterM, checkedFrequencyGHz } from './guards.js';
@@ -17,6 +18,13 @@ export interface Transmitter {
   /** Gain in dBi, -10 to 100; default that of an efficiency of 0.65. */
   readonly antennaGainDbi?: number;
 }
+
+const TRANSMITTER_KEYS = {
+  diameterM: true,
+  frequencyGHz: true,
+  powerW: true,
+  antennaGainDbi: true,
+} satisfies Keys<Transmitter>;
 
 /** The regions in front of the reflector. */
 export interface FieldRegions {
@@ -73,7 +81,7 @@ const CAUTIONS: readonly string[] = [
 ];
 
 function regions(transmitter: Transmitter): FieldRegions & { readonly farFieldWPerSr: number } {
-  const input = object('transmitter', transmitter);
+  const input = knownOnly('transmitter', transmitter, TRANSMITTER_KEYS);
   const diameterM = checkedDiameterM(input.diameterM);
   const wavelengthM = SPEED_OF_LIGHT_M_PER_S / (checkedFrequencyGHz(input.frequencyGHz) * 1e9);
   const powerW = inRange('powerW', input.powerW, 1e-9, 1e5, 'is the power in watts?');
@@ -136,6 +144,10 @@ export function powerDensity(transmitter: Transmitter, distanceM: number): Power
   return { ...field, region, powerDensityWPerM2, cautions: CAUTIONS };
 }
 
+const SAFE_DISTANCE_LIMIT_KEYS = { standard: true, group: true } satisfies Keys<
+  Parameters<typeof safeDistance>[1]
+>;
+
 /**
  * Distance in front of a transmitting reflector beyond which a published limit of exposure is kept on the axis.
  *
@@ -160,7 +172,7 @@ export function safeDistance(
 ): SafeDistance {
   const { farFieldWPerSr, ...field } = regions(transmitter);
   const used = exposureLimit({
-    ...object('limit', limit),
+    ...known('limit', limit, SAFE_DISTANCE_LIMIT_KEYS),
     frequencyGHz: transmitter.frequencyGHz,
   });
   const limitWPerM2 = used.powerDensityWPerM2;

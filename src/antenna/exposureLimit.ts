@@ -1,6 +1,7 @@
 /** Limits of exposure to radio waves, for the general public and at work. */
 
-import { inRange, object, oneOf } from '../errors.js';
+import { inRange, oneOf } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 
 /** Whose limit. */
 export type ExposureStandard = 'ICNIRP 2020 local' | 'ICNIRP 2020 whole body' | 'FCC 1.1310';
@@ -26,6 +27,12 @@ export interface ExposureLimitInput {
   readonly frequencyGHz: number;
 }
 
+const EXPOSURE_LIMIT_INPUT_KEYS = {
+  standard: true,
+  group: true,
+  frequencyGHz: true,
+} satisfies Keys<ExposureLimitInput>;
+
 const MHZ_SLIP = 'is the frequency in GHz, not MHz?';
 
 /**
@@ -49,7 +56,7 @@ const MHZ_SLIP = 'is the frequency in GHz, not MHz?';
  * ```
  */
 export function exposureLimit(exposure: ExposureLimitInput): ExposureLimit {
-  const input = object('exposure', exposure);
+  const input = knownOnly('exposure', exposure, EXPOSURE_LIMIT_INPUT_KEYS);
   oneOf('standard', input.standard, ['ICNIRP 2020 local', 'ICNIRP 2020 whole body', 'FCC 1.1310']);
   const atWork = oneOf('group', input.group, ['public', 'occupational']) === 'occupational';
   const factor = atWork ? 5 : 1;

@@ -1,8 +1,12 @@
 /** Where the far field of a reflector begins. */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { object } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { checkedDiameterM, checkedFrequencyGHz } from './guards.js';
+
+const FAR_FIELD_DISTANCE_ANTENNA_KEYS = { diameterM: true, frequencyGHz: true } satisfies Keys<
+  Parameters<typeof farFieldDistance>[0]
+>;
 
 /**
  * Distance in metres from which a pattern may be measured: 2 D^2 / wavelength, where the phase over the
@@ -23,7 +27,7 @@ export function farFieldDistance(antenna: {
   readonly diameterM: number;
   readonly frequencyGHz: number;
 }): number {
-  const input = object('antenna', antenna);
+  const input = knownOnly('antenna', antenna, FAR_FIELD_DISTANCE_ANTENNA_KEYS);
   const diameterM = checkedDiameterM(input.diameterM);
   return (
     (2 * diameterM ** 2 * checkedFrequencyGHz(input.frequencyGHz) * 1e9) / SPEED_OF_LIGHT_M_PER_S

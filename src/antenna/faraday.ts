@@ -1,6 +1,7 @@
 /** Faraday rotation: how far the ionosphere turns a linear wave, and what that costs. */
 
-import { inRange, object, positive } from '../errors.js';
+import { inRange, positive } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { DEGREES_PER_RADIAN } from '../numeric/angle.js';
 import { ratioToDb } from '../numeric/decibel.js';
 
@@ -16,6 +17,12 @@ export interface FaradayRotation {
   /** Loss of the wanted signal in dB for a linear feed that is not turned after it, held to 200. */
   readonly lossDb: number;
 }
+
+const FARADAY_ROTATION_PATH_KEYS = {
+  magneticFieldT: true,
+  electronsPerM2: true,
+  frequencyGHz: true,
+} satisfies Keys<Parameters<typeof faradayRotation>[0]>;
 
 /**
  * Faraday rotation of a linear wave. Circular waves are not turned: they lose nothing by it.
@@ -37,7 +44,7 @@ export function faradayRotation(path: {
   readonly electronsPerM2: number;
   readonly frequencyGHz: number;
 }): FaradayRotation {
-  const given = object('path', path);
+  const given = known('path', path, FARADAY_ROTATION_PATH_KEYS);
   const field = inRange('magneticFieldT', given.magneticFieldT, 0, 1e-4, 'is it in nT?');
   const electrons = inRange('electronsPerM2', given.electronsPerM2, 0, 1e20);
   const frequency = inRange(

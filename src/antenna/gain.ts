@@ -1,7 +1,8 @@
 /** Gain of a reflector from its size, frequency and what takes away from the ideal. */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 import { checkedDiameterM, checkedFrequencyGHz, checkedLossDb } from './guards.js';
 import { ruzeLossDb } from './surface.js';
@@ -24,6 +25,15 @@ export interface AntennaGainInput {
   /** Resistive loss of feed and waveguide up to the reference point, in dB, 0 or more; default 0. */
   readonly ohmicLossDb?: number;
 }
+
+const ANTENNA_GAIN_INPUT_KEYS = {
+  diameterM: true,
+  frequencyGHz: true,
+  efficiencyRatio: true,
+  surfaceErrorMm: true,
+  spilloverLossDb: true,
+  ohmicLossDb: true,
+} satisfies Keys<AntennaGainInput>;
 
 /** Gain with its terms in the order of the hand calculation. */
 export interface AntennaGain {
@@ -61,7 +71,7 @@ export interface AntennaGain {
  * ```
  */
 export function antennaGain(antenna: AntennaGainInput): AntennaGain {
-  const input = object('antenna', antenna);
+  const input = knownOnly('antenna', antenna, ANTENNA_GAIN_INPUT_KEYS);
   const diameterM = checkedDiameterM(input.diameterM);
   const frequencyGHz = checkedFrequencyGHz(input.frequencyGHz);
   const efficiencyRatio = inRange(

@@ -1,6 +1,7 @@
 /** What the way a feed lights a round aperture makes of beamwidth, side lobes and efficiency. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { DEGREES_PER_RADIAN } from '../numeric/angle.js';
 import { lambdaFunction } from '../numeric/bessel.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
@@ -14,6 +15,8 @@ export interface Illumination {
   /** Exponent n of the parabola: 1 or 2; default 1. */
   readonly exponent?: 1 | 2;
 }
+
+const ILLUMINATION_KEYS = { edgeTaperDb: true, exponent: true } satisfies Keys<Illumination>;
 
 /** What an illumination makes of the aperture. */
 export interface IlluminatedAperture {
@@ -42,7 +45,7 @@ export function checkedIllumination(illumination: Illumination): {
   readonly edge: number;
   readonly exponent: 1 | 2;
 } {
-  const input = object('illumination', illumination);
+  const input = known('illumination', illumination, ILLUMINATION_KEYS);
   const taperDb = inRange('edgeTaperDb', input.edgeTaperDb, 0, 60, 'a taper is positive');
   const exponent = inRange('exponent', input.exponent ?? 1, 1, 2) === 2 ? 2 : 1;
   return { edge: Math.sqrt(dbToRatio(-taperDb)), exponent };

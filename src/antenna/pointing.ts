@@ -1,8 +1,13 @@
 /** What a pointing error costs on the main lobe. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { gaussianLobeLossDb, gaussianLobeOffsetDeg } from '../numeric/gaussianLobe.js';
 import { checkedBeamwidthDeg } from './guards.js';
+
+const POINTING_LOSS_ERROR_KEYS = { offsetDeg: true, beamwidthDeg: true } satisfies Keys<
+  Parameters<typeof pointingLoss>[0]
+>;
 
 /**
  * Loss in dB, 0 or more, of an antenna that points `offsetDeg` beside the satellite, on a Gaussian main lobe:
@@ -25,10 +30,14 @@ export function pointingLoss(error: {
   readonly offsetDeg: number;
   readonly beamwidthDeg: number;
 }): number {
-  const input = object('error', error);
+  const input = knownOnly('error', error, POINTING_LOSS_ERROR_KEYS);
   const offsetDeg = inRange('offsetDeg', input.offsetDeg, -180, 180);
   return gaussianLobeLossDb(offsetDeg, checkedBeamwidthDeg(input.beamwidthDeg));
 }
+
+const POINTING_OFFSET_BUDGET_KEYS = { pointingLossDb: true, beamwidthDeg: true } satisfies Keys<
+  Parameters<typeof pointingOffset>[0]
+>;
 
 /**
  * Offset in degrees, 0 or more, that costs a given pointing loss: the inverse of {@link pointingLoss}.
@@ -47,7 +56,7 @@ export function pointingOffset(budget: {
   readonly pointingLossDb: number;
   readonly beamwidthDeg: number;
 }): number {
-  const input = object('budget', budget);
+  const input = knownOnly('budget', budget, POINTING_OFFSET_BUDGET_KEYS);
   const lossDb = inRange('pointingLossDb', input.pointingLossDb, 0, 60);
   return gaussianLobeOffsetDeg(lossDb, checkedBeamwidthDeg(input.beamwidthDeg));
 }

@@ -1,6 +1,7 @@
 /** What misaligned or impure polarization costs, in the wanted and in the other polarization. */
 
-import { inRange, object, oneOf } from '../errors.js';
+import { inRange, oneOf } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { cosDeg, tanDeg } from '../numeric/angle.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 
@@ -41,6 +42,15 @@ export type PolarizationPurity =
       /** Axial ratio of the wave in dB, 0 to 40; where both are 0 the isolation is given as 200 dB. */
       readonly waveAxialRatioDb: number;
     };
+
+const POLARIZATION_PURITY_KEYS = {
+  kind: true,
+  rotationErrorDeg: true,
+  antennaIsolationDb: true,
+  waveIsolationDb: true,
+  antennaAxialRatioDb: true,
+  waveAxialRatioDb: true,
+} satisfies Keys<PolarizationPurity>;
 
 /** One cause of leakage between the polarizations. */
 export interface Leakage {
@@ -84,7 +94,7 @@ function axialLeak(axialRatioDb: number): number {
  * ```
  */
 export function crossPolarIsolation(purity: PolarizationPurity): CrossPolarIsolation {
-  const input = object('purity', purity);
+  const input = known('purity', purity, POLARIZATION_PURITY_KEYS);
   oneOf('kind', input.kind, ['linear', 'circular']);
   const fields: (readonly [Leakage['cause'], number])[] =
     input.kind === 'linear'

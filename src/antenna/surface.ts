@@ -1,7 +1,8 @@
 /** What the unevenness of a reflector's surface takes away. */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { checkedFrequencyGHz } from './guards.js';
 
 /** Ruze's loss: 10 log10(e) (4 pi error / wavelength)^2, both lengths in the same unit. */
@@ -9,6 +10,10 @@ export function ruzeLossDb(errorM: number, wavelengthM: number): number {
   const phase = (4 * Math.PI * errorM) / wavelengthM;
   return 10 * Math.LOG10E * phase * phase;
 }
+
+const SURFACE_LOSS_SURFACE_KEYS = { surfaceErrorMm: true, frequencyGHz: true } satisfies Keys<
+  Parameters<typeof surfaceLoss>[0]
+>;
 
 /**
  * Loss of gain by random unevenness of the reflector (Ruze), in dB, 0 or more.
@@ -32,7 +37,7 @@ export function surfaceLoss(surface: {
   readonly surfaceErrorMm: number;
   readonly frequencyGHz: number;
 }): number {
-  const input = object('surface', surface);
+  const input = knownOnly('surface', surface, SURFACE_LOSS_SURFACE_KEYS);
   const errorM = inRange('surfaceErrorMm', input.surfaceErrorMm, 0, 100) / 1000;
   const wavelengthM = SPEED_OF_LIGHT_M_PER_S / (checkedFrequencyGHz(input.frequencyGHz) * 1e9);
   return ruzeLossDb(errorM, wavelengthM);

@@ -1,6 +1,7 @@
 /** Coordinates written out. */
 
-import { DomainError, inRange, object, oneOf } from '../errors.js';
+import { DomainError, inRange, oneOf } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
 import type { CoordinateNotation } from './typedCoordinates.js';
 
@@ -9,6 +10,13 @@ const DEFAULT_DECIMALS = {
   'degrees-minutes': 3,
   'degrees-minutes-seconds': 1,
 } as const;
+
+const COORDINATES_TO_TEXT_PLACE_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  notation: true,
+  decimals: true,
+} satisfies Keys<Parameters<typeof coordinatesToText>[0]>;
 
 /**
  * Latitude and longitude as a text that `textToCoordinates` reads back.
@@ -32,7 +40,12 @@ export function coordinatesToText(place: {
   readonly notation?: CoordinateNotation;
   readonly decimals?: number;
 }): string {
-  const { latitudeDeg, longitudeDeg, notation = 'decimal', decimals } = object('place', place);
+  const {
+    latitudeDeg,
+    longitudeDeg,
+    notation = 'decimal',
+    decimals,
+  } = known('place', place, COORDINATES_TO_TEXT_PLACE_KEYS);
   const latitude = inRange(
     'latitudeDeg',
     latitudeDeg,

@@ -1,6 +1,7 @@
 /** Geodetic coordinates to Earth-centred, Earth-fixed ones (WGS 84). */
 
 import { WGS84_ECCENTRICITY_SQUARED_RATIO, WGS84_SEMI_MAJOR_AXIS_KM } from '../constants.js';
+import type { Keys } from '../keys.js';
 import { cosDeg, sinDeg } from '../numeric/angle.js';
 import { checkedStation, type Station } from './station.js';
 
@@ -13,6 +14,8 @@ export interface EcefKm {
   /** Kilometres towards the north pole. */
   readonly zKm: number;
 }
+
+export const ECEF_KM_KEYS = { xKm: true, yKm: true, zKm: true } satisfies Keys<EcefKm>;
 
 /**
  * Earth-fixed position of a station.

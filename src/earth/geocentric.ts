@@ -1,6 +1,7 @@
 /** Geodetic and geocentric latitude, both ways. */
 
-import { finite, inRange, object } from '../errors.js';
+import { finite, inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { cosDeg, DEGREES_PER_RADIAN, sinDeg, wrapLongitudeDeg } from '../numeric/angle.js';
 import { stationToEcef } from './ecef.js';
 import { ecefToStation } from './geodetic.js';
@@ -15,6 +16,12 @@ export interface GeocentricPoint {
   /** Distance from the centre of the Earth in kilometres. */
   readonly radiusKm: number;
 }
+
+const GEOCENTRIC_POINT_KEYS = {
+  geocentricLatitudeDeg: true,
+  longitudeDeg: true,
+  radiusKm: true,
+} satisfies Keys<GeocentricPoint>;
 
 /**
  * Geocentric latitude and radius of a station.
@@ -59,7 +66,11 @@ export function stationToGeocentric(station: Station): GeocentricPoint {
  * ```
  */
 export function geocentricToStation(point: GeocentricPoint): Station {
-  const { geocentricLatitudeDeg, longitudeDeg, radiusKm } = object('point', point);
+  const { geocentricLatitudeDeg, longitudeDeg, radiusKm } = known(
+    'point',
+    point,
+    GEOCENTRIC_POINT_KEYS,
+  );
   const latitude = inRange('geocentricLatitudeDeg', geocentricLatitudeDeg, -90, 90);
   const longitude = wrapLongitudeDeg(finite('longitudeDeg', longitudeDeg));
   const radius = inRange('radiusKm', radiusKm, 6000, 1e6, 'is the radius in kilometres?');

@@ -5,9 +5,11 @@ import {
   WGS84_FLATTENING_RATIO,
   WGS84_SEMI_MAJOR_AXIS_KM,
 } from '../constants.js';
-import { DomainError, finite, object } from '../errors.js';
+import { DomainError, finite } from '../errors.js';
+import { known } from '../keys.js';
 import { DEGREES_PER_RADIAN, wrapLongitudeDeg } from '../numeric/angle.js';
 import type { EcefKm } from './ecef.js';
+import { ECEF_KM_KEYS } from './ecef.js';
 import type { Station } from './station.js';
 
 const SEMI_MINOR_AXIS_KM = WGS84_SEMI_MAJOR_AXIS_KM * (1 - WGS84_FLATTENING_RATIO);
@@ -66,7 +68,7 @@ export function ecefToStation(ecef: EcefKm): Station {
 
 /** The checked point, far enough from the Earth's centre for a latitude to have meaning. */
 function checkedEcef(ecef: EcefKm): EcefKm {
-  const { xKm, yKm, zKm } = object('ecef', ecef);
+  const { xKm, yKm, zKm } = known('ecef', ecef, ECEF_KM_KEYS);
   for (const [name, value] of Object.entries({ xKm, yKm, zKm })) finite(name, value);
   const radiusKm = Math.hypot(xKm, yKm, zKm);
   if (radiusKm >= 6000 && radiusKm <= 1e6) return { xKm, yKm, zKm };

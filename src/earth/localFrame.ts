@@ -1,8 +1,9 @@
 /** The local frame of a station: east, north and up. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { cosDeg, DEGREES_PER_RADIAN, sinDeg } from '../numeric/angle.js';
-import { type EcefKm, stationToEcef } from './ecef.js';
+import { ECEF_KM_KEYS, type EcefKm, stationToEcef } from './ecef.js';
 import { checkedStation, type Station } from './station.js';
 
 /** A point or direction in a station's local frame. */
@@ -14,6 +15,8 @@ export interface EnuKm {
   /** Kilometres along the ellipsoid's normal, up. */
   readonly upKm: number;
 }
+
+const ENU_KM_KEYS = { eastKm: true, northKm: true, upKm: true } satisfies Keys<EnuKm>;
 
 /** A direction and distance in a station's sky; read `kind` first. */
 export type LocalDirection =
@@ -85,7 +88,7 @@ function frameTurn(station: Station): FrameTurn {
  */
 export function ecefToEnu(station: Station, ecef: EcefKm): EnuKm {
   const turn = frameTurn(station);
-  const { xKm, yKm, zKm } = object('ecef', ecef);
+  const { xKm, yKm, zKm } = known('ecef', ecef, ECEF_KM_KEYS);
   const dx = inRange('xKm', xKm, -FARTHEST_KM, FARTHEST_KM) - turn.origin.xKm;
   const dy = inRange('yKm', yKm, -FARTHEST_KM, FARTHEST_KM) - turn.origin.yKm;
   const dz = inRange('zKm', zKm, -FARTHEST_KM, FARTHEST_KM) - turn.origin.zKm;
@@ -149,7 +152,7 @@ export function enuToDirection(enu: EnuKm): LocalDirection {
 }
 
 function checkedEnu(enu: EnuKm): EnuKm {
-  const { eastKm, northKm, upKm } = object('enu', enu);
+  const { eastKm, northKm, upKm } = known('enu', enu, ENU_KM_KEYS);
   return {
     eastKm: inRange('eastKm', eastKm, -FARTHEST_KM, FARTHEST_KM),
     northKm: inRange('northKm', northKm, -FARTHEST_KM, FARTHEST_KM),

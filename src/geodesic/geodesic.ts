@@ -1,7 +1,8 @@
 /** Geodesics on the WGS 84 ellipsoid, through the library `geographiclib-geodesic`. */
 
 import geographiclib from 'geographiclib-geodesic';
-import { finite, inRange, object } from '../errors.js';
+import { finite, inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { wrapAzimuthDeg, wrapLongitudeDeg } from '../numeric/angle.js';
 
 /** A place on the ellipsoid; a station will do, its height is not used. */
@@ -11,6 +12,8 @@ export interface SurfacePlace {
   /** Longitude in degrees, east positive, any turn. */
   readonly longitudeDeg: number;
 }
+
+const SURFACE_PLACE_KEYS = { latitudeDeg: true, longitudeDeg: true } satisfies Keys<SurfacePlace>;
 
 /** The shortest line between two places; read `kind` first. */
 export type GeodesicLine =
@@ -82,6 +85,10 @@ export interface GeodesicEnd {
   readonly returnAzimuthDeg: number;
 }
 
+const GEODESIC_END_LINE_KEYS = { azimuthDeg: true, distanceKm: true } satisfies Keys<
+  Parameters<typeof geodesicEnd>[1]
+>;
+
 /**
  * The place at a distance and bearing from another, along the ellipsoid.
  *
@@ -103,7 +110,7 @@ export function geodesicEnd(
   line: { readonly azimuthDeg: number; readonly distanceKm: number },
 ): GeodesicEnd {
   const start = checkedPlace('from', from);
-  const { azimuthDeg, distanceKm } = object('line', line);
+  const { azimuthDeg, distanceKm } = known('line', line, GEODESIC_END_LINE_KEYS);
   const end = geographiclib.Geodesic.WGS84.Direct(
     start.latitudeDeg,
     start.longitudeDeg,
@@ -118,7 +125,7 @@ export function geodesicEnd(
 }
 
 function checkedPlace(name: string, place: SurfacePlace): SurfacePlace {
-  const { latitudeDeg, longitudeDeg } = object(name, place);
+  const { latitudeDeg, longitudeDeg } = known(name, place, SURFACE_PLACE_KEYS);
   return {
     latitudeDeg: inRange(`${name}.latitudeDeg`, latitudeDeg, -90, 90, SWAPPED),
     longitudeDeg: wrapLongitudeDeg(finite(`${name}.longitudeDeg`, longitudeDeg)),

@@ -1,7 +1,8 @@
 /** The Military Grid Reference System, through the library `mgrs`. */
 
 import * as loaded from 'mgrs';
-import { DomainError, finite, inRange, object } from '../errors.js';
+import { DomainError, finite, inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { cosDeg, turnDeg, wrapLongitudeDeg } from '../numeric/angle.js';
 import type { GridCell } from './cell.js';
 
@@ -11,6 +12,12 @@ const library: Pick<typeof loaded, 'forward' | 'inverse'> =
 
 /** Digits of easting and of northing; 5 is a cell of 1 m, 0 one of 100 km. */
 export type MgrsDigits = 0 | 1 | 2 | 3 | 4 | 5;
+
+const COORDINATES_TO_MGRS_PLACE_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  digits: true,
+} satisfies Keys<Parameters<typeof coordinatesToMgrs>[0]>;
 
 /**
  * MGRS reference of a place.
@@ -32,7 +39,11 @@ export function coordinatesToMgrs(place: {
   readonly longitudeDeg: number;
   readonly digits?: MgrsDigits;
 }): string {
-  const { latitudeDeg, longitudeDeg, digits = 5 } = object('place', place);
+  const {
+    latitudeDeg,
+    longitudeDeg,
+    digits = 5,
+  } = known('place', place, COORDINATES_TO_MGRS_PLACE_KEYS);
   const latitude = inRange('latitudeDeg', latitudeDeg, -80, 84, 'is the place in a polar region?');
   const longitude = wrapLongitudeDeg(finite('longitudeDeg', longitudeDeg));
   if (![0, 1, 2, 3, 4, 5].includes(digits)) {

@@ -2,6 +2,7 @@
 
 import openLocationCode from 'open-location-code-typescript';
 import { DomainError, finite, inRange, object } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
 import type { GridCell } from './cell.js';
 
@@ -93,6 +94,10 @@ export function plusCodeToCoordinates(
   };
 }
 
+const RECOVERED_NEAR_KEYS = { latitudeDeg: true, longitudeDeg: true } satisfies Keys<
+  Parameters<typeof recovered>[1]
+>;
+
 function recovered(
   text: string,
   near: { readonly latitudeDeg: number; readonly longitudeDeg: number } | undefined,
@@ -105,7 +110,7 @@ function recovered(
       allowed: 'a place near the short code',
     });
   }
-  const { latitudeDeg, longitudeDeg } = object('near', near);
+  const { latitudeDeg, longitudeDeg } = known('near', near, RECOVERED_NEAR_KEYS);
   return library.recoverNearest(
     text,
     inRange('near.latitudeDeg', latitudeDeg, -90, 90, 'were latitude and longitude swapped?'),

@@ -1,6 +1,7 @@
 /** Declination for columns of stations and dates. */
 
-import { finite, inRange, object } from '../errors.js';
+import { finite, inRange } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { DEGREES_PER_RADIAN, wrapLongitudeDeg } from '../numeric/angle.js';
 import { type Column, inRow, outColumn, rowCount } from '../numeric/columns.js';
 import { declinationStandardUncertaintyDeg, YEAR_SLIP } from './field.js';
@@ -18,6 +19,13 @@ export interface DeclinationBatchInput {
   readonly decimalYear: Column;
 }
 
+const DECLINATION_BATCH_INPUT_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  heightM: true,
+  decimalYear: true,
+} satisfies Keys<DeclinationBatchInput>;
+
 /** Columns of {@link declinationBatch}. */
 export interface DeclinationColumns {
   /** Declination in degrees, east positive, (-180, 180]. */
@@ -27,6 +35,12 @@ export interface DeclinationColumns {
   /** Intensity of the horizontal part in nanotesla; below 2000 no compass works, below 6000 hardly any. */
   readonly horizontalIntensityNt: Float64Array;
 }
+
+const DECLINATION_BATCH_OUT_KEYS = {
+  declinationDeg: true,
+  declinationStandardUncertaintyDeg: true,
+  horizontalIntensityNt: true,
+} satisfies Keys<NonNullable<Parameters<typeof declinationBatch>[1]>>;
 
 /**
  * Declination, its uncertainty and the horizontal intensity for many places and dates.
@@ -54,9 +68,13 @@ export function declinationBatch(
   input: DeclinationBatchInput,
   out: Partial<DeclinationColumns> = {},
 ): DeclinationColumns {
-  const { latitudeDeg, longitudeDeg, heightM, decimalYear } = object('input', input);
+  const { latitudeDeg, longitudeDeg, heightM, decimalYear } = knownOnly(
+    'input',
+    input,
+    DECLINATION_BATCH_INPUT_KEYS,
+  );
   const rows = rowCount({ latitudeDeg, longitudeDeg, heightM, decimalYear });
-  const given = object('out', out);
+  const given = known('out', out, DECLINATION_BATCH_OUT_KEYS);
   const declinations = outColumn('out.declinationDeg', given.declinationDeg, rows);
   const uncertainties = outColumn(
     'out.declinationStandardUncertaintyDeg',

@@ -1,7 +1,8 @@
 /** Orbital elements as they are handed round: CCSDS Orbit Mean-Elements Messages and two-line element sets. */
 
 import { twoline2satrec } from 'satellite.js';
-import { DomainError, inRange, object } from '../errors.js';
+import { DomainError, inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { DEGREES_PER_RADIAN } from '../numeric/angle.js';
 import { epochMsToIso, instantToEpochMs } from '../numeric/instant.js';
 import { ommFields } from './ommText.js';
@@ -26,9 +27,20 @@ export interface OrbitalElements {
   readonly dragTermPerEarthRadius: number;
 }
 
+const ORBITAL_ELEMENTS_KEYS = {
+  epoch: true,
+  meanMotionRevPerDay: true,
+  eccentricityRatio: true,
+  inclinationDeg: true,
+  ascendingNodeDeg: true,
+  argumentOfPerigeeDeg: true,
+  meanAnomalyDeg: true,
+  dragTermPerEarthRadius: true,
+} satisfies Keys<OrbitalElements>;
+
 /** Checks elements; the path goes before each field's name. */
 export function checkedElements(elements: OrbitalElements, path = 'elements.'): OrbitalElements {
-  const given = object('elements', elements);
+  const given = known('elements', elements, ORBITAL_ELEMENTS_KEYS);
   const angle = (field: 'ascendingNodeDeg' | 'argumentOfPerigeeDeg' | 'meanAnomalyDeg'): number =>
     inRange(`${path}${field}`, given[field], -360, 360);
   return {

@@ -4,7 +4,8 @@ import { eciToEcf, gstime, json2satrec, propagate } from 'satellite.js';
 import type { EcefKm } from '../earth/ecef.js';
 import { checkedStation } from '../earth/internal.js';
 import type { Station } from '../earth/station.js';
-import { DomainError, inRange, object } from '../errors.js';
+import { DomainError, inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { atan2Deg } from '../numeric/angle.js';
 import { epochMsToIso, type Instant, instantToEpochMs } from '../numeric/instant.js';
 import type { LookAngles } from '../pointing/look/lookAngles.js';
@@ -53,6 +54,14 @@ export interface SatelliteTrackInput {
   /** Step in minutes, 0.1 to 1440; 15 when left out; at most 2000 steps. */
   readonly stepMin?: number;
 }
+
+const SATELLITE_TRACK_INPUT_KEYS = {
+  elements: true,
+  station: true,
+  from: true,
+  lengthH: true,
+  stepMin: true,
+} satisfies Keys<SatelliteTrackInput>;
 
 /** One point of a track. */
 export interface SatelliteTrackPoint {
@@ -113,7 +122,7 @@ export type SatelliteTrack =
  * ```
  */
 export function satelliteTrack(input: SatelliteTrackInput): SatelliteTrack {
-  const given = object('input', input);
+  const given = knownOnly('input', input, SATELLITE_TRACK_INPUT_KEYS);
   const elements = checkedElements(given.elements);
   const station = checkedStation(given.station);
   const fromMs = instantToEpochMs('from', given.from);
@@ -158,6 +167,12 @@ export interface SatelliteLookAnglesInput {
   readonly instant: Instant;
 }
 
+const SATELLITE_LOOK_ANGLES_INPUT_KEYS = {
+  elements: true,
+  station: true,
+  instant: true,
+} satisfies Keys<SatelliteLookAnglesInput>;
+
 /** Look angles of a satellite at an instant; read `kind` first. */
 export type SatelliteLookAngles = LookAngles | { readonly kind: 'no-position' };
 
@@ -178,7 +193,7 @@ export type SatelliteLookAngles = LookAngles | { readonly kind: 'no-position' };
  * ```
  */
 export function satelliteLookAngles(input: SatelliteLookAnglesInput): SatelliteLookAngles {
-  const given = object('input', input);
+  const given = knownOnly('input', input, SATELLITE_LOOK_ANGLES_INPUT_KEYS);
   const elements = checkedElements(given.elements);
   const station = checkedStation(given.station);
   const ecef = motionOf(elements)(instantToEpochMs('instant', given.instant));

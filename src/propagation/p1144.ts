@@ -4,7 +4,8 @@
  * Bilinear between four nodes for most maps, bicubic between sixteen for the height of the ground.
  */
 
-import { DomainError, finite, inRange, object } from '../errors.js';
+import { DomainError, finite, inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 
 /**
  * A map of the whole Earth. Row 0 is latitude +90 and rows step southward to -90; column 0 is longitude
@@ -19,6 +20,8 @@ export interface GlobalMap {
   readonly values: ArrayLike<number>;
 }
 
+const GLOBAL_MAP_KEYS = { rows: true, columns: true, values: true } satisfies Keys<GlobalMap>;
+
 /** A place on the map. */
 export interface MapPlace {
   /** Latitude in degrees, north positive, -90 to 90. */
@@ -26,6 +29,8 @@ export interface MapPlace {
   /** Longitude in degrees, east positive, any turn. */
   readonly longitudeDeg: number;
 }
+
+const MAP_PLACE_KEYS = { latitudeDeg: true, longitudeDeg: true } satisfies Keys<MapPlace>;
 
 /** Where a place falls in a grid: north-west node of its cell and the parts of the cell beyond it. */
 export interface MapCell {
@@ -37,7 +42,7 @@ export interface MapCell {
 
 /** Checked place; longitude brought to [0, 360) east of the date line. */
 function checkedPlace(place: MapPlace): { readonly southDeg: number; readonly eastDeg: number } {
-  const { latitudeDeg, longitudeDeg } = object('place', place);
+  const { latitudeDeg, longitudeDeg } = known('place', place, MAP_PLACE_KEYS);
   const latitude = inRange(
     'latitudeDeg',
     latitudeDeg,
@@ -51,7 +56,7 @@ function checkedPlace(place: MapPlace): { readonly southDeg: number; readonly ea
 
 /** Throws where a map's size and its values do not fit; returns the map. */
 export function checkedMap(parameter: string, map: GlobalMap): GlobalMap {
-  const { rows, columns, values } = object(parameter, map);
+  const { rows, columns, values } = known(parameter, map, GLOBAL_MAP_KEYS);
   for (const [name, count] of [
     ['rows', rows],
     ['columns', columns],

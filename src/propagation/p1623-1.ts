@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.1623-1 (03/2005): how long fades last and how many there are. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { normalExceedance } from '../numeric/normal.js';
 import { checkedFrequencyGHz, checkedRaisedElevationDeg, namesOutside } from './inputs.js';
 
@@ -17,6 +18,14 @@ export interface FadeDurationInput {
   /** Time in a period (an average year) during which the attenuation is exceeded, seconds. */
   readonly totalFadeTimeS: number;
 }
+
+const FADE_DURATION_INPUT_KEYS = {
+  frequencyGHz: true,
+  elevationDeg: true,
+  attenuationDb: true,
+  durationS: true,
+  totalFadeTimeS: true,
+} satisfies Keys<FadeDurationInput>;
 
 /** Duration and number of fades with their terms. */
 export interface FadeDuration {
@@ -69,7 +78,7 @@ export interface FadeDuration {
  * ```
  */
 export function fadeDuration(input: FadeDurationInput): FadeDuration {
-  object('input', input);
+  known('input', input, FADE_DURATION_INPUT_KEYS);
   const f = checkedFrequencyGHz(input.frequencyGHz);
   const elevationDeg = checkedRaisedElevationDeg(input.elevationDeg);
   const attenuationDb = inRange('attenuationDb', input.attenuationDb, 1e-3, 1e4);

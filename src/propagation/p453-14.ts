@@ -1,6 +1,7 @@
 /** ITU-R P.453-14: the wet term of the surface refractivity, from its map or from temperature and vapour pressure. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { type GlobalMap, type MapPlace, mapValue } from './p1144.js';
 
 /** Wet term of the radio refractivity. */
@@ -10,6 +11,11 @@ export interface WetRefractivity {
   /** Wet term of the radio refractivity, N-units (parts per million of the refractive index). */
   readonly wetRefractivityNUnits: number;
 }
+
+const WET_REFRACTIVITY_AIR_KEYS = {
+  temperatureK: true,
+  waterVapourPressureHpa: true,
+} satisfies Keys<Parameters<typeof wetRefractivity>[0]>;
 
 /**
  * Wet term of the radio refractivity of air (P.453-14).
@@ -30,7 +36,7 @@ export function wetRefractivity(air: {
   readonly temperatureK: number;
   readonly waterVapourPressureHpa: number;
 }): WetRefractivity {
-  const { temperatureK, waterVapourPressureHpa } = object('air', air);
+  const { temperatureK, waterVapourPressureHpa } = knownOnly('air', air, WET_REFRACTIVITY_AIR_KEYS);
   const kelvin = inRange('temperatureK', temperatureK, 150, 400, 'is the temperature in kelvin?');
   const pressure = inRange('waterVapourPressureHpa', waterVapourPressureHpa, 0, 500);
   return {

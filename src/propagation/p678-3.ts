@@ -4,7 +4,8 @@
  * Two variances add: a single year is a short sample of correlated minutes, and years differ in climate.
  */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 
 /** Year-to-year spread of a long-term percentage. */
 export interface YearToYear {
@@ -50,6 +51,10 @@ function correlationSum(b: number): number {
   return 1 + 2 * sum;
 }
 
+const YEAR_TO_YEAR_INPUT_KEYS = { exceededPercent: true, climaticRatio: true } satisfies Keys<
+  Parameters<typeof yearToYear>[0]
+>;
+
 /**
  * Standard deviation of single years about a long-term percentage of time (P.678-3).
  *
@@ -69,7 +74,7 @@ export function yearToYear(input: {
   readonly exceededPercent: number;
   readonly climaticRatio: number;
 }): YearToYear {
-  object('input', input);
+  knownOnly('input', input, YEAR_TO_YEAR_INPUT_KEYS);
   const exceededPercent = inRange('exceededPercent', input.exceededPercent, 0.0001, 50);
   const climaticRatio = inRange('climaticRatio', input.climaticRatio, 0, 2);
   const part = exceededPercent / 100;

@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.834-9, section 4: loss by the spreading of the beam in the falling refractive index. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { namesOutside } from './inputs.js';
 
 /** Loss by beam spreading with its terms. */
@@ -14,6 +15,10 @@ export interface BeamSpreadingLoss {
   /** Names of inputs outside the stated range (0 to 10 degrees, 0 to 3 km). */
   readonly outsideStatedRange: readonly string[];
 }
+
+const BEAM_SPREADING_LOSS_INPUT_KEYS = { elevationDeg: true, heightM: true } satisfies Keys<
+  Parameters<typeof beamSpreadingLoss>[0]
+>;
 
 /**
  * Loss by beam spreading at low elevation: the air bends the lower rays more than the upper ones, so the beam widens.
@@ -36,7 +41,7 @@ export function beamSpreadingLoss(input: {
   readonly elevationDeg: number;
   readonly heightM: number;
 }): BeamSpreadingLoss {
-  object('input', input);
+  knownOnly('input', input, BEAM_SPREADING_LOSS_INPUT_KEYS);
   const e = inRange(
     'elevationDeg',
     input.elevationDeg,

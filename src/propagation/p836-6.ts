@@ -4,6 +4,7 @@
  */
 
 import { inRange, object } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { betweenPercents, blend } from './mapsByPercent.js';
 import { checkedMap, type GlobalMap, type MapPlace, mapCell, mapValueBicubic } from './p1144.js';
 
@@ -18,6 +19,13 @@ export interface WaterVapourMaps {
   /** Scale height of water vapour, km. */
   readonly scaleHeight: GlobalMap;
 }
+
+const WATER_VAPOUR_MAPS_KEYS = {
+  exceededPercent: true,
+  surfaceDensity: true,
+  totalColumn: true,
+  scaleHeight: true,
+} satisfies Keys<WaterVapourMaps>;
 
 /** Water vapour at a station, exceeded for a percentage of an average year. */
 export interface WaterVapour {
@@ -44,6 +52,15 @@ export interface WaterVapourInput extends MapPlace {
   /** Altitude to which the maps refer, km (the 0.5 degree map of P.1511-1). */
   readonly mapAltitude: GlobalMap;
 }
+
+const WATER_VAPOUR_INPUT_KEYS = {
+  heightM: true,
+  exceededPercent: true,
+  maps: true,
+  mapAltitude: true,
+  latitudeDeg: true,
+  longitudeDeg: true,
+} satisfies Keys<WaterVapourInput>;
 
 /** Both quantities for one percentage: each of the four nodes is brought to the station's height, then bilinear. */
 function atOnePercent(input: WaterVapourInput, index: number): readonly [number, number] {
@@ -105,9 +122,11 @@ function atOnePercent(input: WaterVapourInput, index: number): readonly [number,
  * ```
  */
 export function waterVapour(input: WaterVapourInput): WaterVapour {
-  const { maps, exceededPercent, heightM } = object('input', input);
+  const { maps, exceededPercent, heightM } = known('input', input, WATER_VAPOUR_INPUT_KEYS);
   inRange('heightM', heightM, -1000, 100000, 'is it in feet?');
-  const percents = object('maps', maps).map((entry) => object('maps', entry).exceededPercent);
+  const percents = object('maps', maps).map(
+    (entry) => known('maps', entry, WATER_VAPOUR_MAPS_KEYS).exceededPercent,
+  );
   const { below, above, ratio, outside } = betweenPercents('maps', percents, exceededPercent);
   const [surface, total] = atOnePercent(input, below);
   const [surfaceAbove, totalAbove] = ratio === 0 ? [surface, total] : atOnePercent(input, above);

@@ -6,7 +6,8 @@
  * with temperature; the year is the mixture of its months.
  */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { normalExceedance, normalExceedanceQuantile } from '../numeric/normal.js';
 import { bracketedRoot } from '../numeric/root.js';
 import { twelve } from './twelveMonths.js';
@@ -18,6 +19,11 @@ export interface MonthlyNormals {
   /** Mean surface temperature of each of the twelve months in kelvin, 170 to 340. */
   readonly monthlyTemperatureK: ArrayLike<number>;
 }
+
+const MONTHLY_NORMALS_KEYS = {
+  monthlyRainMm: true,
+  monthlyTemperatureK: true,
+} satisfies Keys<MonthlyNormals>;
 
 /** What a month contributes, in the order of the recommendation. */
 export interface RainMonth {
@@ -86,7 +92,7 @@ function rainMonth(totalMm: number, temperatureK: number, days: number): RainMon
  * ```
  */
 export function rainProbability(normals: MonthlyNormals): RainProbability {
-  const { monthlyRainMm, monthlyTemperatureK } = object('normals', normals);
+  const { monthlyRainMm, monthlyTemperatureK } = known('normals', normals, MONTHLY_NORMALS_KEYS);
   const totals = twelve('monthlyRainMm', monthlyRainMm, 0, 5000, 'is the rainfall in millimetres?');
   const temperatures = twelve(
     'monthlyTemperatureK',

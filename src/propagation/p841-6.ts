@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.841-6 (08/2019): percentages of an average year and of its worst month. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { checkedPercent, namesOutside } from './inputs.js';
 
 /** How the worst month departs from the year at a place; the values for planning anywhere where not given. */
@@ -10,6 +11,8 @@ export interface WorstMonthClimate {
   /** Parameter beta, 0 to 0.5; 0.13 for planning anywhere. */
   readonly beta: number;
 }
+
+const WORST_MONTH_CLIMATE_KEYS = { q1: true, beta: true } satisfies Keys<WorstMonthClimate>;
 
 /** A percentage of the year beside that of its worst month. */
 export interface WorstMonth {
@@ -28,7 +31,7 @@ export interface WorstMonth {
 const GLOBAL: WorstMonthClimate = { q1: 2.85, beta: 0.13 };
 
 function checkedClimate(climate: WorstMonthClimate): WorstMonthClimate {
-  object('climate', climate);
+  known('climate', climate, WORST_MONTH_CLIMATE_KEYS);
   return {
     q1: inRange('climate.q1', climate.q1, 1, 12),
     beta: inRange('climate.beta', climate.beta, 0, 0.5),

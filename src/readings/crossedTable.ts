@@ -1,6 +1,7 @@
 /** Readings by site and unit as counts and sums, with the sites taken out of the equations. */
 
-import { DomainError, finite, object } from '../errors.js';
+import { DomainError, finite } from '../errors.js';
+import { known } from '../keys.js';
 
 /** One reading of a unit (receiving unit, instrument) at a site. */
 export interface SiteReading {
@@ -49,7 +50,7 @@ export function crossedTable(readings: readonly SiteReading[]): CrossedTable {
     return index.size - 1;
   };
   const cells = readings.map((reading, row) => {
-    const at = object(`readings[${row}]`, reading);
+    const at = known(`readings[${row}]`, reading, { site: true, unit: true, valueDb: true });
     return {
       site: place(siteIndex, text(`readings[${row}].site`, at.site)),
       unit: place(unitIndex, text(`readings[${row}].unit`, at.unit)),

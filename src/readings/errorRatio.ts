@@ -1,6 +1,7 @@
 /** Bit and symbol errors before any correction, for the two plain modulations of satellite carriers. */
 
-import { inRange, object, oneOf, positive } from '../errors.js';
+import { inRange, oneOf, positive } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 import { gaussLegendre } from '../numeric/gaussLegendre.js';
 import { normalExceedance } from '../numeric/normal.js';
@@ -13,6 +14,12 @@ export interface EnergyRatios {
   /** Eb/N0 in dB: energy of an information bit. */
   readonly bitEnergyToNoiseDb: number;
 }
+
+const ENERGY_RATIOS_CARRIER_KEYS = {
+  carrierToDensityDbHz: true,
+  symbolRateMBd: true,
+  informationBitsPerSymbol: true,
+} satisfies Keys<Parameters<typeof energyRatios>[0]>;
 
 /**
  * Es/N0 and Eb/N0 from C/N0.
@@ -38,7 +45,7 @@ export function energyRatios(carrier: {
   readonly symbolRateMBd: number;
   readonly informationBitsPerSymbol: number;
 }): EnergyRatios {
-  const given = object('carrier', carrier);
+  const given = known('carrier', carrier, ENERGY_RATIOS_CARRIER_KEYS);
   const symbolEnergyToNoiseDb =
     inRange('carrierToDensityDbHz', given.carrierToDensityDbHz, -100, 200) -
     ratioToDb(1e6 * positive('symbolRateMBd', given.symbolRateMBd));
@@ -90,6 +97,10 @@ function wrongBits(modulation: 'qpsk' | '8psk', energy: number): number {
   return (2 * normalExceedance(Math.sqrt(6 * energy) * Math.sin(Math.PI / 8))) / 3;
 }
 
+const BIT_ERROR_RATIO_CARRIER_KEYS = { modulation: true, bitEnergyToNoiseDb: true } satisfies Keys<
+  Parameters<typeof bitErrorRatio>[0]
+>;
+
 /**
  * Ratio of wrong bits before any correction of errors, Gray mapping, coherent receiver, noise alone.
  *
@@ -109,13 +120,17 @@ export function bitErrorRatio(carrier: {
   readonly modulation: 'qpsk' | '8psk';
   readonly bitEnergyToNoiseDb: number;
 }): number {
-  const given = object('carrier', carrier);
+  const given = known('carrier', carrier, BIT_ERROR_RATIO_CARRIER_KEYS);
   const modulation = oneOf('modulation', given.modulation, ['qpsk', '8psk']);
   return wrongBits(
     modulation,
     dbToRatio(inRange('bitEnergyToNoiseDb', given.bitEnergyToNoiseDb, -20, 20)),
   );
 }
+
+const BIT_ENERGY_FOR_ERRORS_ERRORS_KEYS = { modulation: true, bitErrorRatio: true } satisfies Keys<
+  Parameters<typeof bitEnergyForErrors>[0]
+>;
 
 /**
  * Eb/N0 in dB at which a modulation has a ratio of wrong bits before correction.
@@ -133,7 +148,7 @@ export function bitEnergyForErrors(errors: {
   readonly modulation: 'qpsk' | '8psk';
   readonly bitErrorRatio: number;
 }): number {
-  const given = object('errors', errors);
+  const given = knownOnly('errors', errors, BIT_ENERGY_FOR_ERRORS_ERRORS_KEYS);
   const modulation = oneOf('modulation', given.modulation, ['qpsk', '8psk']);
   const wanted = Math.log(inRange('bitErrorRatio', given.bitErrorRatio, 1e-30, 0.1));
   const solved = bracketedRoot((db) => Math.log(wrongBits(modulation, dbToRatio(db))) - wanted, {
@@ -144,6 +159,11 @@ export function bitEnergyForErrors(errors: {
   // The curve falls without a step over the whole interval, so the ends always bracket the answer.
   return solved as number;
 }
+
+const IMPLEMENTATION_LOSS_NEED_KEYS = {
+  idealSymbolEnergyToNoiseDb: true,
+  neededSymbolEnergyToNoiseDb: true,
+} satisfies Keys<Parameters<typeof implementationLoss>[0]>;
 
 /**
  * Implementation loss of a chain and the error power that makes it.
@@ -163,7 +183,7 @@ export function implementationLoss(need: {
   readonly idealSymbolEnergyToNoiseDb: number;
   readonly neededSymbolEnergyToNoiseDb: number;
 }): { readonly lossDb: number; readonly errorBelowCarrierDb: number } {
-  const given = object('need', need);
+  const given = knownOnly('need', need, IMPLEMENTATION_LOSS_NEED_KEYS);
   const idealDb = inRange('idealSymbolEnergyToNoiseDb', given.idealSymbolEnergyToNoiseDb, -20, 40);
   const neededDb = inRange(
     'neededSymbolEnergyToNoiseDb',

@@ -1,6 +1,7 @@
 /** Modulation error ratio (MER): its definition, and the ceilings that keep an instrument from showing more. */
 
-import { DomainError, finite, inRange, object } from '../errors.js';
+import { DomainError, finite, inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 
 /** Ideal and received points of a constellation. */
@@ -53,7 +54,12 @@ export function modulationError(points: readonly ConstellationPoint[]): Modulati
   let signal = 0;
   let error = 0;
   points.forEach((point, index) => {
-    const at = object(`points[${index}]`, point);
+    const at = known(`points[${index}]`, point, {
+      idealI: true,
+      idealQ: true,
+      receivedI: true,
+      receivedQ: true,
+    });
     const idealI = finite(`points[${index}].idealI`, at.idealI);
     const idealQ = finite(`points[${index}].idealQ`, at.idealQ);
     const errorI = finite(`points[${index}].receivedI`, at.receivedI) - idealI;
@@ -81,6 +87,12 @@ export interface MerReading {
   readonly standardUncertaintyDb?: number;
 }
 
+const MER_READING_KEYS = {
+  valueDb: true,
+  ceilingDb: true,
+  standardUncertaintyDb: true,
+} satisfies Keys<MerReading>;
+
 /**
  * MER in dB that an instrument with a ceiling shows for an Es/N0: the error powers add.
  *
@@ -93,7 +105,7 @@ export interface MerReading {
  * ```
  */
 export function shownMer(reading: MerReading): number {
-  const given = object('reading', reading);
+  const given = known('reading', reading, MER_READING_KEYS);
   const value = dbToRatio(-inRange('valueDb', given.valueDb, -20, 60));
   return -ratioToDb(value + dbToRatio(-inRange('ceilingDb', given.ceilingDb, 0, 80)));
 }
@@ -127,7 +139,7 @@ export type SymbolEnergyFromMer =
  * ```
  */
 export function symbolEnergyFromMer(reading: MerReading): SymbolEnergyFromMer {
-  const given = object('reading', reading);
+  const given = known('reading', reading, MER_READING_KEYS);
   const valueDb = inRange('valueDb', given.valueDb, -20, 60);
   const ceilingDb = inRange('ceilingDb', given.ceilingDb, 0, 80);
   const u = inRange('standardUncertaintyDb', given.standardUncertaintyDb ?? 0, 0, 10);

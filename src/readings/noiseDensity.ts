@@ -1,6 +1,7 @@
 /** Noise density and the power of a carrier from what a spectrum display shows at its marker. */
 
-import { inRange, object, oneOf, positive } from '../errors.js';
+import { inRange, oneOf, positive } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { ratioToDb } from '../numeric/decibel.js';
 import { exponentialIntegral } from '../numeric/exponentialIntegral.js';
 
@@ -39,6 +40,8 @@ export type ResolutionFilter =
       readonly stages: number;
     };
 
+const RESOLUTION_FILTER_KEYS = { kind: true, stages: true } satisfies Keys<ResolutionFilter>;
+
 /**
  * Noise bandwidth of a resolution filter over its 3 dB bandwidth, 1 to 1.58: 1.0645 for a Gaussian filter.
  *
@@ -52,7 +55,7 @@ export type ResolutionFilter =
  * ```
  */
 export function noiseBandwidthRatio(filter: ResolutionFilter): number {
-  const given = object('filter', filter);
+  const given = knownOnly('filter', filter, RESOLUTION_FILTER_KEYS);
   oneOf('kind', given.kind, ['gaussian', 'tuned-stages']);
   if (given.kind === 'gaussian') return Math.sqrt(Math.PI / (4 * Math.LN2));
   const n = Math.round(inRange('stages', given.stages, 1, 10));
@@ -75,6 +78,13 @@ export interface MarkerReading {
   readonly average?: DisplayAverage;
 }
 
+const MARKER_READING_KEYS = {
+  markerDbm: true,
+  resolutionBandwidthMHz: true,
+  noiseBandwidthRatio: true,
+  average: true,
+} satisfies Keys<MarkerReading>;
+
 /**
  * Power density in dBm per hertz of noise, or of the flat top of a digital carrier (which is noise to a display).
  *
@@ -89,7 +99,7 @@ export interface MarkerReading {
  * ```
  */
 export function spectralDensity(reading: MarkerReading): number {
-  const given = object('reading', reading);
+  const given = known('reading', reading, MARKER_READING_KEYS);
   const bandwidthHz = 1e6 * positive('resolutionBandwidthMHz', given.resolutionBandwidthMHz);
   const ratio = inRange(
     'noiseBandwidthRatio',
@@ -103,6 +113,14 @@ export function spectralDensity(reading: MarkerReading): number {
     displayedNoiseTooLowDb(given.average ?? 'power')
   );
 }
+
+const CARRIER_POWER_READING_KEYS = {
+  markerDbm: true,
+  resolutionBandwidthMHz: true,
+  noiseBandwidthRatio: true,
+  average: true,
+  symbolRateMBd: true,
+} satisfies Keys<Parameters<typeof carrierPower>[0]>;
 
 /**
  * Power in dBm of a digital carrier from the density of its flat top: density + 10 log10(symbol rate).
@@ -119,9 +137,13 @@ export function spectralDensity(reading: MarkerReading): number {
  * ```
  */
 export function carrierPower(reading: MarkerReading & { readonly symbolRateMBd: number }): number {
-  const given = object('reading', reading);
+  const given = known('reading', reading, CARRIER_POWER_READING_KEYS);
   return spectralDensity(given) + ratioToDb(1e6 * positive('symbolRateMBd', given.symbolRateMBd));
 }
+
+const NARROW_METER_DB_METER_KEYS = { bandwidthMHz: true, symbolRateMBd: true } satisfies Keys<
+  Parameters<typeof narrowMeterDb>[0]
+>;
 
 /**
  * How much to add in dB to a meter that reads the flat top of a carrier in a bandwidth narrower than the carrier.
@@ -139,7 +161,7 @@ export function narrowMeterDb(meter: {
   readonly bandwidthMHz: number;
   readonly symbolRateMBd: number;
 }): number {
-  const given = object('meter', meter);
+  const given = knownOnly('meter', meter, NARROW_METER_DB_METER_KEYS);
   const symbolRate = positive('symbolRateMBd', given.symbolRateMBd);
   const bandwidth = inRange(
     'bandwidthMHz',

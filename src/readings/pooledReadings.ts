@@ -1,6 +1,7 @@
 /** Several readings of one quantity, each with its own uncertainty, made into one. */
 
-import { DomainError, finite, object, positive } from '../errors.js';
+import { DomainError, finite, positive } from '../errors.js';
+import { known } from '../keys.js';
 
 /** A reading with its standard uncertainty. */
 export interface UncertainReading {
@@ -33,7 +34,7 @@ function checked(readings: readonly UncertainReading[]): UncertainReading[] {
       allowed: 'an array of at least 2 readings',
     });
   return readings.map((reading, index) => {
-    const at = object(`readings[${index}]`, reading);
+    const at = known(`readings[${index}]`, reading, { valueDb: true, standardUncertaintyDb: true });
     return {
       valueDb: finite(`readings[${index}].valueDb`, at.valueDb),
       standardUncertaintyDb: positive(

@@ -1,6 +1,7 @@
 /** From a reading of signal plus noise to the signal, and when the reading only says "at most". */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 
 /** A level read with the signal on, and the level read with the signal away, in the same bandwidth. */
@@ -12,6 +13,12 @@ export interface SignalPlusNoise {
   /** Standard uncertainty of the difference of the two readings in dB, 0 to 10; default 0.2. */
   readonly standardUncertaintyDb?: number;
 }
+
+const SIGNAL_PLUS_NOISE_KEYS = {
+  signalPlusNoiseDbm: true,
+  noiseDbm: true,
+  standardUncertaintyDb: true,
+} satisfies Keys<SignalPlusNoise>;
 
 /** What the two readings say; read `kind` first. */
 export type SignalAlone =
@@ -57,7 +64,7 @@ const FACTOR = 1.6448536269514722;
  * ```
  */
 export function signalWithoutNoise(readings: SignalPlusNoise): SignalAlone {
-  const given = object('readings', readings);
+  const given = knownOnly('readings', readings, SIGNAL_PLUS_NOISE_KEYS);
   const totalDbm = inRange('signalPlusNoiseDbm', given.signalPlusNoiseDbm, -200, 60);
   const noiseDbm = inRange('noiseDbm', given.noiseDbm, -200, 60);
   const u = inRange('standardUncertaintyDb', given.standardUncertaintyDb ?? 0.2, 0, 10);

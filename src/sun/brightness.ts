@@ -1,7 +1,8 @@
 /** Radio brightness of the Sun. */
 
 import { BOLTZMANN_J_PER_K, SPEED_OF_LIGHT_M_PER_S } from '../constants.js';
-import { inRange, object, oneOf } from '../errors.js';
+import { inRange, oneOf } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 
 /** How active the Sun is, by its flux density at a wavelength of 10.7 cm: 67, 120 or 220 solar flux units. */
 export type SolarActivity = 'quiet' | 'moderate' | 'active';
@@ -44,6 +45,10 @@ const QUIET_FLUX_UNITS = 67;
 /** Solid angle of the disc at mean distance: pi (0.5331/2 degree)^2 in steradians. */
 const DISC_STERADIANS = Math.PI * ((0.5331 / 2) * (Math.PI / 180)) ** 2;
 
+const SOLAR_BRIGHTNESS_INPUT_KEYS = { frequencyGHz: true, activity: true } satisfies Keys<
+  Parameters<typeof solarBrightness>[0]
+>;
+
 /**
  * Brightness temperature of the Sun over its visible disc.
  *
@@ -68,7 +73,7 @@ export function solarBrightness(input: {
   readonly frequencyGHz: number;
   readonly activity?: SolarActivity;
 }): SolarBrightness {
-  const { frequencyGHz, activity } = object('input', input);
+  const { frequencyGHz, activity } = knownOnly('input', input, SOLAR_BRIGHTNESS_INPUT_KEYS);
   const frequency = inRange('frequencyGHz', frequencyGHz, 0.5, 100, 'is the frequency in GHz?');
   const level = oneOf('activity', activity ?? 'quiet', ['quiet', 'moderate', 'active']);
   const quietTemperatureK = quietK(frequency);

@@ -1,6 +1,7 @@
 /** Noise that the solar disc adds to an antenna's. */
 
-import { inRange, object, positive } from '../errors.js';
+import { inRange, positive } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { ratioToDb } from '../numeric/decibel.js';
 
 /** Noise of the Sun in an antenna, in the order of the hand calculation. */
@@ -29,6 +30,15 @@ export interface SunNoiseInput {
   readonly attenuationDb?: number;
 }
 
+const SUN_NOISE_INPUT_KEYS = {
+  separationDeg: true,
+  beamwidthDeg: true,
+  brightnessTemperatureK: true,
+  systemNoiseK: true,
+  angularRadiusDeg: true,
+  attenuationDb: true,
+} satisfies Keys<SunNoiseInput>;
+
 /**
  * Noise rise and loss of C/N with the Sun at an angle from the beam's axis.
  *
@@ -54,7 +64,7 @@ export interface SunNoiseInput {
  * ```
  */
 export function sunNoise(input: SunNoiseInput): SunNoise {
-  const { separationDeg, beamwidthDeg, ...rest } = object('input', input);
+  const { separationDeg, beamwidthDeg, ...rest } = knownOnly('input', input, SUN_NOISE_INPUT_KEYS);
   const separation = inRange('separationDeg', separationDeg, 0, 180);
   const beamwidth = inRange('beamwidthDeg', beamwidthDeg, 0.03, 90);
   const brightnessK = inRange('brightnessTemperatureK', rest.brightnessTemperatureK, 1, 1e9);

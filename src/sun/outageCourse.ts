@@ -1,6 +1,7 @@
 /** The course of one sun outage: loss of C/N against time. */
 
-import { DomainError, inRange, object } from '../errors.js';
+import { DomainError, inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
 import { epochMsToIso, type Instant, instantToEpochMs } from '../numeric/instant.js';
 import { passageOfDay } from './outageGeometry.js';
@@ -18,6 +19,20 @@ export interface SunOutageMoment {
   /** Loss of C/N in decibels. */
   readonly lossDb: number;
 }
+
+const SUN_OUTAGE_COURSE_INPUT_KEYS = {
+  frequencyGHz: true,
+  diameterM: true,
+  beamwidthDeg: true,
+  orbitalLongitudeDeg: true,
+  station: true,
+  systemNoiseK: true,
+  activity: true,
+  attenuationDb: true,
+  near: true,
+  halfSpanMin: true,
+  stepS: true,
+} satisfies Keys<Parameters<typeof sunOutageCourse>[0]>;
 
 /**
  * Loss of C/N from minute to minute around the Sun's passage behind a satellite.
@@ -51,7 +66,11 @@ export function sunOutageCourse(
     readonly stepS?: number;
   },
 ): readonly SunOutageMoment[] {
-  const { near, halfSpanMin, stepS, ...given } = object('input', input);
+  const { near, halfSpanMin, stepS, ...given } = knownOnly(
+    'input',
+    input,
+    SUN_OUTAGE_COURSE_INPUT_KEYS,
+  );
   const nearMs = instantToEpochMs('near', near);
   const reception = outageReception(given);
   const stepMs = inRange('stepS', stepS ?? 30, 1, 600) * 1000;

@@ -1,6 +1,7 @@
 /** What a search for Sun outages is made from. */
 
 import type { Station } from '../earth/station.js';
+import type { Keys } from '../keys.js';
 import type { Instant } from '../numeric/instant.js';
 import type { SolarActivity } from './brightness.js';
 
@@ -29,3 +30,17 @@ export interface SunOutageInput {
   /** Attenuation of the Sun's noise by a clear sky in decibels, 0 or more; default 0. */
   readonly attenuationDb?: number;
 }
+
+export const SUN_OUTAGE_INPUT_KEYS = {
+  station: true,
+  orbitalLongitudeDeg: true,
+  diameterM: true,
+  frequencyGHz: true,
+  systemNoiseK: true,
+  from: true,
+  to: true,
+  thresholdLossDb: true,
+  activity: true,
+  beamwidthDeg: true,
+  attenuationDb: true,
+} satisfies Keys<SunOutageInput>;

@@ -4,7 +4,8 @@ import { stationToEcef } from '../earth/ecef.js';
 import { checkedStation } from '../earth/internal.js';
 import { ecefToEnu } from '../earth/localFrame.js';
 import type { Station } from '../earth/station.js';
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { asinDeg, DEGREES_PER_RADIAN, wrapAzimuthDeg, wrapLongitudeDeg } from '../numeric/angle.js';
 import { type Instant, instantToEpochMs } from '../numeric/instant.js';
 import { SOLAR_RADIUS_KM, siderealDeg, sunOfDate, toEarthFixed } from './ephemeris.js';
@@ -51,6 +52,12 @@ export interface Air {
   readonly temperatureK?: number;
 }
 
+const SUN_DIRECTION_AT_KEYS = {
+  instant: true,
+  pressureHpa: true,
+  temperatureK: true,
+} satisfies Keys<Parameters<typeof sunDirection>[1]>;
+
 /**
  * Azimuth and elevation of the Sun's centre at a station and instant.
  *
@@ -79,7 +86,7 @@ export function sunDirection(
   at: { readonly instant: Instant } & Air,
 ): SunDirection {
   const place = checkedStation(station);
-  const { instant, pressureHpa, temperatureK } = object('at', at);
+  const { instant, pressureHpa, temperatureK } = knownOnly('at', at, SUN_DIRECTION_AT_KEYS);
   const epochMs = instantToEpochMs('instant', instant);
   const air = {
     pressureHpa: inRange(

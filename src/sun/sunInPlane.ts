@@ -3,7 +3,8 @@
 import { checkedStation } from '../earth/internal.js';
 import { ecefToEnu } from '../earth/localFrame.js';
 import type { Station } from '../earth/station.js';
-import { DomainError, finite, inRange, object } from '../errors.js';
+import { DomainError, finite, inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import {
   cosDeg,
   DEGREES_PER_RADIAN,
@@ -47,6 +48,13 @@ export interface ShadowInput {
   readonly minimumElevationDeg?: number;
 }
 
+const SHADOW_INPUT_KEYS = {
+  station: true,
+  azimuthDeg: true,
+  day: true,
+  minimumElevationDeg: true,
+} satisfies Keys<ShadowInput>;
+
 const DAY_MS = 86400000;
 const STEP_MS = 1200000;
 
@@ -75,7 +83,11 @@ const STEP_MS = 1200000;
  * ```
  */
 export function shadowInstants(input: ShadowInput): readonly ShadowInstant[] {
-  const { station, azimuthDeg, day, minimumElevationDeg } = object('input', input);
+  const { station, azimuthDeg, day, minimumElevationDeg } = knownOnly(
+    'input',
+    input,
+    SHADOW_INPUT_KEYS,
+  );
   const place = checkedStation(station);
   const azimuth = wrapAzimuthDeg(finite('azimuthDeg', azimuthDeg));
   const lowestDeg = inRange('minimumElevationDeg', minimumElevationDeg ?? 5, 0, 60);

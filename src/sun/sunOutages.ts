@@ -1,11 +1,13 @@
 /** Sun outages: the days on which the Sun stands behind a satellite, and what that costs. */
 
-import { DomainError, inRange, object } from '../errors.js';
+import { DomainError, inRange } from '../errors.js';
+import { knownOnly } from '../keys.js';
 import { cosDeg } from '../numeric/angle.js';
 import { epochMsToIso, instantToEpochMs } from '../numeric/instant.js';
 import { bracketedRoot } from '../numeric/root.js';
 import { passageOfDay, roughDeclinationDeg } from './outageGeometry.js';
 import type { SunOutageInput } from './outageInput.js';
+import { SUN_OUTAGE_INPUT_KEYS } from './outageInput.js';
 import { outageReception } from './outageReception.js';
 
 /** One day's event. */
@@ -86,7 +88,7 @@ const DAY_MS = 86400000;
  * ```
  */
 export function sunOutages(input: SunOutageInput): SunOutages {
-  const { from, to, ...given } = object('input', input);
+  const { from, to, ...given } = knownOnly('input', input, SUN_OUTAGE_INPUT_KEYS);
   const firstMs = instantToEpochMs('from', from);
   const lastMs = instantToEpochMs('to', to);
   if (!(lastMs > firstMs) || lastMs - firstMs > 1100 * DAY_MS) {

@@ -1,6 +1,7 @@
 /** Clearance of a reflector's whole beam among obstacles. */
 
-import { finite, inRange, object } from '../errors.js';
+import { finite, inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { cosDeg, sinDeg } from '../numeric/angle.js';
 import { checkedObstacles, checkedPoint, type LocalPointM, type Obstacle } from './obstacle.js';
 
@@ -35,6 +36,14 @@ export interface BeamInput {
   readonly place?: LocalPointM;
 }
 
+const BEAM_INPUT_KEYS = {
+  obstacles: true,
+  azimuthDeg: true,
+  elevationDeg: true,
+  diameterM: true,
+  place: true,
+} satisfies Keys<BeamInput>;
+
 /**
  * Clearance of a cylinder of the reflector's diameter along the beam, over and beside obstacles.
  *
@@ -64,7 +73,11 @@ export interface BeamInput {
  * ```
  */
 export function beamClearance(input: BeamInput): BeamClearance {
-  const { obstacles, azimuthDeg, elevationDeg, diameterM, place } = object('input', input);
+  const { obstacles, azimuthDeg, elevationDeg, diameterM, place } = knownOnly(
+    'input',
+    input,
+    BEAM_INPUT_KEYS,
+  );
   const azimuth = finite('azimuthDeg', azimuthDeg);
   const elevation = inRange('elevationDeg', elevationDeg, 0, 90);
   const diameter = inRange('diameterM', diameterM, 0, 100, 'is the diameter in metres?');

@@ -2,7 +2,8 @@
 
 import { checkedStation } from '../earth/internal.js';
 import type { Station } from '../earth/station.js';
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
 import { lookAngles } from '../pointing/look/lookAngles.js';
 import { visibleArc } from '../pointing/slots/visibleArc.js';
@@ -23,6 +24,13 @@ export interface ArcStretch {
 
 /** Half a step finds stretches wider than this many degrees of orbital longitude. */
 const STEP_DEG = 0.25;
+
+const CLEAR_ARC_INPUT_KEYS = {
+  station: true,
+  profile: true,
+  requiredClearanceDeg: true,
+  minimumElevationDeg: true,
+} satisfies Keys<Parameters<typeof clearArc>[0]>;
 
 /**
  * The visible arc parted into stretches that are clear, tight, blocked or not sighted.
@@ -57,7 +65,11 @@ export function clearArc(input: {
   readonly requiredClearanceDeg?: number;
   readonly minimumElevationDeg?: number;
 }): readonly ArcStretch[] {
-  const { station, profile, requiredClearanceDeg, minimumElevationDeg } = object('input', input);
+  const { station, profile, requiredClearanceDeg, minimumElevationDeg } = knownOnly(
+    'input',
+    input,
+    CLEAR_ARC_INPUT_KEYS,
+  );
   const place = checkedStation(station);
   const lowestDeg = inRange('minimumElevationDeg', minimumElevationDeg ?? 0, 0, 89);
   const required = inRange('requiredClearanceDeg', requiredClearanceDeg ?? 0, 0, 30);

@@ -2,7 +2,8 @@
 
 import { checkedStation } from '../earth/internal.js';
 import type { Station } from '../earth/station.js';
-import { DomainError, inRange, object } from '../errors.js';
+import { DomainError, inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { bracketedRoot } from '../numeric/root.js';
 import { lookAngles } from '../pointing/look/lookAngles.js';
 import { clearanceAmong } from './beamClearance.js';
@@ -23,6 +24,15 @@ export interface ClearPlacesInput {
   /** Clearance wanted between the beam's edge and every obstacle in metres, 0 to 100; default 0. */
   readonly requiredClearanceM?: number;
 }
+
+const CLEAR_PLACES_INPUT_KEYS = {
+  station: true,
+  obstacles: true,
+  orbitalLongitudesDeg: true,
+  diameterM: true,
+  places: true,
+  requiredClearanceM: true,
+} satisfies Keys<ClearPlacesInput>;
 
 /** How a place fares; read `kind` first. */
 export type PlaceView =
@@ -79,9 +89,10 @@ const HIGHEST_RAISE_M = 200000;
  * ```
  */
 export function clearPlaces(input: ClearPlacesInput): readonly PlaceView[] {
-  const { station, obstacles, orbitalLongitudesDeg, diameterM, places, ...rest } = object(
+  const { station, obstacles, orbitalLongitudesDeg, diameterM, places, ...rest } = knownOnly(
     'input',
     input,
+    CLEAR_PLACES_INPUT_KEYS,
   );
   const where = checkedStation(station);
   const around = checkedObstacles(obstacles);

@@ -1,6 +1,7 @@
 /** The skyline of a profile at any azimuth. */
 
-import { DomainError, finite, object } from '../errors.js';
+import { DomainError, finite } from '../errors.js';
+import { known } from '../keys.js';
 import {
   DEGREES_PER_RADIAN,
   RADIANS_PER_DEGREE,
@@ -8,6 +9,7 @@ import {
   wrapAzimuthDeg,
 } from '../numeric/angle.js';
 import type { HorizonPoint, HorizonProfile } from './horizonProfile.js';
+import { HORIZON_PROFILE_KEYS } from './horizonProfile.js';
 
 /** The skyline at an azimuth; read `kind` first. */
 export type HorizonAt =
@@ -54,7 +56,7 @@ export type HorizonAt =
  * ```
  */
 export function horizonAt(profile: HorizonProfile, azimuthDeg: number): HorizonAt {
-  const { points, widestGapDeg } = object('profile', profile);
+  const { points, widestGapDeg } = known('profile', profile, HORIZON_PROFILE_KEYS);
   if (!Array.isArray(points) || points.length === 0) {
     throw new DomainError({
       code: points === undefined || points === null ? 'missing' : 'empty',

@@ -1,6 +1,7 @@
 /** The horizon as measured from one place: sightings made into a profile. */
 
-import { DomainError, finite, inRange, object, positive } from '../errors.js';
+import { DomainError, finite, inRange, positive } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { DEGREES_PER_RADIAN, wrapAzimuthDeg } from '../numeric/angle.js';
 
 /**
@@ -9,6 +10,14 @@ import { DEGREES_PER_RADIAN, wrapAzimuthDeg } from '../numeric/angle.js';
  * `elevationDeg` or `distanceM` with `heightAboveEyeM`.
  */
 export type Sighting = SightingDirection & SightingHeight;
+
+const SIGHTING_KEYS = {
+  azimuthDeg: true,
+  magneticBearingDeg: true,
+  elevationDeg: true,
+  distanceM: true,
+  heightAboveEyeM: true,
+} satisfies Keys<Sighting>;
 
 /** Direction of a sighting: true or magnetic. */
 export type SightingDirection =
@@ -55,6 +64,17 @@ export interface HorizonProfile {
   readonly widestGapDeg: number;
 }
 
+export const HORIZON_PROFILE_KEYS = {
+  points: true,
+  widestGapDeg: true,
+} satisfies Keys<HorizonProfile>;
+
+const HORIZON_PROFILE_INPUT_KEYS = {
+  sightings: true,
+  declinationDeg: true,
+  widestGapDeg: true,
+} satisfies Keys<Parameters<typeof horizonProfile>[0]>;
+
 /**
  * Profile of the horizon from sightings in any order.
  *
@@ -86,7 +106,11 @@ export function horizonProfile(input: {
   readonly declinationDeg?: number;
   readonly widestGapDeg?: number;
 }): HorizonProfile {
-  const { sightings, declinationDeg, widestGapDeg } = object('input', input);
+  const { sightings, declinationDeg, widestGapDeg } = knownOnly(
+    'input',
+    input,
+    HORIZON_PROFILE_INPUT_KEYS,
+  );
   if (!Array.isArray(sightings) || sightings.length === 0) {
     throw new DomainError({
       code: sightings === undefined || sightings === null ? 'missing' : 'empty',
@@ -98,7 +122,7 @@ export function horizonProfile(input: {
   if (declinationDeg !== undefined) inRange('declinationDeg', declinationDeg, -180, 180);
   const points = (sightings as readonly Sighting[]).map((sighting, index) => {
     const path = `sightings[${index}]`;
-    object(path, sighting);
+    known(path, sighting, SIGHTING_KEYS);
     return {
       azimuthDeg: sightingAzimuthDeg(path, sighting, declinationDeg),
       elevationDeg: sightingElevationDeg(path, sighting),

@@ -1,6 +1,7 @@
 /** Obstacles by the corners of their upper edges, so that other places on the roof can be tried. */
 
-import { DomainError, finite, inRange, object } from '../errors.js';
+import { DomainError, finite, inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { cosDeg, sinDeg, wrapAzimuthDeg } from '../numeric/angle.js';
 
 /** A point near the survey's own place: metres east, north and up from it. */
@@ -13,11 +14,23 @@ export interface LocalPointM {
   readonly upM: number;
 }
 
+const LOCAL_POINT_M_KEYS = { eastM: true, northM: true, upM: true } satisfies Keys<LocalPointM>;
+
 /** Something that stands in the way: the corners of its upper edge in order, one for a pole or a tree's top. */
 export interface Obstacle {
   /** Neighbouring corners are joined by straight edges; everything below an edge is solid. */
   readonly corners: readonly LocalPointM[];
 }
+
+const OBSTACLE_KEYS = { corners: true } satisfies Keys<Obstacle>;
+
+const OBSTACLE_CORNER_SIGHTING_KEYS = {
+  distanceM: true,
+  heightAboveEyeM: true,
+  azimuthDeg: true,
+  magneticBearingDeg: true,
+  declinationDeg: true,
+} satisfies Keys<Parameters<typeof obstacleCorner>[0]>;
 
 /**
  * Corner of an obstacle from a sighting: direction, horizontal distance and height above the eye.
@@ -44,7 +57,11 @@ export function obstacleCorner(
       }
   ),
 ): LocalPointM {
-  const { distanceM, heightAboveEyeM, ...direction } = object('sighting', sighting);
+  const { distanceM, heightAboveEyeM, ...direction } = known(
+    'sighting',
+    sighting,
+    OBSTACLE_CORNER_SIGHTING_KEYS,
+  );
   const azimuth =
     direction.magneticBearingDeg === undefined
       ? finite('azimuthDeg', direction.azimuthDeg)
@@ -61,7 +78,7 @@ export function obstacleCorner(
 
 /** The checked point. */
 export function checkedPoint(path: string, point: LocalPointM): LocalPointM {
-  const { eastM, northM, upM } = object(path, point);
+  const { eastM, northM, upM } = known(path, point, LOCAL_POINT_M_KEYS);
   return {
     eastM: inRange(`${path}.eastM`, eastM, -1e5, 1e5),
     northM: inRange(`${path}.northM`, northM, -1e5, 1e5),
@@ -81,7 +98,7 @@ export function checkedObstacles(obstacles: readonly Obstacle[]): readonly Obsta
   }
   return (obstacles as readonly Obstacle[]).map((obstacle, index) => {
     const path = `obstacles[${index}]`;
-    const { corners } = object(path, obstacle);
+    const { corners } = known(path, obstacle, OBSTACLE_KEYS);
     if (!Array.isArray(corners) || corners.length === 0) {
       throw new DomainError({
         code: corners === undefined || corners === null ? 'missing' : 'empty',

@@ -1,6 +1,7 @@
 /** Clearance of a reflector's beam over one obstruction in its direction. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { cosDeg, DEGREES_PER_RADIAN, sinDeg } from '../numeric/angle.js';
 
 /** Input of {@link obstructionClearance}. Both heights are above the same level, for instance the ground. */
@@ -22,6 +23,17 @@ export interface ObstructionInput {
   /** Years of growth to look ahead, 0 to 100; default 0. */
   readonly years?: number;
 }
+
+export const OBSTRUCTION_INPUT_KEYS = {
+  distanceM: true,
+  topHeightM: true,
+  centreHeightM: true,
+  elevationDeg: true,
+  diameterM: true,
+  requiredClearanceM: true,
+  growthMPerYear: true,
+  years: true,
+} satisfies Keys<ObstructionInput>;
 
 /** Clearance over an obstruction, in the order of the hand calculation. */
 export interface ObstructionClearance {
@@ -82,7 +94,7 @@ const TALL = 'is the height in metres?';
  * ```
  */
 export function obstructionClearance(input: ObstructionInput): ObstructionClearance {
-  return clearanceOf(checkedObstruction(object('input', input)));
+  return clearanceOf(checkedObstruction(knownOnly('input', input, OBSTRUCTION_INPUT_KEYS)));
 }
 
 /** All fields present and checked. */

@@ -1,11 +1,22 @@
 /** Clearance over obstructions for columns of sites. */
 
-import { object } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { type Column, inRow, outColumn, rowCount } from '../numeric/columns.js';
 import { checkedObstruction, clearanceOf, type ObstructionInput } from './obstructionClearance.js';
 
 /** What {@link obstructionClearanceBatch} is asked: each a column or one number for all rows. */
 export type ObstructionBatchInput = { readonly [K in keyof ObstructionInput]: Column };
+
+const OBSTRUCTION_BATCH_INPUT_KEYS = {
+  distanceM: true,
+  topHeightM: true,
+  centreHeightM: true,
+  elevationDeg: true,
+  diameterM: true,
+  requiredClearanceM: true,
+  growthMPerYear: true,
+  years: true,
+} satisfies Keys<ObstructionBatchInput>;
 
 /** Columns of {@link obstructionClearanceBatch}. */
 export interface ObstructionColumns {
@@ -16,6 +27,12 @@ export interface ObstructionColumns {
   /** Lowest height of the reflector's centre that gives the clearance wanted, in metres. */
   readonly neededCentreHeightM: Float64Array;
 }
+
+const OBSTRUCTION_CLEARANCE_BATCH_OUT_KEYS = {
+  clearanceDeg: true,
+  edgeClearanceM: true,
+  neededCentreHeightM: true,
+} satisfies Keys<NonNullable<Parameters<typeof obstructionClearanceBatch>[1]>>;
 
 /**
  * Clearance of many reflectors over their obstructions, row by row.
@@ -44,9 +61,10 @@ export function obstructionClearanceBatch(
   input: ObstructionBatchInput,
   out: Partial<ObstructionColumns> = {},
 ): ObstructionColumns {
-  const { distanceM, topHeightM, centreHeightM, elevationDeg, diameterM, ...rest } = object(
+  const { distanceM, topHeightM, centreHeightM, elevationDeg, diameterM, ...rest } = knownOnly(
     'input',
     input,
+    OBSTRUCTION_BATCH_INPUT_KEYS,
   );
   const { requiredClearanceM = 0, growthMPerYear = 0, years = 0 } = rest;
   const columns = {
@@ -60,7 +78,7 @@ export function obstructionClearanceBatch(
     years,
   };
   const rows = rowCount(columns);
-  const given = object('out', out);
+  const given = known('out', out, OBSTRUCTION_CLEARANCE_BATCH_OUT_KEYS);
   const angles = outColumn('out.clearanceDeg', given.clearanceDeg, rows);
   const edges = outColumn('out.edgeClearanceM', given.edgeClearanceM, rows);
   const heights = outColumn('out.neededCentreHeightM', given.neededCentreHeightM, rows);

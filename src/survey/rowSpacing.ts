@@ -1,6 +1,7 @@
 /** Spacing of reflectors on a flat roof, so that none stands in another's beam. */
 
-import { DomainError, finite, inRange, object, positive } from '../errors.js';
+import { DomainError, finite, inRange, positive } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { cosDeg, turnDeg } from '../numeric/angle.js';
 
 /** A direction in which the reflectors look. */
@@ -10,6 +11,8 @@ export interface BeamDirection {
   /** Elevation in degrees, 0.1 to 90. */
   readonly elevationDeg: number;
 }
+
+const BEAM_DIRECTION_KEYS = { azimuthDeg: true, elevationDeg: true } satisfies Keys<BeamDirection>;
 
 /** Input of {@link rowSpacing}. */
 export interface RowSpacingInput {
@@ -22,6 +25,13 @@ export interface RowSpacingInput {
   /** Room to leave between the beam and the next reflector in metres, 0 to 100; default 0.1. */
   readonly marginM?: number;
 }
+
+const ROW_SPACING_INPUT_KEYS = {
+  diameterM: true,
+  directions: true,
+  rowAzimuthDeg: true,
+  marginM: true,
+} satisfies Keys<RowSpacingInput>;
 
 /** Spacing of reflectors. */
 export interface RowSpacing {
@@ -59,7 +69,11 @@ export interface RowSpacing {
  * ```
  */
 export function rowSpacing(input: RowSpacingInput): RowSpacing {
-  const { diameterM, directions, rowAzimuthDeg, marginM } = object('input', input);
+  const { diameterM, directions, rowAzimuthDeg, marginM } = knownOnly(
+    'input',
+    input,
+    ROW_SPACING_INPUT_KEYS,
+  );
   inRange('diameterM', positive('diameterM', diameterM), 0, 100, 'is the diameter in metres?');
   const margin = inRange('marginM', marginM ?? 0.1, 0, 100, 'is the margin in metres?');
   const row = finite('rowAzimuthDeg', rowAzimuthDeg);
@@ -75,7 +89,7 @@ export function rowSpacing(input: RowSpacingInput): RowSpacing {
   let leastSine = 2;
   (directions as readonly BeamDirection[]).forEach((direction, index) => {
     const path = `directions[${index}]`;
-    const { azimuthDeg, elevationDeg } = object(path, direction);
+    const { azimuthDeg, elevationDeg } = known(path, direction, BEAM_DIRECTION_KEYS);
     const azimuth = finite(`${path}.azimuthDeg`, azimuthDeg);
     const elevation = inRange(`${path}.elevationDeg`, elevationDeg, 0.1, 90);
     const cosine = cosDeg(elevation) * cosDeg(turnDeg(row, azimuth));

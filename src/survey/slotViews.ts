@@ -2,6 +2,7 @@
 
 import type { Station } from '../earth/station.js';
 import { DomainError, object } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
 import { lookAngles } from '../pointing/look/lookAngles.js';
 import type { HorizonProfile } from './horizonProfile.js';
@@ -28,6 +29,13 @@ export type SlotView = { readonly orbitalLongitudeDeg: number } & (
       readonly elevationDeg: number;
     }
 );
+
+const SLOT_VIEWS_INPUT_KEYS = {
+  station: true,
+  profile: true,
+  orbitalLongitudesDeg: true,
+  requiredClearanceDeg: true,
+} satisfies Keys<Parameters<typeof slotViews>[0]>;
 
 /**
  * Views of several slots over a measured horizon.
@@ -64,7 +72,11 @@ export function slotViews(input: {
   readonly orbitalLongitudesDeg: ArrayLike<number>;
   readonly requiredClearanceDeg?: number;
 }): readonly SlotView[] {
-  const { station, profile, orbitalLongitudesDeg, requiredClearanceDeg } = object('input', input);
+  const { station, profile, orbitalLongitudesDeg, requiredClearanceDeg } = knownOnly(
+    'input',
+    input,
+    SLOT_VIEWS_INPUT_KEYS,
+  );
   const { length } = object('orbitalLongitudesDeg', orbitalLongitudesDeg);
   if (!(length > 0)) {
     throw new DomainError({

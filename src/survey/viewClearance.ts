@@ -1,6 +1,7 @@
 /** Whether the view in a direction is clear of the skyline, and by how much. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { horizonAt } from './horizonAt.js';
 import type { HorizonProfile } from './horizonProfile.js';
 
@@ -24,6 +25,12 @@ export type ViewClearance =
       /** Azimuth at which it ends. */
       readonly gapToDeg: number;
     };
+
+const VIEW_CLEARANCE_DIRECTION_KEYS = {
+  azimuthDeg: true,
+  elevationDeg: true,
+  requiredClearanceDeg: true,
+} satisfies Keys<Parameters<typeof viewClearance>[1]>;
 
 /**
  * Clearance of a direction over a measured horizon.
@@ -56,7 +63,11 @@ export function viewClearance(
     readonly requiredClearanceDeg?: number;
   },
 ): ViewClearance {
-  const { azimuthDeg, elevationDeg, requiredClearanceDeg } = object('direction', direction);
+  const { azimuthDeg, elevationDeg, requiredClearanceDeg } = knownOnly(
+    'direction',
+    direction,
+    VIEW_CLEARANCE_DIRECTION_KEYS,
+  );
   const elevation = inRange('elevationDeg', elevationDeg, -90, 90);
   const required = inRange('requiredClearanceDeg', requiredClearanceDeg ?? 0, 0, 30);
   const horizon = horizonAt(profile, azimuthDeg);

@@ -1,8 +1,13 @@
 /** How long a clearance lasts under growing trees. */
 
-import { object } from '../errors.js';
+import { knownOnly } from '../keys.js';
 import { cosDeg } from '../numeric/angle.js';
-import { checkedObstruction, clearanceOf, type ObstructionInput } from './obstructionClearance.js';
+import {
+  checkedObstruction,
+  clearanceOf,
+  OBSTRUCTION_INPUT_KEYS,
+  type ObstructionInput,
+} from './obstructionClearance.js';
 
 /** The years until a growing top eats the clearance wanted; read `kind` first. */
 export type YearsClear =
@@ -40,7 +45,7 @@ export type YearsClear =
  * ```
  */
 export function yearsClear(input: ObstructionInput): YearsClear {
-  const checked = checkedObstruction(object('input', input));
+  const checked = checkedObstruction(knownOnly('input', input, OBSTRUCTION_INPUT_KEYS));
   const { edgeClearanceM } = clearanceOf({ ...checked, years: 0 });
   const spareM = edgeClearanceM - checked.requiredClearanceM;
   if (spareM < 0) return { kind: 'already' };

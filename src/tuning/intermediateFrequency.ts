@@ -1,6 +1,7 @@
 /** Radio frequency to intermediate frequency and back, through one local oscillator. */
 
-import { DomainError, finite, inRange, object, oneOf, positive } from '../errors.js';
+import { DomainError, finite, inRange, oneOf, positive } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 
 /** A carrier and the oscillator that brings it down (or, in an uplink, up). */
 export interface IntermediateFrequencyInput {
@@ -13,6 +14,13 @@ export interface IntermediateFrequencyInput {
   /** Bandwidth that the carrier occupies in MHz, 0 to 1000; default 0. */
   readonly bandwidthMHz?: number;
 }
+
+const INTERMEDIATE_FREQUENCY_INPUT_KEYS = {
+  frequencyGHz: true,
+  localOscillatorGHz: true,
+  localOscillatorErrorMHz: true,
+  bandwidthMHz: true,
+} satisfies Keys<IntermediateFrequencyInput>;
 
 /** Where the carrier lies behind the unit. */
 export interface IntermediateFrequency {
@@ -50,7 +58,7 @@ const toHertz = (frequencyMHz: number): number => Math.round(frequencyMHz * 1e6)
  * ```
  */
 export function intermediateFrequency(input: IntermediateFrequencyInput): IntermediateFrequency {
-  const given = object('input', input);
+  const given = knownOnly('input', input, INTERMEDIATE_FREQUENCY_INPUT_KEYS);
   const carrierMHz =
     1000 *
     inRange('frequencyGHz', positive('frequencyGHz', given.frequencyGHz), 0, 100, IN_MEGAHERTZ);
@@ -88,6 +96,12 @@ export function intermediateFrequency(input: IntermediateFrequencyInput): Interm
 
 const IN_MEGAHERTZ = 'is it in MHz?';
 
+const RADIO_FREQUENCY_FOUND_KEYS = {
+  intermediateFrequencyMHz: true,
+  localOscillatorGHz: true,
+  injection: true,
+} satisfies Keys<Parameters<typeof radioFrequency>[0]>;
+
 /**
  * Radio frequency in GHz of what is found at an intermediate frequency.
  *
@@ -106,7 +120,7 @@ export function radioFrequency(found: {
   readonly localOscillatorGHz: number;
   readonly injection?: 'low-side' | 'high-side';
 }): number {
-  const given = object('found', found);
+  const given = known('found', found, RADIO_FREQUENCY_FOUND_KEYS);
   const between = positive('intermediateFrequencyMHz', given.intermediateFrequencyMHz);
   const oscillatorGHz = inRange(
     'localOscillatorGHz',
@@ -127,6 +141,12 @@ export function radioFrequency(found: {
   return toHertz(radioMHz) / 1000;
 }
 
+const CARRIER_TAKEN_INSTEAD_WANTED_KEYS = {
+  frequencyGHz: true,
+  localOscillatorGHz: true,
+  actualLocalOscillatorGHz: true,
+} satisfies Keys<Parameters<typeof carrierTakenInstead>[0]>;
+
 /**
  * Radio frequency in GHz of the carrier that a receiver takes in at the same place when the unit runs on another
  * oscillator than the receiver believes: the 22 kHz tone is missing or stays on.
@@ -145,7 +165,7 @@ export function carrierTakenInstead(wanted: {
   readonly localOscillatorGHz: number;
   readonly actualLocalOscillatorGHz: number;
 }): number {
-  const given = object('wanted', wanted);
+  const given = knownOnly('wanted', wanted, CARRIER_TAKEN_INSTEAD_WANTED_KEYS);
   const { intermediateFrequencyMHz, injection } = intermediateFrequency({
     frequencyGHz: given.frequencyGHz,
     localOscillatorGHz: given.localOscillatorGHz,
@@ -156,6 +176,11 @@ export function carrierTakenInstead(wanted: {
     injection,
   });
 }
+
+const OSCILLATOR_ERROR_KHZ_OSCILLATOR_KEYS = {
+  localOscillatorGHz: true,
+  stabilityPpm: true,
+} satisfies Keys<Parameters<typeof oscillatorErrorKHz>[0]>;
 
 /**
  * How far a unit's oscillator may be off in kHz, either way, for a stability in parts per million: LO x ppm.
@@ -173,7 +198,7 @@ export function oscillatorErrorKHz(oscillator: {
   readonly localOscillatorGHz: number;
   readonly stabilityPpm: number;
 }): number {
-  const given = object('oscillator', oscillator);
+  const given = knownOnly('oscillator', oscillator, OSCILLATOR_ERROR_KHZ_OSCILLATOR_KEYS);
   const frequencyGHz = inRange(
     'localOscillatorGHz',
     finite('localOscillatorGHz', given.localOscillatorGHz),

@@ -1,6 +1,7 @@
 /** The tuning table of a job: what to dial in for each carrier, and what a receiver cannot reach. */
 
-import { DomainError, inRange, object, oneOf } from '../errors.js';
+import { DomainError, inRange, oneOf } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import {
   type ConverterBand,
   type ConverterPlan,
@@ -23,6 +24,13 @@ export interface CarrierToTune {
   /** Polarization of the wave. */
   readonly polarization: CarrierPolarization;
 }
+
+const CARRIER_TO_TUNE_KEYS = {
+  name: true,
+  frequencyGHz: true,
+  bandwidthMHz: true,
+  polarization: true,
+} satisfies Keys<CarrierToTune>;
 
 /** Range that a receiver tunes over. */
 export interface ReceiverRange {
@@ -73,6 +81,10 @@ function bandOf(plan: ConverterPlan, carrier: CarrierToTune): ConverterBand | un
   );
 }
 
+const TUNING_TABLE_JOB_KEYS = { plan: true, carriers: true, receiver: true } satisfies Keys<
+  Parameters<typeof tuningTable>[0]
+>;
+
 /**
  * What to dial in for each carrier: intermediate frequency, voltage, tone, and whether the receiver reaches it.
  *
@@ -96,7 +108,7 @@ export function tuningTable(job: {
   readonly carriers: readonly CarrierToTune[];
   readonly receiver?: ReceiverRange;
 }): readonly TuningRow[] {
-  const given = object('job', job);
+  const given = known('job', job, TUNING_TABLE_JOB_KEYS);
   const plan = converterPlan(given.plan);
   const lowestMHz = inRange('receiver.lowestMHz', given.receiver?.lowestMHz ?? 950, 0, 10_000);
   const highestMHz = inRange('receiver.highestMHz', given.receiver?.highestMHz ?? 2150, 0, 10_000);
@@ -126,7 +138,7 @@ function tuningRow(
   path: string,
   receiver: Required<ReceiverRange>,
 ): TuningRow {
-  const { name } = object(path, carrier);
+  const { name } = known(path, carrier, CARRIER_TO_TUNE_KEYS);
   const frequencyGHz = inRange(`${path}.frequencyGHz`, carrier.frequencyGHz, 0.1, 100);
   const bandwidthMHz = inRange(`${path}.bandwidthMHz`, carrier.bandwidthMHz ?? 0, 0, 1000);
   oneOf(`${path}.polarization`, carrier.polarization, [

@@ -1,6 +1,7 @@
 /** Tuning words by which receivers on one cable ask the unit for a carrier in their user band. */
 
-import { DomainError, inRange, object, oneOf } from '../errors.js';
+import { DomainError, inRange, oneOf } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 
 /** A whole number within bounds, otherwise throws. */
 function whole(parameter: string, value: number, minimum: number, maximum: number): number {
@@ -39,6 +40,16 @@ export interface UserBandRequest {
   readonly address?: 0x00 | 0x10 | 0x11;
 }
 
+const USER_BAND_REQUEST_KEYS = {
+  intermediateFrequencyMHz: true,
+  userBandMHz: true,
+  userBand: true,
+  polarization: true,
+  band: true,
+  position: true,
+  address: true,
+} satisfies Keys<UserBandRequest>;
+
 /** The answer for a user band of the first generation. */
 export interface UserBandCommand {
   /** Tuning word, 0 to 1023. */
@@ -73,7 +84,7 @@ export interface UserBandCommand {
  * ```
  */
 export function userBandCommand(request: UserBandRequest): UserBandCommand {
-  const given = object('request', request);
+  const given = knownOnly('request', request, USER_BAND_REQUEST_KEYS);
   const between = inRange(
     'intermediateFrequencyMHz',
     given.intermediateFrequencyMHz,
@@ -133,6 +144,16 @@ export interface WideUserBandRequest {
   readonly uncommitted?: number;
 }
 
+const WIDE_USER_BAND_REQUEST_KEYS = {
+  intermediateFrequencyMHz: true,
+  userBand: true,
+  polarization: true,
+  band: true,
+  secondPosition: true,
+  secondOption: true,
+  uncommitted: true,
+} satisfies Keys<WideUserBandRequest>;
+
 /** The answer for a user band of the second generation. */
 export interface WideUserBandCommand {
   /** Tuning word, 10 to 2047: whole megahertz above 100. */
@@ -164,7 +185,7 @@ export interface WideUserBandCommand {
  * ```
  */
 export function wideUserBandCommand(request: WideUserBandRequest): WideUserBandCommand {
-  const given = object('request', request);
+  const given = knownOnly('request', request, WIDE_USER_BAND_REQUEST_KEYS);
   const between = inRange(
     'intermediateFrequencyMHz',
     given.intermediateFrequencyMHz,

@@ -1,6 +1,7 @@
 /** User bands side by side on one cable: where two overlap, and which fall outside the cable's range. */
 
-import { DomainError, inRange, object, positive } from '../errors.js';
+import { DomainError, inRange, positive } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 
 /** One receiver's place on the cable. */
 export interface UserBand {
@@ -11,6 +12,8 @@ export interface UserBand {
   /** Width that the unit lets through in MHz, above 0 to 200. */
   readonly bandwidthMHz: number;
 }
+
+const USER_BAND_KEYS = { name: true, centreMHz: true, bandwidthMHz: true } satisfies Keys<UserBand>;
 
 /** What is wrong with a set of user bands. */
 export type UserBandConflict =
@@ -25,6 +28,13 @@ export type UserBandConflict =
   | { readonly kind: 'outside-range'; readonly name: string; readonly beyondMHz: number }
   /** Two receivers were given the same band. */
   | { readonly kind: 'taken-twice'; readonly name: string };
+
+const USER_BAND_CONFLICTS_PLAN_KEYS = {
+  bands: true,
+  lowestMHz: true,
+  highestMHz: true,
+  marginMHz: true,
+} satisfies Keys<Parameters<typeof userBandConflicts>[0]>;
 
 /**
  * Conflicts of the user bands on one cable, the worst first; an empty list is a plan without conflict.
@@ -55,7 +65,7 @@ export function userBandConflicts(plan: {
   readonly highestMHz?: number;
   readonly marginMHz?: number;
 }): readonly UserBandConflict[] {
-  const given = object('plan', plan);
+  const given = known('plan', plan, USER_BAND_CONFLICTS_PLAN_KEYS);
   if (!Array.isArray(given.bands) || given.bands.length > 64)
     throw new DomainError({
       code: 'malformed',
@@ -67,7 +77,7 @@ export function userBandConflicts(plan: {
   const highestMHz = inRange('highestMHz', given.highestMHz ?? 2150, 0, 10_000);
   const marginMHz = inRange('marginMHz', given.marginMHz ?? 0, 0, 20);
   const bands = (given.bands as readonly UserBand[]).map((band, index) => {
-    const { name } = object(`bands[${index}]`, band);
+    const { name } = known(`bands[${index}]`, band, USER_BAND_KEYS);
     const centreMHz = positive(`bands[${index}].centreMHz`, band.centreMHz);
     const width = positive(`bands[${index}].bandwidthMHz`, band.bandwidthMHz);
     const halfMHz = inRange(`bands[${index}].bandwidthMHz`, width, 0, 200) / 2 + marginMHz;

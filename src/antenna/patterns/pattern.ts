@@ -1,7 +1,8 @@
 /** Gain of an antenna off its axis, by a reference pattern, a formula or a measured table. */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
-import { inRange, object, oneOf } from '../../errors.js';
+import { inRange, oneOf } from '../../errors.js';
+import { known } from '../../keys.js';
 import { checkedDiameterM, checkedFrequencyGHz } from '../guards.js';
 import { crossPolarBo1213, shapeBo1213 } from './bo1213.js';
 import { shapeGaussian, shapeIlluminated } from './formulas.js';
@@ -14,6 +15,7 @@ import type {
   PatternSegment,
   Sized,
 } from './patternTypes.js';
+import { ANTENNA_PATTERN_KEYS, BO1213_PATTERN_KEYS } from './patternTypes.js';
 import { shapeAppendix7, shapeAppendix8, shapeAppendix30 } from './radioRegulations.js';
 import { shapeS465 } from './s465.js';
 import { shapeS580 } from './s580.js';
@@ -49,7 +51,7 @@ function size(pattern: Sized): { readonly x: number; readonly frequencyGHz: numb
 
 /** The stretches of a pattern with its input checked. */
 export function shapeOf(pattern: AntennaPattern): Shape {
-  const input = object('pattern', pattern);
+  const input = known('pattern', pattern, ANTENNA_PATTERN_KEYS);
   oneOf('pattern.kind', input.kind, KINDS);
   switch (input.kind) {
     case 'S.465-6':
@@ -144,7 +146,7 @@ export function patternGain(pattern: AntennaPattern, offAxisDeg: number): Patter
  * ```
  */
 export function crossPolarGain(pattern: Bo1213Pattern, offAxisDeg: number): number {
-  const input = object('pattern', pattern);
+  const input = known('pattern', pattern, BO1213_PATTERN_KEYS);
   oneOf('pattern.kind', input.kind, ['BO.1213-1']);
   const shape = crossPolarBo1213(size(input), input.peakGainDbi);
   const angleDeg = Math.abs(inRange('offAxisDeg', offAxisDeg, -180, 180));

@@ -1,5 +1,6 @@
 /** What a pattern is given as, and what is found in it. */
 
+import type { Keys } from '../../keys.js';
 import type { Region } from './patternShape.js';
 
 /** A reflector in a reference pattern. */
@@ -16,6 +17,13 @@ export interface Bo1213Pattern extends Sized {
   /** Gain on the axis in dBi, 0 to 80. */
   readonly peakGainDbi: number;
 }
+
+export const BO1213_PATTERN_KEYS = {
+  kind: true,
+  peakGainDbi: true,
+  diameterM: true,
+  frequencyGHz: true,
+} satisfies Keys<Bo1213Pattern>;
 
 /** An antenna's pattern; round about its axis. */
 export type AntennaPattern =
@@ -53,6 +61,19 @@ export type AntennaPattern =
       /** Gain at each angle in dBi. */
       readonly gainDbi: readonly number[];
     };
+
+export const ANTENNA_PATTERN_KEYS = {
+  diameterM: true,
+  frequencyGHz: true,
+  kind: true,
+  peakGainDbi: true,
+  beamwidthDeg: true,
+  floorDbi: true,
+  edgeTaperDb: true,
+  exponent: true,
+  offAxisDeg: true,
+  gainDbi: true,
+} satisfies Keys<AntennaPattern>;
 
 /** Outcome of `patternGain`. */
 export type PatternGain =

@@ -1,6 +1,7 @@
 /** Look angles for columns of stations and slots. */
 
-import { finite, inRange, object } from '../../errors.js';
+import { finite, inRange } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { type Column, outColumn, rowCount } from '../../numeric/columns.js';
 import { denseColumn } from '../../numeric/denseColumn.js';
 import { direction, lineOfSight, plainlyGood } from './lookAngles.js';
@@ -19,6 +20,13 @@ export interface LookAnglesBatchInput {
   readonly orbitalLongitudeDeg: Column;
 }
 
+const LOOK_ANGLES_BATCH_INPUT_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  heightM: true,
+  orbitalLongitudeDeg: true,
+} satisfies Keys<LookAnglesBatchInput>;
+
 /** Columns of {@link lookAnglesBatch}. */
 export interface LookAnglesColumns {
   /** Azimuth in degrees, clockwise from true north, [0, 360); without meaning where the elevation is 90. */
@@ -28,6 +36,12 @@ export interface LookAnglesColumns {
   /** Straight distance in kilometres. */
   readonly slantRangeKm: Float64Array;
 }
+
+const LOOK_ANGLES_BATCH_OUT_KEYS = {
+  azimuthDeg: true,
+  elevationDeg: true,
+  slantRangeKm: true,
+} satisfies Keys<NonNullable<Parameters<typeof lookAnglesBatch>[1]>>;
 
 /**
  * Look angles for many stations, many slots or both, row by row.
@@ -56,9 +70,13 @@ export function lookAnglesBatch(
   input: LookAnglesBatchInput,
   out: Partial<LookAnglesColumns> = {},
 ): LookAnglesColumns {
-  const { latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg } = object('input', input);
+  const { latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg } = knownOnly(
+    'input',
+    input,
+    LOOK_ANGLES_BATCH_INPUT_KEYS,
+  );
   const rows = rowCount({ latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg });
-  const given = object('out', out);
+  const given = known('out', out, LOOK_ANGLES_BATCH_OUT_KEYS);
   const azimuths = outColumn('out.azimuthDeg', given.azimuthDeg, rows);
   const elevations = outColumn('out.elevationDeg', given.elevationDeg, rows);
   const ranges = outColumn('out.slantRangeKm', given.slantRangeKm, rows);

@@ -2,7 +2,8 @@
 
 import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
-import { finite, inRange, object, oneOf } from '../../errors.js';
+import { finite, inRange, oneOf } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { atan2Deg, cosDeg, lineDeg, sinDeg } from '../../numeric/angle.js';
 import { OVERHEAD_RATIO } from './overhead.js';
 import { sightLine } from './sightLine.js';
@@ -23,6 +24,11 @@ export type SatellitePolarization =
       readonly kind: 'circular';
     };
 
+const SATELLITE_POLARIZATION_KEYS = {
+  kind: true,
+  tiltDeg: true,
+} satisfies Keys<SatellitePolarization>;
+
 /** What {@link polarizationSkew} is asked. */
 export interface PolarizationSkewInput {
   /** Where the antenna stands. */
@@ -32,6 +38,12 @@ export interface PolarizationSkewInput {
   /** The satellite's polarization; linear without tilt when left out. */
   readonly polarization?: SatellitePolarization;
 }
+
+const POLARIZATION_SKEW_INPUT_KEYS = {
+  station: true,
+  orbitalLongitudeDeg: true,
+  polarization: true,
+} satisfies Keys<PolarizationSkewInput>;
 
 /** Rotation of the feed; read `kind` first. */
 export type PolarizationSkew =
@@ -88,7 +100,11 @@ export type PolarizationSkew =
  * ```
  */
 export function polarizationSkew(input: PolarizationSkewInput): PolarizationSkew {
-  const { station, orbitalLongitudeDeg, polarization } = object('input', input);
+  const { station, orbitalLongitudeDeg, polarization } = knownOnly(
+    'input',
+    input,
+    POLARIZATION_SKEW_INPUT_KEYS,
+  );
   const checked = checkedStation(station);
   const longitudeDeg = finite('orbitalLongitudeDeg', orbitalLongitudeDeg);
   const tiltDeg = checkedTiltDeg(polarization);
@@ -148,7 +164,7 @@ export function checkedTiltDeg(
   parameter = 'polarization',
 ): number | undefined {
   if (polarization === undefined) return 0;
-  const { kind } = object(parameter, polarization);
+  const { kind } = known(parameter, polarization, SATELLITE_POLARIZATION_KEYS);
   oneOf(`${parameter}.kind`, kind, ['linear', 'circular']);
   if (polarization.kind === 'circular') return undefined;
   return inRange(`${parameter}.tiltDeg`, polarization.tiltDeg, -180, 180) + 0;

@@ -1,6 +1,7 @@
 /** Polarization skew for columns of stations and slots. */
 
-import { finite, inRange, object } from '../../errors.js';
+import { finite, inRange } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { lineDeg } from '../../numeric/angle.js';
 import { type Column, outColumn, rowCount } from '../../numeric/columns.js';
 import { denseColumn } from '../../numeric/denseColumn.js';
@@ -23,6 +24,14 @@ export interface PolarizationSkewBatchInput {
   readonly tiltDeg?: Column;
 }
 
+const POLARIZATION_SKEW_BATCH_INPUT_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  heightM: true,
+  orbitalLongitudeDeg: true,
+  tiltDeg: true,
+} satisfies Keys<PolarizationSkewBatchInput>;
+
 /** Columns of {@link polarizationSkewBatch}. */
 export interface PolarizationSkewColumns {
   /**
@@ -31,6 +40,10 @@ export interface PolarizationSkewColumns {
    */
   readonly skewDeg: Float64Array;
 }
+
+const POLARIZATION_SKEW_BATCH_OUT_KEYS = { skewDeg: true } satisfies Keys<
+  NonNullable<Parameters<typeof polarizationSkewBatch>[1]>
+>;
 
 /**
  * Polarization skew for many stations, many slots or both, row by row, for linear polarization.
@@ -59,7 +72,7 @@ export function polarizationSkewBatch(
   input: PolarizationSkewBatchInput,
   out: Partial<PolarizationSkewColumns> = {},
 ): PolarizationSkewColumns {
-  const given = object('input', input);
+  const given = knownOnly('input', input, POLARIZATION_SKEW_BATCH_INPUT_KEYS);
   const { latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg } = given;
   const columns = {
     latitudeDeg,
@@ -69,7 +82,11 @@ export function polarizationSkewBatch(
     tiltDeg: given.tiltDeg ?? 0,
   };
   const rows = rowCount(columns);
-  const skews = outColumn('out.skewDeg', object('out', out).skewDeg, rows);
+  const skews = outColumn(
+    'out.skewDeg',
+    known('out', out, POLARIZATION_SKEW_BATCH_OUT_KEYS).skewDeg,
+    rows,
+  );
   const latitudes = denseColumn('latitudeDeg', latitudeDeg, rows);
   const longitudes = denseColumn('longitudeDeg', longitudeDeg, rows);
   const heights = denseColumn('heightM', heightM, rows);

@@ -1,7 +1,8 @@
 /** Look angles on a spherical Earth, as most textbooks give them. */
 
 import { GEOSTATIONARY_RADIUS_KM, WGS84_SEMI_MAJOR_AXIS_KM } from '../../constants.js';
-import { finite, inRange, object } from '../../errors.js';
+import { finite, inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { atan2Deg, cosDeg, sinDeg, wrapAzimuthDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
 
 /** What {@link sphericalLookAngles} is asked. */
@@ -17,6 +18,14 @@ export interface SphericalLookAnglesInput {
   /** Radius of the orbit in kilometres, 42000 to 42500; 42164.169 when left out. */
   readonly orbitRadiusKm?: number;
 }
+
+const SPHERICAL_LOOK_ANGLES_INPUT_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  orbitalLongitudeDeg: true,
+  earthRadiusKm: true,
+  orbitRadiusKm: true,
+} satisfies Keys<SphericalLookAnglesInput>;
 
 /** Look angles on a sphere with the terms of the hand calculation; read `kind` first. */
 export type SphericalLookAngles = {
@@ -71,7 +80,7 @@ export type SphericalLookAngles = {
  * ```
  */
 export function sphericalLookAngles(input: SphericalLookAnglesInput): SphericalLookAngles {
-  const given = object('input', input);
+  const given = knownOnly('input', input, SPHERICAL_LOOK_ANGLES_INPUT_KEYS);
   const latitudeDeg = inRange(
     'latitudeDeg',
     given.latitudeDeg,
@@ -125,6 +134,12 @@ export interface SphericalSlantRangeInput {
   readonly orbitRadiusKm?: number;
 }
 
+const SPHERICAL_SLANT_RANGE_INPUT_KEYS = {
+  elevationDeg: true,
+  earthRadiusKm: true,
+  orbitRadiusKm: true,
+} satisfies Keys<SphericalSlantRangeInput>;
+
 /**
  * Distance in kilometres to a satellite seen at an elevation, on a spherical Earth.
  *
@@ -143,7 +158,7 @@ export interface SphericalSlantRangeInput {
  * ```
  */
 export function sphericalSlantRange(input: SphericalSlantRangeInput): number {
-  const given = object('input', input);
+  const given = knownOnly('input', input, SPHERICAL_SLANT_RANGE_INPUT_KEYS);
   const elevationDeg = inRange('elevationDeg', given.elevationDeg, 0, 90);
   const earthKm = inRange(
     'earthRadiusKm',

@@ -1,6 +1,7 @@
 /** Mast out of plumb: what a leaning mast does to the beam and to the polarization. */
 
-import { finite, inRange, object } from '../../errors.js';
+import { finite, inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { asinDeg, atan2Deg, cosDeg, sinDeg, turnDeg, wrapAzimuthDeg } from '../../numeric/angle.js';
 import {
   azimuthOfDeg,
@@ -29,8 +30,20 @@ export interface SkyDirection {
   readonly elevationDeg: number;
 }
 
+export const SKY_DIRECTION_KEYS = {
+  azimuthDeg: true,
+  elevationDeg: true,
+} satisfies Keys<SkyDirection>;
+
 /** What {@link mastLeanError} is asked. */
 export interface MastLeanInput extends MastLean, SkyDirection {}
+
+const MAST_LEAN_INPUT_KEYS = {
+  leanDeg: true,
+  leanAzimuthDeg: true,
+  azimuthDeg: true,
+  elevationDeg: true,
+} satisfies Keys<MastLeanInput>;
 
 /** What the lean does at one direction. */
 export interface MastLeanError {
@@ -124,7 +137,7 @@ export function beamError(
  * ```
  */
 export function mastLeanError(input: MastLeanInput): MastLeanError {
-  const given = object('input', input);
+  const given = knownOnly('input', input, MAST_LEAN_INPUT_KEYS);
   const lean = checkedLean(given);
   const target = skyVector(
     finite('azimuthDeg', given.azimuthDeg),
@@ -150,6 +163,13 @@ export interface MastLeanCircleInput extends MastLean {
   /** Step of azimuth in degrees, 0.1 to 90; 5 when left out. */
   readonly stepDeg?: number;
 }
+
+const MAST_LEAN_CIRCLE_INPUT_KEYS = {
+  elevationDeg: true,
+  stepDeg: true,
+  leanDeg: true,
+  leanAzimuthDeg: true,
+} satisfies Keys<MastLeanCircleInput>;
 
 /** Errors over the azimuth circle. */
 export interface MastLeanCircle {
@@ -178,7 +198,11 @@ export interface MastLeanCircle {
  * ```
  */
 export function mastLeanCircle(input: MastLeanCircleInput): MastLeanCircle {
-  const { leanDeg, leanAzimuthDeg, elevationDeg, stepDeg } = object('input', input);
+  const { leanDeg, leanAzimuthDeg, elevationDeg, stepDeg } = knownOnly(
+    'input',
+    input,
+    MAST_LEAN_CIRCLE_INPUT_KEYS,
+  );
   const step = inRange('stepDeg', stepDeg ?? 5, 0.1, 90);
   const count = Math.ceil(360 / step - 1e-9);
   const points = Array.from({ length: count }, (_, index) => {

@@ -1,6 +1,7 @@
 /** What remains of a mast's lean after peaking, and how much lean a loss budget allows. */
 
-import { finite, inRange, object, positive } from '../../errors.js';
+import { finite, inRange, positive } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { tanDeg } from '../../numeric/angle.js';
 import { gaussianLobeOffsetDeg } from '../../numeric/gaussianLobe.js';
 import { bracketedRoot } from '../../numeric/root.js';
@@ -12,6 +13,7 @@ import {
   type MastLean,
   type MastLeanError,
   rollDeg,
+  SKY_DIRECTION_KEYS,
   type SkyDirection,
 } from './mastLean.js';
 
@@ -22,6 +24,13 @@ export interface MastLeanAfterPeakingInput extends MastLean {
   /** Direction to which it is then turned by the difference of the scales. */
   readonly target: SkyDirection;
 }
+
+const MAST_LEAN_AFTER_PEAKING_INPUT_KEYS = {
+  peaked: true,
+  target: true,
+  leanDeg: true,
+  leanAzimuthDeg: true,
+} satisfies Keys<MastLeanAfterPeakingInput>;
 
 /** What remains after peaking. */
 export interface MastLeanAfterPeaking
@@ -36,7 +45,7 @@ export interface MastLeanAfterPeaking
 }
 
 function checkedDirection(name: string, direction: SkyDirection): EastNorthUp {
-  const { azimuthDeg, elevationDeg } = object(name, direction);
+  const { azimuthDeg, elevationDeg } = known(name, direction, SKY_DIRECTION_KEYS);
   return skyVector(
     finite(`${name}.azimuthDeg`, azimuthDeg),
     inRange(`${name}.elevationDeg`, elevationDeg, -5, 90),
@@ -66,7 +75,7 @@ function checkedDirection(name: string, direction: SkyDirection): EastNorthUp {
  * ```
  */
 export function mastLeanAfterPeaking(input: MastLeanAfterPeakingInput): MastLeanAfterPeaking {
-  const given = object('input', input);
+  const given = knownOnly('input', input, MAST_LEAN_AFTER_PEAKING_INPUT_KEYS);
   const lean = checkedLean(given);
   const peaked = checkedDirection('peaked', given.peaked);
   const target = checkedDirection('target', given.target);
@@ -103,6 +112,13 @@ export interface AllowedMastLeanInput {
   /** Direction to which it is then turned by the scales; needed with `peaked`. */
   readonly target?: SkyDirection;
 }
+
+const ALLOWED_MAST_LEAN_INPUT_KEYS = {
+  lossDb: true,
+  beamwidthDeg: true,
+  peaked: true,
+  target: true,
+} satisfies Keys<AllowedMastLeanInput>;
 
 /** The lean that a loss budget allows; read `kind` first. */
 export type AllowedMastLean =
@@ -144,7 +160,7 @@ export type AllowedMastLean =
  * ```
  */
 export function allowedMastLean(input: AllowedMastLeanInput): AllowedMastLean {
-  const given = object('input', input);
+  const given = knownOnly('input', input, ALLOWED_MAST_LEAN_INPUT_KEYS);
   const lossDb = inRange('lossDb', positive('lossDb', given.lossDb), 0, 10);
   const widthDeg = inRange('beamwidthDeg', positive('beamwidthDeg', given.beamwidthDeg), 0, 90);
   const allowedOffsetDeg = gaussianLobeOffsetDeg(lossDb, widthDeg);

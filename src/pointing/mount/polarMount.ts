@@ -3,7 +3,8 @@
 import { GEOSTATIONARY_RADIUS_KM, WGS84_SEMI_MAJOR_AXIS_KM } from '../../constants.js';
 import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
-import { finite, inRange, object, oneOf } from '../../errors.js';
+import { finite, inRange, oneOf } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { asinDeg, atan2Deg, cosDeg, sinDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
 import { minimumBetween } from '../../numeric/minimum.js';
 import { bracketedRoot } from '../../numeric/root.js';
@@ -28,6 +29,14 @@ export interface PolarMountInput {
   /** `ellipsoid` (WGS 84, when left out) or `sphere` (radius 6378.137 km), to compare with textbook tables. */
   readonly earthModel?: 'ellipsoid' | 'sphere';
 }
+
+const POLAR_MOUNT_INPUT_KEYS = {
+  station: true,
+  minimumElevationDeg: true,
+  fit: true,
+  orbitalLongitudesDeg: true,
+  earthModel: true,
+} satisfies Keys<PolarMountInput>;
 
 /** A slot as the mount reaches it. */
 export interface PolarMountSlot {
@@ -185,7 +194,7 @@ function setting(
  * ```
  */
 export function polarMount(input: PolarMountInput): PolarMount {
-  const given = object('input', input);
+  const given = knownOnly('input', input, POLAR_MOUNT_INPUT_KEYS);
   const station = checkedStation(given.station);
   const minimumDeg = inRange('minimumElevationDeg', given.minimumElevationDeg ?? 0, 0, 89);
   const fit = oneOf('fit', given.fit ?? 'least-worst', [

@@ -4,7 +4,8 @@ import { GEOSTATIONARY_RADIUS_KM } from '../../constants.js';
 import { checkedStation } from '../../earth/internal.js';
 import { ecefToEnu } from '../../earth/localFrame.js';
 import type { Station } from '../../earth/station.js';
-import { finite, inRange, object } from '../../errors.js';
+import { finite, inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import {
   asinDeg,
   atan2Deg,
@@ -33,6 +34,15 @@ export interface DailyFigureInput {
   /** How many points share the sidereal day, 8 to 1440; 96 when left out. */
   readonly count?: number;
 }
+
+const DAILY_FIGURE_INPUT_KEYS = {
+  station: true,
+  orbitalLongitudeDeg: true,
+  inclinationDeg: true,
+  eccentricityRatio: true,
+  argumentOfPerigeeDeg: true,
+  count: true,
+} satisfies Keys<DailyFigureInput>;
 
 /** One point of a satellite's track across the sky. */
 export interface TrackPoint {
@@ -89,7 +99,7 @@ function eccentricAnomaly(meanAnomaly: number, eccentricity: number): number {
  * ```
  */
 export function dailyFigure(input: DailyFigureInput): readonly DailyFigurePoint[] {
-  const given = object('input', input);
+  const given = knownOnly('input', input, DAILY_FIGURE_INPUT_KEYS);
   const station = checkedStation(given.station);
   const meanLongitudeDeg = finite('orbitalLongitudeDeg', given.orbitalLongitudeDeg);
   const inclinationDeg = inRange('inclinationDeg', given.inclinationDeg, 0, 20);

@@ -1,6 +1,7 @@
 /** A fixed antenna and a satellite that moves: extremes, the best aim, the loss through the day, and when to peak. */
 
-import { DomainError, finite, inRange, object, positive } from '../../errors.js';
+import { DomainError, finite, inRange, positive } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { DEGREES_PER_RADIAN, turnDeg, wrapAzimuthDeg } from '../../numeric/angle.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import { leastWorst } from '../../numeric/leastWorst.js';
@@ -25,6 +26,12 @@ export interface FixedAntennaInput {
   /** Direction of the fixed beam; the best one when left out. */
   readonly aim?: { readonly azimuthDeg: number; readonly elevationDeg: number };
 }
+
+const FIXED_ANTENNA_INPUT_KEYS = {
+  track: true,
+  beamwidthDeg: true,
+  aim: true,
+} satisfies Keys<FixedAntennaInput>;
 
 /** What a fixed antenna makes of a moving satellite. */
 export interface FixedAntennaLoss {
@@ -76,7 +83,7 @@ export interface FixedAntennaLoss {
  * ```
  */
 export function fixedAntennaLoss(input: FixedAntennaInput): FixedAntennaLoss {
-  const given = object('input', input);
+  const given = knownOnly('input', input, FIXED_ANTENNA_INPUT_KEYS);
   const widthDeg = inRange('beamwidthDeg', positive('beamwidthDeg', given.beamwidthDeg), 0, 90);
   const track = checkedTrack(given.track);
   const circle = smallestCircle(track);
@@ -108,11 +115,15 @@ export function fixedAntennaLoss(input: FixedAntennaInput): FixedAntennaLoss {
   };
 }
 
+const CHECKED_VECTOR_NAME_KEYS = { azimuthDeg: true, elevationDeg: true } satisfies Keys<
+  Parameters<typeof checkedVector>[1]
+>;
+
 function checkedVector(
   name: string,
   at: { readonly azimuthDeg: number; readonly elevationDeg: number },
 ): EastNorthUp {
-  const { azimuthDeg, elevationDeg } = object(name, at);
+  const { azimuthDeg, elevationDeg } = known(name, at, CHECKED_VECTOR_NAME_KEYS);
   return skyVector(
     finite(`${name}.azimuthDeg`, azimuthDeg),
     inRange(`${name}.elevationDeg`, elevationDeg, -90, 90),

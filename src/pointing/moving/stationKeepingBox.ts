@@ -4,7 +4,8 @@ import { GEOSTATIONARY_RADIUS_KM } from '../../constants.js';
 import { checkedStation } from '../../earth/internal.js';
 import { ecefToEnu } from '../../earth/localFrame.js';
 import type { Station } from '../../earth/station.js';
-import { finite, inRange, object } from '../../errors.js';
+import { finite, inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { cosDeg, sinDeg, turnDeg, wrapAzimuthDeg } from '../../numeric/angle.js';
 import {
   azimuthOfDeg,
@@ -27,6 +28,14 @@ export interface StationKeepingBoxInput {
   /** Eccentricity kept (ratio), 0 to 0.01: moves the satellite up and down; 0 when left out. */
   readonly eccentricityRatio?: number;
 }
+
+const STATION_KEEPING_BOX_INPUT_KEYS = {
+  station: true,
+  orbitalLongitudeDeg: true,
+  longitudeHalfWidthDeg: true,
+  latitudeHalfWidthDeg: true,
+  eccentricityRatio: true,
+} satisfies Keys<StationKeepingBoxInput>;
 
 /** The box seen from the station. */
 export interface StationKeepingBox {
@@ -61,7 +70,7 @@ export interface StationKeepingBox {
  * ```
  */
 export function stationKeepingBox(input: StationKeepingBoxInput): StationKeepingBox {
-  const given = object('input', input);
+  const given = knownOnly('input', input, STATION_KEEPING_BOX_INPUT_KEYS);
   const station = checkedStation(given.station);
   const slotDeg = finite('orbitalLongitudeDeg', given.orbitalLongitudeDeg) % 360;
   const eastDeg = inRange('longitudeHalfWidthDeg', given.longitudeHalfWidthDeg ?? 0.1, 0, 5);

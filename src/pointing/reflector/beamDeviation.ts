@@ -1,6 +1,7 @@
 /** The hand formulas behind several slots: beam deviation factor and the feed's step aside. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { tanDeg } from '../../numeric/angle.js';
 
 /** What {@link beamDeviationFactor} is asked. */
@@ -10,6 +11,11 @@ export interface BeamDeviationInput {
   /** Lo's illumination constant (ratio), 0 to 1; 0.36 when left out, for the usual edge taper of about 10 dB. */
   readonly illuminationRatio?: number;
 }
+
+const BEAM_DEVIATION_INPUT_KEYS = {
+  focalRatio: true,
+  illuminationRatio: true,
+} satisfies Keys<BeamDeviationInput>;
 
 /**
  * Beam deviation factor of a paraboloid with the feed on its axis: beam angle over feed angle (ratio), below 1.
@@ -28,7 +34,7 @@ export interface BeamDeviationInput {
  * ```
  */
 export function beamDeviationFactor(input: BeamDeviationInput): number {
-  const { focalRatio, illuminationRatio } = object('input', input);
+  const { focalRatio, illuminationRatio } = knownOnly('input', input, BEAM_DEVIATION_INPUT_KEYS);
   const depth = (1 / (4 * inRange('focalRatio', focalRatio, 0.25, 3))) ** 2;
   const k = inRange('illuminationRatio', illuminationRatio ?? 0.36, 0, 1);
   return (1 + k * depth) / (1 + depth);
@@ -43,6 +49,12 @@ export interface FeedStepInput {
   /** Beam angle over feed angle (ratio), 0.5 to 1. */
   readonly beamDeviationFactorRatio: number;
 }
+
+const FEED_STEP_INPUT_KEYS = {
+  beamOffsetDeg: true,
+  focusToMiddleM: true,
+  beamDeviationFactorRatio: true,
+} satisfies Keys<FeedStepInput>;
 
 /**
  * How far a feed must step aside for a beam beside the boresight, in metres, to the side opposite to the beam's.
@@ -60,7 +72,7 @@ export interface FeedStepInput {
  * ```
  */
 export function feedStepAside(input: FeedStepInput): number {
-  const given = object('input', input);
+  const given = knownOnly('input', input, FEED_STEP_INPUT_KEYS);
   const offsetDeg = inRange('beamOffsetDeg', given.beamOffsetDeg, -40, 40);
   const distanceM = inRange(
     'focusToMiddleM',

@@ -2,7 +2,8 @@
 
 import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
-import { DomainError, finite, inRange, object } from '../../errors.js';
+import { DomainError, finite, inRange } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { atan2Deg, cosDeg, lineDeg, sinDeg } from '../../numeric/angle.js';
 import { checkedTiltDeg, type SatellitePolarization } from '../look/polarizationSkew.js';
 import { dot, type EastNorthUp, sightLineKm, skyVector, unit } from '../look/sightLine.js';
@@ -25,6 +26,14 @@ export interface FeedTurnInput {
   /** Turn of the row of feeds in degrees, -180 to 180, clockwise positive from level as seen from behind; 0 when left out. */
   readonly rowTiltDeg?: number;
 }
+
+const FEED_TURN_INPUT_KEYS = {
+  station: true,
+  orbitalLongitudeDeg: true,
+  polarization: true,
+  boresight: true,
+  rowTiltDeg: true,
+} satisfies Keys<FeedTurnInput>;
 
 /** Turn of a feed; read `kind` first. */
 export type FeedTurn =
@@ -76,11 +85,11 @@ export type FeedTurn =
  * ```
  */
 export function feedTurn(input: FeedTurnInput): FeedTurn {
-  const given = object('input', input);
+  const given = knownOnly('input', input, FEED_TURN_INPUT_KEYS);
   const station = checkedStation(given.station);
   const orbitalLongitudeDeg = finite('orbitalLongitudeDeg', given.orbitalLongitudeDeg);
   const tiltDeg = checkedTiltDeg(given.polarization);
-  const boresight = object('boresight', given.boresight);
+  const boresight = known('boresight', given.boresight, { azimuthDeg: true, elevationDeg: true });
   const azimuthDeg = finite('boresight.azimuthDeg', boresight.azimuthDeg);
   const elevationDeg = inRange('boresight.elevationDeg', boresight.elevationDeg, -90, 90);
   const rowTiltDeg = inRange('rowTiltDeg', given.rowTiltDeg ?? 0, -180, 180);

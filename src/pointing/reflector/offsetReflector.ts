@@ -1,6 +1,7 @@
 /** Preset of an offset reflector: its offset angle from the rim, and the reading of the elevation scale. */
 
-import { DomainError, inRange, object, oneOf } from '../../errors.js';
+import { DomainError, inRange, oneOf } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { acosDeg } from '../../numeric/angle.js';
 
 /** Rim of an offset reflector as measured with a tape. */
@@ -10,6 +11,8 @@ export interface ReflectorRim {
   /** Height of the rim in metres along its face, not less than the width. */
   readonly heightM: number;
 }
+
+const REFLECTOR_RIM_KEYS = { widthM: true, heightM: true } satisfies Keys<ReflectorRim>;
 
 /** Offset angle from the rim. */
 export interface OffsetAngle {
@@ -37,7 +40,7 @@ export interface OffsetAngle {
  * ```
  */
 export function offsetAngleFromRim(rim: ReflectorRim): OffsetAngle {
-  const { widthM, heightM } = object('rim', rim);
+  const { widthM, heightM } = knownOnly('rim', rim, REFLECTOR_RIM_KEYS);
   inRange('widthM', widthM, 0.05, 100, 'is the width in metres?');
   inRange('heightM', heightM, 0.05, 200, 'is the height in metres?');
   if (widthM > heightM)
@@ -70,6 +73,13 @@ export interface OffsetReflectorInput {
   readonly scaleOffsetDeg?: number;
 }
 
+const OFFSET_REFLECTOR_INPUT_KEYS = {
+  elevationDeg: true,
+  offsetAngleDeg: true,
+  mounting: true,
+  scaleOffsetDeg: true,
+} satisfies Keys<OffsetReflectorInput>;
+
 /** How the reflector is preset. */
 export interface OffsetReflectorPreset {
   /** Elevation of the rim's perpendicular in degrees; negative when the face looks below the horizontal. */
@@ -100,7 +110,11 @@ export interface OffsetReflectorPreset {
  * ```
  */
 export function offsetReflectorPreset(input: OffsetReflectorInput): OffsetReflectorPreset {
-  const { elevationDeg, offsetAngleDeg, mounting, scaleOffsetDeg } = object('input', input);
+  const { elevationDeg, offsetAngleDeg, mounting, scaleOffsetDeg } = knownOnly(
+    'input',
+    input,
+    OFFSET_REFLECTOR_INPUT_KEYS,
+  );
   inRange('elevationDeg', elevationDeg, -5, 90);
   inRange('offsetAngleDeg', offsetAngleDeg, 0, 60, 'is it the angle from the rim perpendicular?');
   const way = oneOf('mounting', mounting ?? 'upright', ['upright', 'inverted']);

@@ -1,6 +1,7 @@
 /** Focal length and feed place of an offset reflector from its rim and depth, by tape. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { asinDeg, RADIANS_PER_DEGREE } from '../../numeric/angle.js';
 import { offsetAngleFromRim, type ReflectorRim } from './offsetReflector.js';
 
@@ -9,6 +10,12 @@ export interface ReflectorMeasured extends ReflectorRim {
   /** Greatest depth below the plane of the rim, at its middle, in metres, 0.01 to 0.5 of the width. */
   readonly depthM: number;
 }
+
+const REFLECTOR_MEASURED_KEYS = {
+  depthM: true,
+  widthM: true,
+  heightM: true,
+} satisfies Keys<ReflectorMeasured>;
 
 /** Shape of the paraboloid and where its focus lies. */
 export interface ReflectorFromRim {
@@ -50,7 +57,7 @@ export interface ReflectorFromRim {
  * ```
  */
 export function reflectorFromRim(measured: ReflectorMeasured): ReflectorFromRim {
-  const { widthM, heightM, depthM } = object('measured', measured);
+  const { widthM, heightM, depthM } = knownOnly('measured', measured, REFLECTOR_MEASURED_KEYS);
   const { offsetAngleDeg } = offsetAngleFromRim({ widthM, heightM });
   inRange('heightM', heightM, widthM, 2 * widthM);
   inRange('depthM', depthM, 0.01 * widthM, 0.5 * widthM, 'is the depth in metres?');

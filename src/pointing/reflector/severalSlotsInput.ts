@@ -2,7 +2,8 @@
 
 import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
-import { DomainError, finite, inRange, object, oneOf } from '../../errors.js';
+import { DomainError, finite, inRange, oneOf } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { checkedTiltDeg, type SatellitePolarization } from '../look/polarizationSkew.js';
 import type { ReflectorShape } from './reflectorOptics.js';
 
@@ -18,6 +19,13 @@ export interface SlotToReceive {
   readonly polarization?: SatellitePolarization;
 }
 
+const SLOT_TO_RECEIVE_KEYS = {
+  orbitalLongitudeDeg: true,
+  frequenciesGHz: true,
+  weightRatio: true,
+  polarization: true,
+} satisfies Keys<SlotToReceive>;
+
 /** A paraboloid reflector. */
 export interface ReflectorInput {
   /** Diameter as seen along the beam in metres, 0.1 to 30; the width of an offset reflector. */
@@ -31,6 +39,14 @@ export interface ReflectorInput {
   /** Half-power beamwidth times diameter over wavelength in degrees, 50 to 90; 70 when left out. */
   readonly beamwidthFactorDeg?: number;
 }
+
+const REFLECTOR_INPUT_KEYS = {
+  diameterM: true,
+  focalLengthM: true,
+  offsetAngleDeg: true,
+  edgeTaperDb: true,
+  beamwidthFactorDeg: true,
+} satisfies Keys<ReflectorInput>;
 
 /** How the feeds are held. */
 export type FeedsInput =
@@ -52,6 +68,12 @@ export type FeedsInput =
       readonly feedDiameterM?: number;
     };
 
+const FEEDS_INPUT_KEYS = {
+  kind: true,
+  feedDiameterM: true,
+  placesM: true,
+} satisfies Keys<FeedsInput>;
+
 /** What {@link severalSlots} is asked. */
 export interface SeveralSlotsInput {
   /** Where the antenna stands. */
@@ -63,6 +85,13 @@ export interface SeveralSlotsInput {
   /** The feeds; free when left out. */
   readonly feeds?: FeedsInput;
 }
+
+const SEVERAL_SLOTS_INPUT_KEYS = {
+  station: true,
+  slots: true,
+  reflector: true,
+  feeds: true,
+} satisfies Keys<SeveralSlotsInput>;
 
 /** A checked slot. */
 export interface CheckedSlot extends Required<SlotToReceive> {}
@@ -96,11 +125,15 @@ function list<T>(parameter: string, value: readonly T[], most: number): readonly
 
 /** Checks everything once. */
 export function checkedSeveralSlots(input: SeveralSlotsInput): CheckedSeveralSlots {
-  const given = object('input', input);
+  const given = knownOnly('input', input, SEVERAL_SLOTS_INPUT_KEYS);
   const station = checkedStation(given.station);
   const slots = list('slots', given.slots, 16).map((slot, index) => {
     const name = `slots[${index}]`;
-    const { orbitalLongitudeDeg, frequenciesGHz, weightRatio, polarization } = object(name, slot);
+    const { orbitalLongitudeDeg, frequenciesGHz, weightRatio, polarization } = known(
+      name,
+      slot,
+      SLOT_TO_RECEIVE_KEYS,
+    );
     const tiltDeg = checkedTiltDeg(polarization, `${name}.polarization`);
     return {
       orbitalLongitudeDeg: finite(`${name}.orbitalLongitudeDeg`, orbitalLongitudeDeg),
@@ -114,7 +147,7 @@ export function checkedSeveralSlots(input: SeveralSlotsInput): CheckedSeveralSlo
           : ({ kind: 'linear', tiltDeg } as const),
     };
   });
-  const reflector = object('reflector', given.reflector);
+  const reflector = known('reflector', given.reflector, REFLECTOR_INPUT_KEYS);
   const diameterM = inRange(
     'reflector.diameterM',
     reflector.diameterM,
@@ -134,7 +167,7 @@ export function checkedSeveralSlots(input: SeveralSlotsInput): CheckedSeveralSlo
     offsetAngleDeg: inRange('reflector.offsetAngleDeg', reflector.offsetAngleDeg ?? 0, 0, 45),
     edgeTaperDb: inRange('reflector.edgeTaperDb', reflector.edgeTaperDb ?? 10, 0, 30),
   };
-  const feeds: FeedsInput = object('feeds', given.feeds ?? { kind: 'free' });
+  const feeds: FeedsInput = known('feeds', given.feeds ?? { kind: 'free' }, FEEDS_INPUT_KEYS);
   oneOf('feeds.kind', feeds.kind, ['free', 'rigid']);
   return {
     station,

@@ -2,7 +2,8 @@
 
 import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
-import { DomainError, finite, inRange, object } from '../../errors.js';
+import { DomainError, finite, inRange } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { wrapAzimuthDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
 import { bracketedRoot } from '../../numeric/root.js';
 import { azimuthOfDeg, elevationOfDeg, sightLineKm } from '../look/sightLine.js';
@@ -16,6 +17,8 @@ export interface HorizonSample {
   /** Elevation of the skyline in degrees, -89 to 89. */
   readonly elevationDeg: number;
 }
+
+const HORIZON_SAMPLE_KEYS = { azimuthDeg: true, elevationDeg: true } satisfies Keys<HorizonSample>;
 
 /**
  * A horizon: its elevation in degrees as a function of the azimuth in degrees, or samples in the order of azimuth, between
@@ -34,6 +37,13 @@ export interface ArcOverHorizonInput {
   /** Lowest geometric elevation that counts in degrees, -5 to 90; 0 when left out. */
   readonly minimumElevationDeg?: number;
 }
+
+const ARC_OVER_HORIZON_INPUT_KEYS = {
+  station: true,
+  horizon: true,
+  clearanceDeg: true,
+  minimumElevationDeg: true,
+} satisfies Keys<ArcOverHorizonInput>;
 
 /** A clear part of the arc. */
 export interface ClearArc {
@@ -84,7 +94,7 @@ const STEP_DEG = 0.25;
  * ```
  */
 export function arcOverHorizon(input: ArcOverHorizonInput): ArcOverHorizon {
-  const given = object('input', input);
+  const given = knownOnly('input', input, ARC_OVER_HORIZON_INPUT_KEYS);
   const station = checkedStation(given.station);
   const lowestDeg = inRange('minimumElevationDeg', given.minimumElevationDeg ?? 0, -5, 90);
   const marginDeg = inRange('clearanceDeg', given.clearanceDeg ?? 0, -10, 45);
@@ -167,7 +177,7 @@ function skyline(horizon: Horizon): {
     });
   const samples = (horizon as readonly HorizonSample[]).map((sample, index) => {
     const name = `horizon[${index}]`;
-    const { azimuthDeg, elevationDeg } = object(name, sample);
+    const { azimuthDeg, elevationDeg } = known(name, sample, HORIZON_SAMPLE_KEYS);
     finite(`${name}.azimuthDeg`, azimuthDeg);
     return {
       azimuthDeg: inRange(`${name}.azimuthDeg`, azimuthDeg, 0, 360),

@@ -7,7 +7,8 @@ import {
 } from '../../constants.js';
 import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
-import { finite, object } from '../../errors.js';
+import { finite } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { asinDeg, atan2Deg, cosDeg, sinDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
 import { elevationOfDeg, sightLineKm } from '../look/sightLine.js';
 
@@ -18,6 +19,11 @@ export interface SlotAtAzimuthInput {
   /** Azimuth in degrees, clockwise from true north, any turn. */
   readonly azimuthDeg: number;
 }
+
+const SLOT_AT_AZIMUTH_INPUT_KEYS = {
+  station: true,
+  azimuthDeg: true,
+} satisfies Keys<SlotAtAzimuthInput>;
 
 /** Where the arc crosses the bearing; read `kind` first. */
 export type SlotAtAzimuth =
@@ -54,7 +60,7 @@ export type SlotAtAzimuth =
  * ```
  */
 export function slotAtAzimuth(input: SlotAtAzimuthInput): SlotAtAzimuth {
-  const { station, azimuthDeg } = object('input', input);
+  const { station, azimuthDeg } = knownOnly('input', input, SLOT_AT_AZIMUTH_INPUT_KEYS);
   const checked = checkedStation(station);
   finite('azimuthDeg', azimuthDeg);
   const difference = crossingDeg(checked, azimuthDeg);

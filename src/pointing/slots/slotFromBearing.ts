@@ -3,6 +3,7 @@
 import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
 import { DomainError, finite, inRange, object, positive } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { turnDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
 import { minimumBetween } from '../../numeric/minimum.js';
 import {
@@ -29,6 +30,15 @@ export interface SlotFromBearingInput {
   /** How far off the elevation may be in degrees, above 0; 1 when left out, as of an inclinometer. */
   readonly elevationWithinDeg?: number;
 }
+
+const SLOT_FROM_BEARING_INPUT_KEYS = {
+  station: true,
+  azimuthDeg: true,
+  elevationDeg: true,
+  orbitalLongitudesDeg: true,
+  azimuthWithinDeg: true,
+  elevationWithinDeg: true,
+} satisfies Keys<SlotFromBearingInput>;
 
 /** A slot beside the measured direction. */
 export interface SlotNearby {
@@ -86,7 +96,7 @@ export interface SlotFromBearing {
  * ```
  */
 export function slotFromBearing(input: SlotFromBearingInput): SlotFromBearing {
-  const given = object('input', input);
+  const given = known('input', input, SLOT_FROM_BEARING_INPUT_KEYS);
   const station = checkedStation(given.station);
   const azimuthDeg = finite('azimuthDeg', given.azimuthDeg);
   const elevationDeg = inRange('elevationDeg', given.elevationDeg, -5, 90);

@@ -3,7 +3,8 @@
 import { GEOSTATIONARY_RADIUS_KM } from '../../constants.js';
 import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
-import { DomainError, finite, inRange, object } from '../../errors.js';
+import { DomainError, finite, inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { asinDeg, DEGREES_PER_RADIAN, sinDeg, turnDeg } from '../../numeric/angle.js';
 import { separationDeg, sightLineKm } from '../look/sightLine.js';
 
@@ -16,6 +17,12 @@ export interface SlotSeparationInput {
   /** Longitude of the second slot in degrees, east positive, any turn. */
   readonly toLongitudeDeg: number;
 }
+
+const SLOT_SEPARATION_INPUT_KEYS = {
+  station: true,
+  fromLongitudeDeg: true,
+  toLongitudeDeg: true,
+} satisfies Keys<SlotSeparationInput>;
 
 /** How far two slots stand apart. */
 export interface SlotSeparation {
@@ -41,7 +48,11 @@ export interface SlotSeparation {
  * ```
  */
 export function slotSeparation(input: SlotSeparationInput): SlotSeparation {
-  const { station, fromLongitudeDeg, toLongitudeDeg } = object('input', input);
+  const { station, fromLongitudeDeg, toLongitudeDeg } = knownOnly(
+    'input',
+    input,
+    SLOT_SEPARATION_INPUT_KEYS,
+  );
   const checked = checkedStation(station);
   const from = finite('fromLongitudeDeg', fromLongitudeDeg);
   const to = finite('toLongitudeDeg', toLongitudeDeg);
@@ -70,6 +81,13 @@ function checkedRanges(ranges: TwoRanges): readonly [number, number, number] {
   ];
 }
 
+const SEPARATION_FROM_RANGES_INPUT_KEYS = {
+  firstRangeKm: true,
+  secondRangeKm: true,
+  orbitRadiusKm: true,
+  longitudeDifferenceDeg: true,
+} satisfies Keys<Parameters<typeof separationFromRanges>[0]>;
+
 /**
  * Angle in degrees at a station between two satellites from their slant ranges and their difference of longitudes.
  *
@@ -93,7 +111,7 @@ export function separationFromRanges(
     readonly longitudeDifferenceDeg: number;
   },
 ): number {
-  const given = object('input', input);
+  const given = knownOnly('input', input, SEPARATION_FROM_RANGES_INPUT_KEYS);
   const [first, second, orbit] = checkedRanges(given);
   const difference = inRange('longitudeDifferenceDeg', given.longitudeDifferenceDeg, 0, 180);
   const chord = 2 * orbit * sinDeg(difference / 2);
@@ -107,6 +125,13 @@ export function separationFromRanges(
     });
   return 2 * asinDeg(Math.sqrt(square));
 }
+
+const LONGITUDE_DIFFERENCE_FROM_RANGES_INPUT_KEYS = {
+  firstRangeKm: true,
+  secondRangeKm: true,
+  orbitRadiusKm: true,
+  topocentricDeg: true,
+} satisfies Keys<Parameters<typeof longitudeDifferenceFromRanges>[0]>;
 
 /**
  * Difference in degrees of the longitudes of two satellites from their slant ranges and the angle between them at the station.
@@ -130,7 +155,7 @@ export function longitudeDifferenceFromRanges(
     readonly topocentricDeg: number;
   },
 ): number {
-  const given = object('input', input);
+  const given = knownOnly('input', input, LONGITUDE_DIFFERENCE_FROM_RANGES_INPUT_KEYS);
   const [first, second, orbit] = checkedRanges(given);
   const half = inRange('topocentricDeg', given.topocentricDeg, 0, 120) / 2;
   const chord = Math.hypot(first - second, 2 * Math.sqrt(first * second) * sinDeg(half));

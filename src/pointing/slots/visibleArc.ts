@@ -2,7 +2,8 @@
 
 import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { wrapLongitudeDeg } from '../../numeric/angle.js';
 import { bracketedRoot } from '../../numeric/root.js';
 import { elevationOfDeg, sightLineKm } from '../look/sightLine.js';
@@ -14,6 +15,11 @@ export interface VisibleArcInput {
   /** Lowest geometric elevation that counts as visible in degrees, -5 to 90; 0 when left out. */
   readonly minimumElevationDeg?: number;
 }
+
+const VISIBLE_ARC_INPUT_KEYS = {
+  station: true,
+  minimumElevationDeg: true,
+} satisfies Keys<VisibleArcInput>;
 
 /** The visible part of the arc; read `kind` first. */
 export type VisibleArc =
@@ -65,7 +71,7 @@ export function arcHalfWidthDeg(station: Station, minimumElevationDeg: number): 
  * ```
  */
 export function visibleArc(input: VisibleArcInput): VisibleArc {
-  const { station, minimumElevationDeg = 0 } = object('input', input);
+  const { station, minimumElevationDeg = 0 } = knownOnly('input', input, VISIBLE_ARC_INPUT_KEYS);
   const checked = checkedStation(station);
   const lowestDeg = inRange('minimumElevationDeg', minimumElevationDeg, -5, 90);
   const highestElevationDeg = elevationOfDeg(sightLineKm(checked, checked.longitudeDeg));

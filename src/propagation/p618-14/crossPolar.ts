@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.618-14 (08/2023), section 4.1: cross-polar discrimination in rain and ice. */
 
-import { finite, inRange, object } from '../../errors.js';
+import { finite, inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { cosDeg } from '../../numeric/angle.js';
 import { checkedFrequencyGHz, checkedPercent, namesOutside } from '../inputs.js';
 import { tiltFactor } from './crossPolarScaling.js';
@@ -18,6 +19,14 @@ export interface CrossPolarDiscriminationInput {
   /** Percent of time for which the discrimination is not exceeded; stated for 1, 0.1, 0.01 and 0.001. */
   readonly exceededPercent: number;
 }
+
+const CROSS_POLAR_DISCRIMINATION_INPUT_KEYS = {
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+  copolarAttenuationDb: true,
+  exceededPercent: true,
+} satisfies Keys<CrossPolarDiscriminationInput>;
 
 /** Cross-polar discrimination with its terms in the order of the steps of the recommendation. */
 export interface CrossPolarDiscrimination {
@@ -86,7 +95,7 @@ function attenuationSlope(f: number): number {
 export function crossPolarDiscrimination(
   input: CrossPolarDiscriminationInput,
 ): CrossPolarDiscrimination {
-  object('input', input);
+  known('input', input, CROSS_POLAR_DISCRIMINATION_INPUT_KEYS);
   const frequencyGHz = checkedFrequencyGHz(input.frequencyGHz);
   const elevationDeg = inRange(
     'elevationDeg',

@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.618-14, section 4.3: cross-polar discrimination from one frequency and tilt to another. */
 
-import { finite, inRange, object } from '../../errors.js';
+import { finite, inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { cosDeg } from '../../numeric/angle.js';
 import { checkedFrequencyGHz, namesOutside } from '../inputs.js';
 
@@ -13,6 +14,14 @@ export interface ScaledCrossPolarDiscrimination {
   /** Names of inputs outside the stated range (4 to 30 GHz). */
   readonly outsideStatedRange: readonly string[];
 }
+
+const SCALED_CROSS_POLAR_DISCRIMINATION_INPUT_KEYS = {
+  discriminationDb: true,
+  fromGHz: true,
+  fromTiltDeg: true,
+  toGHz: true,
+  toTiltDeg: true,
+} satisfies Keys<Parameters<typeof scaledCrossPolarDiscrimination>[0]>;
 
 /**
  * Cross-polar discrimination carried to another frequency and polarization tilt.
@@ -43,7 +52,7 @@ export function scaledCrossPolarDiscrimination(input: {
   readonly toGHz: number;
   readonly toTiltDeg: number;
 }): ScaledCrossPolarDiscrimination {
-  object('input', input);
+  knownOnly('input', input, SCALED_CROSS_POLAR_DISCRIMINATION_INPUT_KEYS);
   const discriminationDb = inRange('discriminationDb', input.discriminationDb, -100, 200);
   const fromGHz = checkedFrequencyGHz(input.fromGHz, undefined, 'fromGHz');
   const toGHz = checkedFrequencyGHz(input.toGHz, undefined, 'toGHz');

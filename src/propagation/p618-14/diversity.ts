@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.618-14, section 2.2.4.1: two sites against rain. */
 
-import { inRange, object, positive } from '../../errors.js';
+import { inRange, positive } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { bivariateNormalExceedance } from '../../numeric/bivariateNormal.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
 import { rainAttenuationLognormal } from './lognormal.js';
@@ -13,6 +14,18 @@ export interface DiversitySite extends RainPath {
   /** Attenuation that the site can bear, dB; above it the site is out. */
   readonly attenuationDb: number;
 }
+
+const DIVERSITY_SITE_KEYS = {
+  rainProbabilityPercent: true,
+  attenuationDb: true,
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+} satisfies Keys<DiversitySite>;
 
 /** Joint outage of two sites with its terms. */
 export interface SiteDiversity {
@@ -29,6 +42,10 @@ export interface SiteDiversity {
   /** Percent of an average year in which both sites are out at once. */
   readonly jointOutagePercent: number;
 }
+
+const SITE_DIVERSITY_INPUT_KEYS = { first: true, second: true, distanceKm: true } satisfies Keys<
+  Parameters<typeof siteDiversity>[0]
+>;
 
 /**
  * Percent of an average year in which both of two sites suffer more attenuation than they can bear.
@@ -60,9 +77,12 @@ export function siteDiversity(input: {
   readonly second: DiversitySite;
   readonly distanceKm: number;
 }): SiteDiversity {
-  const { first, second } = object('input', input);
+  const { first, second } = knownOnly('input', input, SITE_DIVERSITY_INPUT_KEYS);
   const d = inRange('distanceKm', input.distanceKm, 0, 20040, 'was it given in metres?');
-  const ends = [object('first', first), object('second', second)].map((site) => {
+  const ends = [
+    known('first', first, DIVERSITY_SITE_KEYS),
+    known('second', second, DIVERSITY_SITE_KEYS),
+  ].map((site) => {
     const fit = rainAttenuationLognormal(site);
     return {
       rain: normalExceedanceQuantile(Math.min(1 - 1e-12, fit.rainProbabilityPercent / 100)),

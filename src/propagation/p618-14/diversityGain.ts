@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.618-14, section 2.2.4.2: what the better of two sites gains. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { checkedElevationDeg, checkedFrequencyGHz } from '../inputs.js';
 
 /** Diversity gain with its factors. */
@@ -18,6 +19,14 @@ export interface DiversityGain {
   /** What the better of both sites gains over one alone, dB. */
   readonly gainDb: number;
 }
+
+const DIVERSITY_GAIN_INPUT_KEYS = {
+  attenuationDb: true,
+  distanceKm: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  baselineAngleDeg: true,
+} satisfies Keys<Parameters<typeof diversityGain>[0]>;
 
 /**
  * Diversity gain: how much less attenuation the better of two like sites sees for the same percentage of time.
@@ -48,7 +57,7 @@ export function diversityGain(input: {
   readonly elevationDeg: number;
   readonly baselineAngleDeg: number;
 }): DiversityGain {
-  object('input', input);
+  knownOnly('input', input, DIVERSITY_GAIN_INPUT_KEYS);
   const attenuation = inRange('attenuationDb', input.attenuationDb, 0, 1e4);
   const d = inRange('distanceKm', input.distanceKm, 0, 20040, 'was it given in metres?');
   const a = 0.78 * attenuation - 1.94 * (1 - Math.exp(-0.11 * attenuation));

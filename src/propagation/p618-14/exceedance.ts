@@ -1,10 +1,11 @@
 /** For how much of the year an attenuation is exceeded: P.618-14, sections 2.2.1.1 and 2.5, turned round. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { sinDeg } from '../../numeric/angle.js';
 import { bracketedRoot } from '../../numeric/root.js';
 import { checkedElevationDeg, checkedLatitudeDeg } from '../inputs.js';
-import { type RainPath, rainAttenuation } from './rain.js';
+import { RAIN_PATH_KEYS, type RainPath, rainAttenuation } from './rain.js';
 import {
   attenuationAtPercentDb,
   latitudeExponent,
@@ -129,11 +130,27 @@ function rainCurve(path: RainPath) {
  * ```
  */
 export function rainExceedance(path: RainPath, attenuationDb: number): ExceededPercent {
-  object('path', path);
+  known('path', path, RAIN_PATH_KEYS);
   const level = inRange('attenuationDb', attenuationDb, 0, 1e4);
   const { curve, logFrom } = rainCurve(path);
   return solve(curve, logFrom, level);
 }
+
+const TOTAL_EXCEEDANCE_PATH_KEYS = {
+  gasDb: true,
+  cloudDb: true,
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+  diameterM: true,
+  efficiencyRatio: true,
+  wetRefractivityNUnits: true,
+  turbulenceHeightM: true,
+} satisfies Keys<Parameters<typeof totalExceedance>[0]>;
 
 /**
  * Percent of an average year for which rain, cloud, gas and scintillation together take more than an attenuation.
@@ -167,7 +184,7 @@ export function totalExceedance(
   path: Omit<TotalAttenuationInput, 'exceededPercent'>,
   attenuationDb: number,
 ): ExceededPercent {
-  object('path', path);
+  known('path', path, TOTAL_EXCEEDANCE_PATH_KEYS);
   const level = inRange('attenuationDb', attenuationDb, 0, 1e4);
   const { gasDb, cloudDb } = totalAttenuation({ ...path, exceededPercent: 1 });
   const { standardDeviationDb } = scintillationFade({ ...path, exceededPercent: 1 });

@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.618-14, section 2.2.4.1: lognormal fit of rain attenuation on a path. */
 
-import { DomainError, inRange, object } from '../../errors.js';
+import { DomainError, inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
 import { type RainPath, rainAttenuation } from './rain.js';
 
@@ -12,6 +13,17 @@ export interface RainAttenuationLognormalInput extends RainPath {
   /** Probability of rain in percent of an average year, above 0.02 to 100. */
   readonly rainProbabilityPercent: number;
 }
+
+const RAIN_ATTENUATION_LOGNORMAL_INPUT_KEYS = {
+  rainProbabilityPercent: true,
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+} satisfies Keys<RainAttenuationLognormalInput>;
 
 /** Lognormal distribution of rain attenuation while it rains. */
 export interface RainAttenuationLognormal {
@@ -56,7 +68,7 @@ export interface RainAttenuationLognormal {
 export function rainAttenuationLognormal(
   input: RainAttenuationLognormalInput,
 ): RainAttenuationLognormal {
-  object('input', input);
+  known('input', input, RAIN_ATTENUATION_LOGNORMAL_INPUT_KEYS);
   const probability = inRange(
     'rainProbabilityPercent',
     input.rainProbabilityPercent,

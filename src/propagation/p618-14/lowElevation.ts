@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.618-14, section 2.4.2: deep fades by scintillation and multipath below 5 degrees. */
 
-import { inRange, object, oneOf } from '../../errors.js';
+import { inRange, oneOf } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { cosDeg, RADIANS_PER_DEGREE } from '../../numeric/angle.js';
 import {
   checkedFrequencyGHz,
@@ -32,6 +33,17 @@ export interface LowElevationFadeInput {
   /** Part of the path over water or coast, 0 to 1; 0 where not given. */
   readonly waterFractionRatio?: number | undefined;
 }
+
+const LOW_ELEVATION_FADE_INPUT_KEYS = {
+  latitudeDeg: true,
+  heightM: true,
+  apparentElevationDeg: true,
+  frequencyGHz: true,
+  exceededPercent: true,
+  period: true,
+  steepGradientPercent: true,
+  waterFractionRatio: true,
+} satisfies Keys<LowElevationFadeInput>;
 
 /** Deep fade at low elevation with its terms. */
 export interface LowElevationFade {
@@ -75,7 +87,7 @@ export interface LowElevationFade {
  * ```
  */
 export function lowElevationFade(input: LowElevationFadeInput): LowElevationFade {
-  object('input', input);
+  known('input', input, LOW_ELEVATION_FADE_INPUT_KEYS);
   const latitude = Math.abs(checkedLatitudeDeg(input.latitudeDeg));
   const heightM = checkedHeightM(input.heightM);
   const elevationDeg = inRange(

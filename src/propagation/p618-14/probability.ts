@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.618-14, section 2.2.1.2: probability of any rain attenuation on a slant path. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { cosDeg, sinDeg } from '../../numeric/angle.js';
 import { bivariateNormalExceedance } from '../../numeric/bivariateNormal.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
@@ -19,6 +20,13 @@ export interface RainAttenuationProbabilityInput {
   /** Probability of rain at the station in percent of an average year, 0 to 70 (P.837-7). */
   readonly rainProbabilityPercent: number;
 }
+
+const RAIN_ATTENUATION_PROBABILITY_INPUT_KEYS = {
+  heightM: true,
+  rainHeightKm: true,
+  elevationDeg: true,
+  rainProbabilityPercent: true,
+} satisfies Keys<RainAttenuationProbabilityInput>;
 
 /** Probability of rain attenuation on a path with its terms. */
 export interface RainAttenuationProbability {
@@ -66,7 +74,7 @@ function correlationAt(distanceKm: number): number {
 export function rainAttenuationProbability(
   input: RainAttenuationProbabilityInput,
 ): RainAttenuationProbability {
-  object('input', input);
+  known('input', input, RAIN_ATTENUATION_PROBABILITY_INPUT_KEYS);
   const rainAboveKm = rainAbove(
     checkedRainHeightKm(input.rainHeightKm),
     checkedHeightM(input.heightM),

@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.618-14 (08/2023), section 2.2.1.1: rain attenuation on an Earth-space path. */
 
-import { finite, object } from '../../errors.js';
+import { finite } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { atan2Deg, cosDeg, sinDeg } from '../../numeric/angle.js';
 import {
   checkedElevationDeg,
@@ -44,11 +45,32 @@ export interface RainPath {
   readonly tiltDeg: number;
 }
 
+export const RAIN_PATH_KEYS = {
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+} satisfies Keys<RainPath>;
+
 /** Input of {@link rainAttenuation}. */
 export interface RainAttenuationInput extends RainPath {
   /** Percent of an average year for which the attenuation is exceeded; stated range 0.001 to 5. */
   readonly exceededPercent: number;
 }
+
+const RAIN_ATTENUATION_INPUT_KEYS = {
+  exceededPercent: true,
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+} satisfies Keys<RainAttenuationInput>;
 
 /** Rain attenuation with its terms in the order of the steps of the recommendation. */
 export interface RainAttenuation {
@@ -111,7 +133,7 @@ export interface RainAttenuation {
  * ```
  */
 export function rainAttenuation(input: RainAttenuationInput): RainAttenuation {
-  object('input', input);
+  known('input', input, RAIN_ATTENUATION_INPUT_KEYS);
   const latitudeDeg = checkedLatitudeDeg(input.latitudeDeg);
   const heightM = checkedHeightM(input.heightM);
   const rainHeightKm = checkedRainHeightKm(input.rainHeightKm);

@@ -1,6 +1,7 @@
 /** Rain attenuation by P.618-14 for columns of stations, for network planners. */
 
-import { finite, object } from '../../errors.js';
+import { finite } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { cosDeg, sinDeg } from '../../numeric/angle.js';
 import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.js';
 import {
@@ -31,6 +32,17 @@ import {
 export type RainAttenuationColumns = {
   readonly [Field in keyof RainAttenuationInput]: Column;
 };
+
+const RAIN_ATTENUATION_COLUMNS_KEYS = {
+  exceededPercent: true,
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+} satisfies Keys<RainAttenuationColumns>;
 
 /** The columns by name, in the order in which they are checked. */
 export function rainColumns(input: RainAttenuationColumns): RainAttenuationColumns {
@@ -77,7 +89,7 @@ export function rainAttenuationBatch(
   input: RainAttenuationColumns,
   out?: Float64Array,
 ): Float64Array {
-  const columns = rainColumns(object('input', input));
+  const columns = rainColumns(known('input', input, RAIN_ATTENUATION_COLUMNS_KEYS));
   const attenuationDb = outColumn('out', out, rowCount(columns));
   fillRainAttenuation(columns, attenuationDb);
   return attenuationDb;

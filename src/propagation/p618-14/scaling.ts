@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.618-14, section 2.2.1.3: rain attenuation from one frequency or polarization to another. */
 
-import { finite, object } from '../../errors.js';
+import { finite } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { checkedFrequencyGHz, namesOutside } from '../inputs.js';
 import { type RainPath, rainAttenuation } from './rain.js';
 import { checkedPart } from './total.js';
@@ -16,6 +17,12 @@ export interface ScaledRainAttenuation {
   /** Names of inputs outside the stated range (7 to 55 GHz). */
   readonly outsideStatedRange: readonly string[];
 }
+
+const FREQUENCY_SCALED_RAIN_INPUT_KEYS = {
+  attenuationDb: true,
+  fromGHz: true,
+  toGHz: true,
+} satisfies Keys<Parameters<typeof frequencyScaledRain>[0]>;
 
 /**
  * Rain attenuation measured at one frequency, carried to another on the same path and for the same
@@ -39,7 +46,7 @@ export function frequencyScaledRain(input: {
   readonly fromGHz: number;
   readonly toGHz: number;
 }): ScaledRainAttenuation {
-  object('input', input);
+  knownOnly('input', input, FREQUENCY_SCALED_RAIN_INPUT_KEYS);
   const attenuationDb = checkedPart('attenuationDb', input.attenuationDb);
   const fromGHz = checkedFrequencyGHz(input.fromGHz, undefined, 'fromGHz');
   const toGHz = checkedFrequencyGHz(input.toGHz, undefined, 'toGHz');
@@ -63,6 +70,19 @@ export interface PolarizationScaledRain {
   /** Attenuation of the second polarization for the same percentage of time, dB. */
   readonly attenuationDb: number;
 }
+
+const POLARIZATION_SCALED_RAIN_INPUT_KEYS = {
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+  exceededPercent: true,
+  attenuationDb: true,
+  toTiltDeg: true,
+} satisfies Keys<Parameters<typeof polarizationScaledRain>[0]>;
 
 /**
  * Rain attenuation measured on one polarization, carried to another: multiplied by the ratio of the two predictions
@@ -98,7 +118,7 @@ export function polarizationScaledRain(
     readonly toTiltDeg: number;
   },
 ): PolarizationScaledRain {
-  object('input', input);
+  knownOnly('input', input, POLARIZATION_SCALED_RAIN_INPUT_KEYS);
   const measuredDb = checkedPart('attenuationDb', input.attenuationDb);
   const toTiltDeg = finite('toTiltDeg', input.toTiltDeg);
   const from = rainAttenuation(input).attenuationDb;

@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.618-14 (08/2023), section 2.4.1: tropospheric scintillation above 5 degrees. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { sinDeg } from '../../numeric/angle.js';
 import {
   checkedFrequencyGHz,
@@ -30,6 +31,16 @@ export interface ScintillationFadeInput extends ScintillationPath {
   /** Percent of time for which the fade is exceeded; stated range 0.01 to 50. */
   readonly exceededPercent: number;
 }
+
+const SCINTILLATION_FADE_INPUT_KEYS = {
+  exceededPercent: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  diameterM: true,
+  efficiencyRatio: true,
+  wetRefractivityNUnits: true,
+  turbulenceHeightM: true,
+} satisfies Keys<ScintillationFadeInput>;
 
 /** Scintillation fade with its terms in the order of the steps of the recommendation. */
 export interface ScintillationFade {
@@ -145,7 +156,7 @@ export function checkedScintillation(input: ScintillationPath, row?: number) {
  * ```
  */
 export function scintillationFade(input: ScintillationFadeInput): ScintillationFade {
-  const checked = checkedScintillation(object('input', input));
+  const checked = checkedScintillation(known('input', input, SCINTILLATION_FADE_INPUT_KEYS));
   const { frequencyGHz, elevationDeg, effectiveDiameterM } = checked;
   const exceededPercent = checkedPercent(input.exceededPercent);
   const terms = scintillationDeviation(

@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.618-14 (08/2023), section 2.5: total attenuation by simultaneous causes. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { checkedPercent, namesOutside } from '../inputs.js';
 import { type RainAttenuationInput, rainAttenuation } from './rain.js';
 import { type ScintillationPath, scintillationFade } from './scintillation.js';
@@ -15,6 +16,23 @@ export interface TotalAttenuationInput extends RainAttenuationInput, Scintillati
   /** Attenuation by clouds exceeded for {@link heldPercent} of the time, dB. */
   readonly cloudDb: number;
 }
+
+const TOTAL_ATTENUATION_INPUT_KEYS = {
+  gasDb: true,
+  cloudDb: true,
+  exceededPercent: true,
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+  diameterM: true,
+  efficiencyRatio: true,
+  wetRefractivityNUnits: true,
+  turbulenceHeightM: true,
+} satisfies Keys<TotalAttenuationInput>;
 
 /** Total attenuation with its causes. */
 export interface TotalAttenuation {
@@ -97,7 +115,7 @@ export function combinedDb(
  * ```
  */
 export function totalAttenuation(input: TotalAttenuationInput): TotalAttenuation {
-  object('input', input);
+  known('input', input, TOTAL_ATTENUATION_INPUT_KEYS);
   const held = heldPercent(input.exceededPercent);
   const gasDb = checkedPart('gasDb', input.gasDb);
   const cloudDb = checkedPart('cloudDb', input.cloudDb);

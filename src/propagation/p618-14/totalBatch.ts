@@ -1,6 +1,6 @@
 /** Total attenuation by P.618-14 for columns of stations, for network planners. */
 
-import { object } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.js';
 import { checkedPercent } from '../inputs.js';
 import { fillRainAttenuation, type RainAttenuationColumns, rainColumns } from './rainBatch.js';
@@ -24,6 +24,22 @@ export interface TotalAttenuationColumns extends RainAttenuationColumns {
   /** Attenuation by clouds exceeded for `heldPercent` of the time, dB. */
   readonly cloudDb: Column;
 }
+
+const TOTAL_ATTENUATION_COLUMNS_KEYS = {
+  diameterM: true,
+  efficiencyRatio: true,
+  wetRefractivityNUnits: true,
+  gasDb: true,
+  cloudDb: true,
+  exceededPercent: true,
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+} satisfies Keys<TotalAttenuationColumns>;
 
 /** Columns of {@link totalAttenuationBatch}. */
 export interface TotalAttenuationResult {
@@ -71,7 +87,7 @@ export function totalAttenuationBatch(
   input: TotalAttenuationColumns,
   out: Partial<TotalAttenuationResult> = {},
 ): TotalAttenuationResult {
-  const columns = rainColumns(object('input', input));
+  const columns = rainColumns(known('input', input, TOTAL_ATTENUATION_COLUMNS_KEYS));
   const { diameterM, wetRefractivityNUnits, gasDb, cloudDb } = input;
   const efficiencyRatio = input.efficiencyRatio ?? 0.5;
   const rows = rowCount({

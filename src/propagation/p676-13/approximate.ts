@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.676-13 (08/2022), Annex 2: gases along a slant path from surface values. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { sinDeg } from '../../numeric/angle.js';
 import { checkedRaisedElevationDeg, namesOutside } from '../inputs.js';
 import { ANNEX_2_TABLE, TABLE_FROM_GHZ, TABLE_ROW, TABLE_TO_GHZ } from './annex2Table.js';
@@ -22,6 +23,12 @@ export interface SurfaceAir {
   readonly waterVapourDensityGPerM3: number;
 }
 
+const SURFACE_AIR_KEYS = {
+  pressureHpa: true,
+  temperatureK: true,
+  waterVapourDensityGPerM3: true,
+} satisfies Keys<SurfaceAir>;
+
 /** Input of {@link approximateGasAttenuation}: the air at an instant, or its annual mean. */
 export interface ApproximateGasAttenuationInput extends SurfaceAir {
   /** Frequency in GHz, 1 to 70. */
@@ -36,6 +43,16 @@ export interface ApproximateGasAttenuationInput extends SurfaceAir {
   /** Surface air at the percentage of time of interest, for the height of oxygen; the air itself where not given. */
   readonly atPercent?: SurfaceAir | undefined;
 }
+
+const APPROXIMATE_GAS_ATTENUATION_INPUT_KEYS = {
+  frequencyGHz: true,
+  elevationDeg: true,
+  waterVapourContentKgPerM2: true,
+  atPercent: true,
+  pressureHpa: true,
+  temperatureK: true,
+  waterVapourDensityGPerM3: true,
+} satisfies Keys<ApproximateGasAttenuationInput>;
 
 /** Approximate gas attenuation with its terms. */
 export interface ApproximateGasAttenuation {
@@ -129,7 +146,7 @@ function checkedSurface(air: SurfaceAir, path: string): SurfaceAir {
 export function approximateGasAttenuation(
   input: ApproximateGasAttenuationInput,
 ): ApproximateGasAttenuation {
-  const air = checkedSurface(object('input', input), '');
+  const air = checkedSurface(known('input', input, APPROXIMATE_GAS_ATTENUATION_INPUT_KEYS), '');
   const frequencyGHz = inRange(
     'frequencyGHz',
     input.frequencyGHz,
@@ -145,7 +162,7 @@ export function approximateGasAttenuation(
   const at =
     input.atPercent === undefined
       ? air
-      : checkedSurface(object('atPercent', input.atPercent), 'atPercent.');
+      : checkedSurface(known('atPercent', input.atPercent, SURFACE_AIR_KEYS), 'atPercent.');
 
   const { pressureHpa, temperatureK, waterVapourDensityGPerM3: density } = air;
   const specific = specificGasAttenuation({

@@ -1,6 +1,6 @@
 /** Recommendation ITU-R P.676-13 (08/2022), Annex 1, section 2.2: gases along a slant path, layer by layer. */
 
-import { object } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { cosDeg } from '../../numeric/angle.js';
 import { checkedElevationDeg, checkedFrequencyGHz, namesOutside } from '../inputs.js';
 import { type AirAboveStation, gasColumn } from './column.js';
@@ -13,6 +13,14 @@ export interface GasSlantAttenuationInput extends AirAboveStation {
   /** Apparent elevation at the station in degrees, 0 to 90: where the ray really leaves. */
   readonly elevationDeg: number;
 }
+
+const GAS_SLANT_ATTENUATION_INPUT_KEYS = {
+  frequencyGHz: true,
+  elevationDeg: true,
+  heightM: true,
+  atmosphere: true,
+  seaLevelDensityGPerM3: true,
+} satisfies Keys<GasSlantAttenuationInput>;
 
 /** Attenuation by gases along a slant path with its parts. */
 export interface GasSlantAttenuation {
@@ -54,7 +62,7 @@ export interface GasSlantAttenuation {
  * ```
  */
 export function gasSlantAttenuation(input: GasSlantAttenuationInput): GasSlantAttenuation {
-  object('input', input);
+  known('input', input, GAS_SLANT_ATTENUATION_INPUT_KEYS);
   const f = checkedFrequencyGHz(input.frequencyGHz);
   const elevationDeg = checkedElevationDeg(input.elevationDeg);
   const column = gasColumn(input);

@@ -1,6 +1,6 @@
 /** Gases along many slant paths from one station: the air is prepared once for all frequencies and elevations. */
 
-import { object } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { cosDeg } from '../../numeric/angle.js';
 import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.js';
 import { checkedElevationDeg, checkedFrequencyGHz } from '../inputs.js';
@@ -14,6 +14,14 @@ export interface GasSlantAttenuationBatchInput extends AirAboveStation {
   /** Apparent elevation in degrees, 0 to 90. */
   readonly elevationDeg: Column;
 }
+
+const GAS_SLANT_ATTENUATION_BATCH_INPUT_KEYS = {
+  frequencyGHz: true,
+  elevationDeg: true,
+  heightM: true,
+  atmosphere: true,
+  seaLevelDensityGPerM3: true,
+} satisfies Keys<GasSlantAttenuationBatchInput>;
 
 /** Columns of {@link gasSlantAttenuationBatch}. */
 export interface GasSlantAttenuationColumns {
@@ -48,7 +56,11 @@ export function gasSlantAttenuationBatch(
   input: GasSlantAttenuationBatchInput,
   out: Partial<GasSlantAttenuationColumns> = {},
 ): GasSlantAttenuationColumns {
-  const { frequencyGHz, elevationDeg } = object('input', input);
+  const { frequencyGHz, elevationDeg } = known(
+    'input',
+    input,
+    GAS_SLANT_ATTENUATION_BATCH_INPUT_KEYS,
+  );
   const rows = rowCount({ frequencyGHz, elevationDeg });
   const columns: GasSlantAttenuationColumns = {
     oxygenDb: outColumn('out.oxygenDb', out.oxygenDb, rows),

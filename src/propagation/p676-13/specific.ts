@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.676-13 (08/2022), Annex 1, section 1: specific attenuation of gases, line by line. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { checkedFrequencyGHz, namesOutside } from '../inputs.js';
 import { emptyLineState, setOxygen, setVapour } from './lineState.js';
 import { dryContinuum, frequencyTerms, oxygenSum, vapourSum } from './lineSum.js';
@@ -20,6 +21,13 @@ export interface SpecificGasAttenuationInput extends AirState {
   /** Frequency in GHz; stated range 1 to 1000. */
   readonly frequencyGHz: number;
 }
+
+const SPECIFIC_GAS_ATTENUATION_INPUT_KEYS = {
+  frequencyGHz: true,
+  dryPressureHpa: true,
+  temperatureK: true,
+  waterVapourDensityGPerM3: true,
+} satisfies Keys<SpecificGasAttenuationInput>;
 
 /** Specific attenuation of gases with its two parts. */
 export interface SpecificGasAttenuation {
@@ -85,7 +93,7 @@ export function checkedPressureHpa(parameter: string, value: number): number {
  * ```
  */
 export function specificGasAttenuation(input: SpecificGasAttenuationInput): SpecificGasAttenuation {
-  object('input', input);
+  known('input', input, SPECIFIC_GAS_ATTENUATION_INPUT_KEYS);
   const frequencyGHz = checkedFrequencyGHz(input.frequencyGHz);
   const p = checkedPressureHpa('dryPressureHpa', input.dryPressureHpa);
   const temperatureK = checkedAirTemperatureK(input.temperatureK);

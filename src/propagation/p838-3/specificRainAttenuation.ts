@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.838-3 (03/2005): specific attenuation of rain. */
 
-import { finite, object } from '../../errors.js';
+import { finite } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { cosDeg } from '../../numeric/angle.js';
 import {
   checkedElevationDeg,
@@ -21,6 +22,13 @@ export interface SpecificRainAttenuationInput {
   /** Rain rate in mm/h, 0 or more. */
   readonly rainRateMmPerH: number;
 }
+
+const SPECIFIC_RAIN_ATTENUATION_INPUT_KEYS = {
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+  rainRateMmPerH: true,
+} satisfies Keys<SpecificRainAttenuationInput>;
 
 /** Specific attenuation of rain with its terms. */
 export interface SpecificRainAttenuation {
@@ -81,7 +89,7 @@ export function powerLaw(k: number, alpha: number, rainRateMmPerH: number): numb
 export function specificRainAttenuation(
   input: SpecificRainAttenuationInput,
 ): SpecificRainAttenuation {
-  object('input', input);
+  known('input', input, SPECIFIC_RAIN_ATTENUATION_INPUT_KEYS);
   const frequencyGHz = checkedFrequencyGHz(input.frequencyGHz);
   const elevationDeg = checkedElevationDeg(input.elevationDeg);
   const tiltDeg = finite('tiltDeg', input.tiltDeg);

@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.840-9 (08/2023): attenuation by clouds and fog. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { sinDeg } from '../../numeric/angle.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
 import {
@@ -76,6 +77,12 @@ export interface CloudAttenuation {
   readonly outsideStatedRange: readonly string[];
 }
 
+const CLOUD_ATTENUATION_INPUT_KEYS = {
+  frequencyGHz: true,
+  elevationDeg: true,
+  liquidWaterKgPerM2: true,
+} satisfies Keys<Parameters<typeof cloudAttenuation>[0]>;
+
 /**
  * Attenuation by clouds along a slant path with a known amount of liquid water above the station.
  *
@@ -98,7 +105,7 @@ export function cloudAttenuation(input: {
   readonly elevationDeg: number;
   readonly liquidWaterKgPerM2: number;
 }): CloudAttenuation {
-  object('input', input);
+  knownOnly('input', input, CLOUD_ATTENUATION_INPUT_KEYS);
   const f = checkedFrequencyGHz(input.frequencyGHz);
   const elevationDeg = checkedRaisedElevationDeg(input.elevationDeg);
   const liquid = inRange('liquidWaterKgPerM2', input.liquidWaterKgPerM2, 0, 100);
@@ -111,6 +118,15 @@ export function cloudAttenuation(input: {
     outsideStatedRange: namesOutside(['frequencyGHz', f, 1, 200]),
   };
 }
+
+const CLOUD_ATTENUATION_LOGNORMAL_INPUT_KEYS = {
+  frequencyGHz: true,
+  elevationDeg: true,
+  exceededPercent: true,
+  logMean: true,
+  logDeviation: true,
+  cloudProbabilityPercent: true,
+} satisfies Keys<Parameters<typeof cloudAttenuationLognormal>[0]>;
 
 /**
  * Attenuation by clouds exceeded for a percentage of time, from the lognormal spread of liquid water at a place.
@@ -144,7 +160,7 @@ export function cloudAttenuationLognormal(input: {
   readonly logDeviation: number;
   readonly cloudProbabilityPercent: number;
 }): CloudAttenuation {
-  object('input', input);
+  knownOnly('input', input, CLOUD_ATTENUATION_LOGNORMAL_INPUT_KEYS);
   const percent = checkedPercent(input.exceededPercent);
   const mean = inRange('logMean', input.logMean, -50, 5);
   const deviation = inRange('logDeviation', input.logDeviation, 0, 10);

@@ -4,6 +4,7 @@
  */
 
 import { inRange, object, positive } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
 import { betweenPercents, blend } from '../mapsByPercent.js';
 import { type GlobalMap, type MapPlace, mapValue } from '../p1144.js';
@@ -28,6 +29,13 @@ export interface CloudLiquidInput extends MapPlace {
   readonly maps: readonly { readonly exceededPercent: number; readonly liquid: GlobalMap }[];
 }
 
+const CLOUD_LIQUID_INPUT_KEYS = {
+  exceededPercent: true,
+  maps: true,
+  latitudeDeg: true,
+  longitudeDeg: true,
+} satisfies Keys<CloudLiquidInput>;
+
 /**
  * Integrated cloud liquid water at a place for a percentage of an average year, from the maps of P.840-9.
  *
@@ -49,8 +57,10 @@ export interface CloudLiquidInput extends MapPlace {
  * ```
  */
 export function cloudLiquid(input: CloudLiquidInput): CloudLiquid {
-  const { maps, exceededPercent } = object('input', input);
-  const percents = object('maps', maps).map((entry) => object('maps', entry).exceededPercent);
+  const { maps, exceededPercent } = known('input', input, CLOUD_LIQUID_INPUT_KEYS);
+  const percents = object('maps', maps).map(
+    (entry) => known('maps', entry, { exceededPercent: true, liquid: true }).exceededPercent,
+  );
   const { below, above, ratio, outside } = betweenPercents('maps', percents, exceededPercent);
   const at = (index: number): number =>
     mapValue((maps[index] as (typeof maps)[number]).liquid, input);
@@ -72,6 +82,13 @@ export interface CloudLognormal {
   readonly cloudProbabilityPercent: number;
 }
 
+const CLOUD_LIQUID_LOGNORMAL_INPUT_KEYS = {
+  logMean: true,
+  logDeviation: true,
+  cloudProbabilityPercent: true,
+  exceededPercent: true,
+} satisfies Keys<Parameters<typeof cloudLiquidLognormal>[0]>;
+
 /**
  * Integrated cloud liquid water from the lognormal approximation of P.840-9.
  *
@@ -91,9 +108,10 @@ export interface CloudLognormal {
 export function cloudLiquidLognormal(
   input: CloudLognormal & { readonly exceededPercent: number },
 ): CloudLiquid {
-  const { logMean, logDeviation, cloudProbabilityPercent, exceededPercent } = object(
+  const { logMean, logDeviation, cloudProbabilityPercent, exceededPercent } = knownOnly(
     'input',
     input,
+    CLOUD_LIQUID_LOGNORMAL_INPUT_KEYS,
   );
   const mean = inRange('logMean', logMean, -50, 10);
   const spread = inRange('logDeviation', logDeviation, 0, 10);
