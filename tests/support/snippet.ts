@@ -24,15 +24,18 @@ export function snippetChecks(code: string): number {
   return file.statements.filter((statement) => expectedText(statement, file) !== undefined).length;
 }
 
-/** Runs the code and its comparisons; rejects where one fails. */
-export async function runSnippet(code: string): Promise<void> {
+/** Runs the code and its comparisons; rejects where one fails. `wrap` may replace what a part exports. */
+export async function runSnippet(
+  code: string,
+  wrap: (exported: Readonly<Record<string, unknown>>) => unknown = (exported) => exported,
+): Promise<void> {
   const file = parse(code);
   const modules: Record<string, unknown> = {};
   const body: string[] = [];
   for (const statement of file.statements) {
     if (ts.isImportDeclaration(statement) && ts.isStringLiteral(statement.moduleSpecifier)) {
       const name = statement.moduleSpecifier.text;
-      modules[name] = await importPart(name);
+      modules[name] = wrap((await importPart(name)) as Readonly<Record<string, unknown>>);
       const bindings = statement.importClause?.namedBindings;
       if (bindings && ts.isNamedImports(bindings)) {
         const values = bindings.elements.filter((element) => !element.isTypeOnly);
