@@ -11,7 +11,10 @@ console.log(
 );
 const look = lookAngles(station, 16.4);
 if (look.kind === 'visible') {
-  const bearing = trueToMagneticBearing(look.azimuthDeg, field.declinationDeg);
+  const bearing = trueToMagneticBearing({
+    azimuthDeg: look.azimuthDeg,
+    declinationDeg: field.declinationDeg,
+  });
   console.log(`true ${look.azimuthDeg.toFixed(2)}, compass ${bearing.toFixed(2)}`);
 }
 const later = magneticField(station, 2031);

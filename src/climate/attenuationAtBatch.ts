@@ -49,9 +49,9 @@ export interface PlannedAttenuation {
  * Each row equals `attenuationAt(climateAt(station), path)` bit for bit; `rainDb` above 5 % of the time is what P.618-14
  * gives for rain alone, which the total leaves out.
  *
- * @param stations  Columns; see the fields.
- * @param options  `climateOf`: another climate than the shipped grid's (a grid of one's own, or with local rain);
- *   `out`: columns to write into, of the right length.
+ * @param stations  Columns; see the fields. `climateOf`: another climate than the shipped grid's (a grid of one's own,
+ *   or with local rain).
+ * @param out  Columns to write into, of the right length.
  * @returns Columns of rain rate, causes and total, one row per station.
  * @throws {@link DomainError} naming the field, and the row for a bad value.
  *
@@ -68,8 +68,7 @@ export interface PlannedAttenuation {
  * ```
  */
 export function attenuationAtBatch(
-  stations: PlannedStations,
-  options: {
+  stations: PlannedStations & {
     readonly climateOf?:
       | ((station: {
           readonly latitudeDeg: number;
@@ -77,8 +76,8 @@ export function attenuationAtBatch(
           readonly heightM: number;
         }) => Climate)
       | undefined;
-    readonly out?: Partial<PlannedAttenuation> | undefined;
-  } = {},
+  },
+  out: Partial<PlannedAttenuation> = {},
 ): PlannedAttenuation {
   const { latitudeDeg, longitudeDeg, heightM, frequencyGHz, elevationDeg, tiltDeg } = object(
     'stations',
@@ -86,7 +85,8 @@ export function attenuationAtBatch(
   );
   const { diameterM, exceededPercent } = stations;
   const efficiencyRatio = stations.efficiencyRatio ?? 0.5;
-  const { climateOf = climateAt, out = {} } = object('options', options);
+  const { climateOf = climateAt } = stations;
+  const given = object('out', out);
   const columns = { latitudeDeg, longitudeDeg, heightM, frequencyGHz, elevationDeg };
   const rows = rowCount({
     ...columns,
@@ -95,7 +95,7 @@ export function attenuationAtBatch(
     efficiencyRatio,
     exceededPercent,
   });
-  const column = (name: keyof PlannedAttenuation) => outColumn(name, out[name], rows);
+  const column = (name: keyof PlannedAttenuation) => outColumn(`out.${name}`, given[name], rows);
   const rainRate001MmPerH = column('rainRate001MmPerH');
   const gasDb = column('gasDb');
   const cloudDb = column('cloudDb');

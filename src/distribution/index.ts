@@ -29,6 +29,7 @@ export {
   dbmvToDbuv,
   dbuvToDbm,
   dbuvToDbmv,
+  type Impedance,
 } from './levels/level.js';
 export {
   type LevelDepartures,

@@ -1,6 +1,6 @@
 /** True and magnetic bearings, both ways. */
 
-import { finite, inRange } from '../errors.js';
+import { finite, inRange, object } from '../errors.js';
 import { wrapAzimuthDeg } from '../numeric/angle.js';
 
 const SLIP = 'is the declination in degrees, east positive?';
@@ -11,8 +11,7 @@ const SLIP = 'is the declination in degrees, east positive?';
  * magnetic = true - declination, the declination being positive where the needle points east of true
  * north. The compass's own deviation (iron nearby) is not in it.
  *
- * @param azimuthDeg  Azimuth in degrees from true north, clockwise, any turn.
- * @param declinationDeg  Declination in degrees, east positive, -180 to 180.
+ * @param bearing  `azimuthDeg`, degrees clockwise from true north, any turn; `declinationDeg`, east positive, -180 to 180.
  * @returns Bearing in degrees from magnetic north, clockwise, [0, 360).
  * @throws {@link DomainError} `not-finite`, `out-of-range`, `missing` or `not-a-number`.
  *
@@ -20,10 +19,14 @@ const SLIP = 'is the declination in degrees, east positive?';
  * @example
  * ```ts
  * import { trueToMagneticBearing } from 'slantpath/magnetic';
- * trueToMagneticBearing(170.5, 3.5); // => 167
+ * trueToMagneticBearing({ azimuthDeg: 170.5, declinationDeg: 3.5 }); // => 167
  * ```
  */
-export function trueToMagneticBearing(azimuthDeg: number, declinationDeg: number): number {
+export function trueToMagneticBearing(bearing: {
+  readonly azimuthDeg: number;
+  readonly declinationDeg: number;
+}): number {
+  const { azimuthDeg, declinationDeg } = object('bearing', bearing);
   return wrapAzimuthDeg(
     (finite('azimuthDeg', azimuthDeg) % 360) -
       inRange('declinationDeg', declinationDeg, -180, 180, SLIP),
@@ -33,8 +36,8 @@ export function trueToMagneticBearing(azimuthDeg: number, declinationDeg: number
 /**
  * True azimuth of a magnetic bearing: true = magnetic + declination.
  *
- * @param magneticBearingDeg  Bearing read on a compass, degrees clockwise from magnetic north, any turn.
- * @param declinationDeg  Declination in degrees, east positive, -180 to 180.
+ * @param bearing  `magneticBearingDeg`, read on a compass, degrees clockwise from magnetic north, any turn;
+ *   `declinationDeg`, east positive, -180 to 180.
  * @returns Azimuth in degrees from true north, clockwise, [0, 360).
  * @throws {@link DomainError} `not-finite`, `out-of-range`, `missing` or `not-a-number`.
  *
@@ -42,10 +45,14 @@ export function trueToMagneticBearing(azimuthDeg: number, declinationDeg: number
  * @example
  * ```ts
  * import { magneticToTrueBearing } from 'slantpath/magnetic';
- * magneticToTrueBearing(358, 3.5); // => 1.5
+ * magneticToTrueBearing({ magneticBearingDeg: 358, declinationDeg: 3.5 }); // => 1.5
  * ```
  */
-export function magneticToTrueBearing(magneticBearingDeg: number, declinationDeg: number): number {
+export function magneticToTrueBearing(bearing: {
+  readonly magneticBearingDeg: number;
+  readonly declinationDeg: number;
+}): number {
+  const { magneticBearingDeg, declinationDeg } = object('bearing', bearing);
   return wrapAzimuthDeg(
     (finite('magneticBearingDeg', magneticBearingDeg) % 360) +
       inRange('declinationDeg', declinationDeg, -180, 180, SLIP),

@@ -92,7 +92,7 @@ export default function bench(): BenchRow[] {
     [
       {
         name: 'availabilityBatch',
-        run: () => availabilityBatch({ link: LINK, stations, out }).exceededPercent[rows - 1] ?? 0,
+        run: () => availabilityBatch({ link: LINK, stations }, out).exceededPercent[rows - 1] ?? 0,
       },
     ],
     3,

@@ -215,10 +215,11 @@ describe('attenuation at columns of stations', () => {
 
   test('writes into given columns and takes another climate', () => {
     const out = { attenuationDb: new Float64Array(4) };
-    const dry = attenuationAtBatch(stations, {
-      climateOf: (station) => ({ ...climateAt(station), rainRate001MmPerH: 0 }),
-      out,
+    const climateOf = (station: Parameters<typeof climateAt>[0]) => ({
+      ...climateAt(station),
+      rainRate001MmPerH: 0,
     });
+    const dry = attenuationAtBatch({ ...stations, climateOf }, out);
     expect(dry.attenuationDb).toBe(out.attenuationDb);
     expect([...dry.rainDb]).toEqual([0, 0, 0, 0]);
   });

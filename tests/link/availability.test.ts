@@ -301,7 +301,7 @@ describe('batch', () => {
       exceededPercent: new Float64Array(rows),
       outcome: new Uint8Array(rows),
     };
-    const batch = availabilityBatch({ link: LINK, stations, out });
+    const batch = availabilityBatch({ link: LINK, stations }, out);
     expect(batch.marginDb).toBe(out.marginDb);
     const seen = new Set<number>();
     for (let row = 0; row < rows; row++) {

@@ -4,10 +4,10 @@ import { expect, test } from 'vitest';
 import { runs } from '../support/runs.js';
 
 test('east declination: the compass shows less', () => {
-  expect(trueToMagneticBearing(180, 10)).toBe(170);
-  expect(trueToMagneticBearing(180, -10)).toBe(190);
-  expect(magneticToTrueBearing(355, 10)).toBe(5);
-  expect(trueToMagneticBearing(5, 10)).toBe(355);
+  expect(trueToMagneticBearing({ azimuthDeg: 180, declinationDeg: 10 })).toBe(170);
+  expect(trueToMagneticBearing({ azimuthDeg: 180, declinationDeg: -10 })).toBe(190);
+  expect(magneticToTrueBearing({ magneticBearingDeg: 355, declinationDeg: 10 })).toBe(5);
+  expect(trueToMagneticBearing({ azimuthDeg: 5, declinationDeg: 10 })).toBe(355);
 });
 
 test('there and back, always within [0, 360)', () => {
@@ -16,9 +16,15 @@ test('there and back, always within [0, 360)', () => {
       fc.double({ min: -1e6, max: 1e6, noNaN: true }),
       fc.double({ min: -180, max: 180, noNaN: true }),
       (bearing, declination) => {
-        const magnetic = trueToMagneticBearing(bearing, declination);
+        const magnetic = trueToMagneticBearing({
+          azimuthDeg: bearing,
+          declinationDeg: declination,
+        });
         expect(magnetic >= 0 && magnetic < 360).toBe(true);
-        const back = magneticToTrueBearing(magnetic, declination);
+        const back = magneticToTrueBearing({
+          magneticBearingDeg: magnetic,
+          declinationDeg: declination,
+        });
         expect(back >= 0 && back < 360 && !Object.is(back, -0)).toBe(true);
         expect(Math.cos(((back - bearing) * Math.PI) / 180)).toBeCloseTo(1, 9);
       },
@@ -28,10 +34,10 @@ test('there and back, always within [0, 360)', () => {
 });
 
 test('refuses what is no angle', () => {
-  expect(() => trueToMagneticBearing(Number.NaN, 0)).toThrow(
+  expect(() => trueToMagneticBearing({ azimuthDeg: Number.NaN, declinationDeg: 0 })).toThrow(
     expect.objectContaining({ parameter: 'azimuthDeg', code: 'not-finite' }),
   );
-  expect(() => magneticToTrueBearing(0, 190)).toThrow(
+  expect(() => magneticToTrueBearing({ magneticBearingDeg: 0, declinationDeg: 190 })).toThrow(
     expect.objectContaining({ parameter: 'declinationDeg', code: 'out-of-range' }),
   );
 });

@@ -14,5 +14,7 @@ test('refused calls', () => {
   // @ts-expect-error a date is a decimal year
   magneticField({ latitudeDeg: 1, longitudeDeg: 2, heightM: 0 }, '2026-07-01');
   // @ts-expect-error the declination is needed
-  trueToMagneticBearing(10);
+  trueToMagneticBearing({ azimuthDeg: 10 });
+  // @ts-expect-error two numbers could be taken one for the other
+  trueToMagneticBearing(10, 3);
 });

@@ -29,10 +29,12 @@ describe('clouds', () => {
       cloudAttenuation({ frequencyGHz: 20, elevationDeg, liquidWaterKgPerM2 }).attenuationDb;
     expect(at(30, 0)).toBe(0);
     expect(at(30, 1)).toBeCloseTo(2 * at(90, 1), 12);
-    expect(cloudSpecificCoefficient(20, 273.15)).toBeGreaterThan(
-      cloudSpecificCoefficient(20, 293.15),
+    expect(cloudSpecificCoefficient({ frequencyGHz: 20, temperatureK: 273.15 })).toBeGreaterThan(
+      cloudSpecificCoefficient({ frequencyGHz: 20, temperatureK: 293.15 }),
     );
-    expect(() => cloudSpecificCoefficient(20, 10)).toThrow(/Celsius/);
+    expect(() => cloudSpecificCoefficient({ frequencyGHz: 20, temperatureK: 10 })).toThrow(
+      /Celsius/,
+    );
   });
 
   test('the lognormal spread gives the median at half the probability of cloud, and nothing beyond it', () => {

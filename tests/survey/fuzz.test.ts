@@ -62,7 +62,11 @@ const CALLS: readonly (readonly [number, () => unknown])[] = [
   [4000, () => earth.textToCoordinates(earth.coordinatesToText(station()))],
   [4000, () => earth.maidenheadToCoordinates(earth.coordinatesToMaidenhead(station()))],
   [6000, () => magnetic.magneticField(station(), n(1989, 2101))],
-  [5000, () => magnetic.trueToMagneticBearing(n(-1e4, 1e4), n(-180, 180))],
+  [
+    5000,
+    () =>
+      magnetic.trueToMagneticBearing({ azimuthDeg: n(-1e4, 1e4), declinationDeg: n(-180, 180) }),
+  ],
   [6000, () => geodesic.geodesicBetween(station(), station())],
   [
     6000,

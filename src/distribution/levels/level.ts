@@ -1,14 +1,21 @@
 /** Levels as powers and as voltages: dBm, dBuV and dBmV at a given impedance. */
 
-import { finite, positive } from '../../errors.js';
+import { finite, object, positive } from '../../errors.js';
 
 /** Impedance of broadcast and satellite distribution. */
 const DISTRIBUTION_IMPEDANCE_OHM = 75;
 
+/** Impedance across which a voltage level is measured. */
+export interface Impedance {
+  /** Impedance in ohms, above 0; 75 by default, 50 for measuring gear of the radio trade. */
+  readonly impedanceOhm?: number;
+}
+
 /**
  * 0 dBm as a voltage level: one milliwatt in R is sqrt(R/1000) volt, 10 log10(R/1000) + 120 dBuV.
  */
-function milliwattDbuv(impedanceOhm: number): number {
+function milliwattDbuv(impedance: Impedance): number {
+  const { impedanceOhm = DISTRIBUTION_IMPEDANCE_OHM } = object('impedance', impedance);
   return 120 + 10 * Math.log10(positive('impedanceOhm', impedanceOhm) / 1000);
 }
 
@@ -16,7 +23,7 @@ function milliwattDbuv(impedanceOhm: number): number {
  * Voltage level in dB over one microvolt of a power level in dBm.
  *
  * @param levelDbm  Power level in dB over one milliwatt.
- * @param impedanceOhm  Impedance in ohms, above 0; 75 by default, 50 for measuring gear of the radio trade.
+ * @param impedance  `impedanceOhm` in ohms, above 0; 75 by default, 50 for measuring gear of the radio trade.
  * @throws {@link DomainError} for a value that is not finite or an impedance of 0 or less.
  * Source: definition; 0 dBm = 108.7506 dBuV at 75 ohm, 106.9897 dBuV at 50 ohm.
  * Accuracy: exact to rounding.
@@ -24,21 +31,18 @@ function milliwattDbuv(impedanceOhm: number): number {
  * ```ts
  * import { dbmToDbuv } from 'slantpath/distribution';
  * dbmToDbuv(-50).toFixed(2); // => '58.75'
- * dbmToDbuv(-50, 50).toFixed(2); // => '56.99'
+ * dbmToDbuv(-50, { impedanceOhm: 50 }).toFixed(2); // => '56.99'
  * ```
  */
-export function dbmToDbuv(
-  levelDbm: number,
-  impedanceOhm: number = DISTRIBUTION_IMPEDANCE_OHM,
-): number {
-  return finite('levelDbm', levelDbm) + milliwattDbuv(impedanceOhm);
+export function dbmToDbuv(levelDbm: number, impedance: Impedance = {}): number {
+  return finite('levelDbm', levelDbm) + milliwattDbuv(impedance);
 }
 
 /**
  * Power level in dBm of a voltage level in dBuV; the inverse of {@link dbmToDbuv}.
  *
  * @param levelDbuv  Voltage level in dB over one microvolt.
- * @param impedanceOhm  Impedance in ohms, above 0; 75 by default.
+ * @param impedance  `impedanceOhm` in ohms, above 0; 75 by default.
  * @throws {@link DomainError} for a value that is not finite or an impedance of 0 or less.
  * @example
  * ```ts
@@ -46,11 +50,8 @@ export function dbmToDbuv(
  * dbuvToDbm(47).toFixed(2); // => '-61.75'
  * ```
  */
-export function dbuvToDbm(
-  levelDbuv: number,
-  impedanceOhm: number = DISTRIBUTION_IMPEDANCE_OHM,
-): number {
-  return finite('levelDbuv', levelDbuv) - milliwattDbuv(impedanceOhm);
+export function dbuvToDbm(levelDbuv: number, impedance: Impedance = {}): number {
+  return finite('levelDbuv', levelDbuv) - milliwattDbuv(impedance);
 }
 
 /**
@@ -85,7 +86,7 @@ export function dbmvToDbuv(levelDbmv: number): number {
  * Voltage level in dBmV of a power level in dBm.
  *
  * @param levelDbm  Power level in dB over one milliwatt.
- * @param impedanceOhm  Impedance in ohms, above 0; 75 by default.
+ * @param impedance  `impedanceOhm` in ohms, above 0; 75 by default.
  * @throws {@link DomainError} for a value that is not finite or an impedance of 0 or less.
  * @example
  * ```ts
@@ -93,18 +94,15 @@ export function dbmvToDbuv(levelDbmv: number): number {
  * dbmToDbmv(0).toFixed(2); // => '48.75'
  * ```
  */
-export function dbmToDbmv(
-  levelDbm: number,
-  impedanceOhm: number = DISTRIBUTION_IMPEDANCE_OHM,
-): number {
-  return finite('levelDbm', levelDbm) + milliwattDbuv(impedanceOhm) - 60;
+export function dbmToDbmv(levelDbm: number, impedance: Impedance = {}): number {
+  return finite('levelDbm', levelDbm) + milliwattDbuv(impedance) - 60;
 }
 
 /**
  * Power level in dBm of a voltage level in dBmV; the inverse of {@link dbmToDbmv}.
  *
  * @param levelDbmv  Voltage level in dB over one millivolt.
- * @param impedanceOhm  Impedance in ohms, above 0; 75 by default.
+ * @param impedance  `impedanceOhm` in ohms, above 0; 75 by default.
  * @throws {@link DomainError} for a value that is not finite or an impedance of 0 or less.
  * @example
  * ```ts
@@ -112,9 +110,6 @@ export function dbmToDbmv(
  * dbmvToDbm(0).toFixed(2); // => '-48.75'
  * ```
  */
-export function dbmvToDbm(
-  levelDbmv: number,
-  impedanceOhm: number = DISTRIBUTION_IMPEDANCE_OHM,
-): number {
-  return finite('levelDbmv', levelDbmv) + 60 - milliwattDbuv(impedanceOhm);
+export function dbmvToDbm(levelDbmv: number, impedance: Impedance = {}): number {
+  return finite('levelDbmv', levelDbmv) + 60 - milliwattDbuv(impedance);
 }

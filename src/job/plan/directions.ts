@@ -114,7 +114,7 @@ export function directionPlans(
         magneticBearingDeg:
           azimuthDeg === null || north === null
             ? null
-            : trueToMagneticBearing(azimuthDeg, north.declinationDeg),
+            : trueToMagneticBearing({ azimuthDeg, declinationDeg: north.declinationDeg }),
         elevationDeg: look.elevationDeg,
         apparentElevationDeg: apparentDeg(look.elevationDeg, station),
         slantRangeKm: look.slantRangeKm,

@@ -178,7 +178,7 @@ export function mountPlans(
       magnetic: (azimuthDeg) =>
         azimuthDeg === null || north === null
           ? null
-          : trueToMagneticBearing(azimuthDeg, north.declinationDeg),
+          : trueToMagneticBearing({ azimuthDeg, declinationDeg: north.declinationDeg }),
       notes,
     };
     if (mount.kind === 'polar') return { ...head, ...polarPlan(question, mount) };

@@ -58,7 +58,8 @@ const OUTCOMES: readonly Availability['kind'][] = ['available', 'better-than', '
  *
  * Each row equals `availabilityForMargin({ link, fade: rainFade(path) })` with the row's values in `link` and `path`, bit for bit.
  *
- * @param batch  `link` the link of all stations; `stations` the columns; range of percentages; `out` buffers to reuse.
+ * @param batch  `link` the link of all stations; `stations` the columns; range of percentages.
+ * @param out  Buffers to write into again.
  * @throws {@link DomainError} naming the column, with the row's index for a bad value.
  *
  * Source: as `linkBudget` and ITU-R P.618-14, section 2.2.1.1.
@@ -87,11 +88,12 @@ export function availabilityBatch(
   batch: PercentRange & {
     readonly link: LinkBudgetInput;
     readonly stations: AvailabilityColumns;
-    readonly out?: AvailabilityBuffers;
   },
+  out: Partial<AvailabilityBuffers> = {},
 ): AvailabilityBatch {
-  const { link, stations, out, ...percents } = object('batch', batch);
+  const { link, stations, ...percents } = object('batch', batch);
   const range = checkedPercents(percents);
+  const given = object('out', out);
   // One check of all that is the same in every row, so that its errors bear no row.
   const whole = preparedLink(link);
   const { downlink, receiver } = link;
@@ -119,9 +121,9 @@ export function availabilityBatch(
     frequencyGHz,
     exceededPercent: 0.01,
   });
-  const marginDb = outColumn('out.marginDb', out?.marginDb, rows);
-  const exceededPercent = outColumn('out.exceededPercent', out?.exceededPercent, rows);
-  const outcome = out?.outcome ?? new Uint8Array(rows);
+  const marginDb = outColumn('out.marginDb', given.marginDb, rows);
+  const exceededPercent = outColumn('out.exceededPercent', given.exceededPercent, rows);
+  const outcome = given.outcome ?? new Uint8Array(rows);
   if (!(outcome instanceof Uint8Array) || outcome.length !== rows)
     throw new DomainError({
       code: 'length-mismatch',

@@ -45,18 +45,21 @@ function pathCoefficient(f: number): number {
 /**
  * Specific attenuation coefficient of cloud water or fog in dB/km for each g/m3 of liquid water.
  *
- * @param frequencyGHz  Frequency in GHz; stated up to 200.
- * @param temperatureK  Temperature of the water in kelvin, 233 to 323.
+ * @param water  `frequencyGHz`, stated up to 200; `temperatureK`, of the water, 233 to 323.
  * @throws {@link DomainError} naming `frequencyGHz` or `temperatureK`.
  *
  * Source: Recommendation ITU-R P.840-9, Annex 1, section 2, equations (2) to (11).
  * @example
  * ```ts
  * import { cloudSpecificCoefficient } from 'slantpath/propagation';
- * cloudSpecificCoefficient(20, 273.15).toFixed(4); // => '0.3593'
+ * cloudSpecificCoefficient({ frequencyGHz: 20, temperatureK: 273.15 }).toFixed(4); // => '0.3593'
  * ```
  */
-export function cloudSpecificCoefficient(frequencyGHz: number, temperatureK: number): number {
+export function cloudSpecificCoefficient(water: {
+  readonly frequencyGHz: number;
+  readonly temperatureK: number;
+}): number {
+  const { frequencyGHz, temperatureK } = object('water', water);
   return specificCoefficient(
     checkedFrequencyGHz(frequencyGHz),
     inRange('temperatureK', temperatureK, 233, 323, 'was it given in degrees Celsius?'),

@@ -30,7 +30,10 @@ const MAGNETIC_BEARING: SolutionPlan = {
     ),
   ],
   compute: (inputs) => ({
-    m: trueToMagneticBearing(input(inputs, 'azimuthDeg'), input(inputs, 'declinationDeg')),
+    m: trueToMagneticBearing({
+      azimuthDeg: input(inputs, 'azimuthDeg'),
+      declinationDeg: input(inputs, 'declinationDeg'),
+    }),
   }),
   periodDeg: 360,
 };
