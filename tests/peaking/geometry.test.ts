@@ -187,7 +187,7 @@ describe('two axes', () => {
             dwellS,
           });
           if (raster.kind !== 'raster') {
-            expect(raster.sweepDegPerSAtMost).toBeLessThan(0.3);
+            expect(raster.sweepAtMostDegPerS).toBeLessThan(0.3);
             return;
           }
           const satellite = elevationDeg + 10 + share * within;

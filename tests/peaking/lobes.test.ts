@@ -125,7 +125,7 @@ describe('side-lobe test', () => {
     const input = { beamwidthDeg: 1.2, beamwidthStandardUncertaintyDeg: 0.3 };
     const test = sideLobeTest({ aperture, ...input });
     expect(test.kind).toBe('undecided');
-    expect(test.hypotheses.reduce((sum, { probability }) => sum + probability, 0)).toBeCloseTo(
+    expect(test.hypotheses.reduce((sum, { probabilityRatio }) => sum + probabilityRatio, 0)).toBeCloseTo(
       1,
       12,
     );

@@ -159,7 +159,7 @@ export default defineExample({
             shown(one.belowMainDb, 1),
             `${shown(one.widthDeviations, 1)} σ`,
             one.levelDeviations === null ? '–' : `${shown(one.levelDeviations, 1)} σ`,
-            `${percent(one.probability)} %`,
+            `${percent(one.probabilityRatio)} %`,
           ]),
         },
       ],

@@ -51,14 +51,14 @@ export function contradiction(
 ): Contradictory | undefined {
   const standardDeviationDb = Math.sqrt(fit.sumOfSquares / Math.max(1, fit.degreesOfFreedom));
   if (likely !== null && likely < SHAPE_TOO_UNLIKELY && valley(design, fit, outliers))
-    return { kind: 'contradictory', reason: 'two-peaks', standardDeviationDb, probability: likely };
+    return { kind: 'contradictory', reason: 'two-peaks', standardDeviationDb, probabilityRatio: likely };
   if (statedDb === undefined || fit.degreesOfFreedom < 1) return undefined;
-  const probability = chiSquareExceedance(
+  const probabilityRatio = chiSquareExceedance(
     Math.min(1e6, fit.sumOfSquares / (statedDb * statedDb)),
     fit.degreesOfFreedom,
   );
-  return probability < TOO_UNLIKELY
-    ? { kind: 'contradictory', reason: 'scatter', standardDeviationDb, probability }
+  return probabilityRatio < TOO_UNLIKELY
+    ? { kind: 'contradictory', reason: 'scatter', standardDeviationDb, probabilityRatio }
     : undefined;
 }
 

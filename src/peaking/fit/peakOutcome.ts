@@ -124,7 +124,7 @@ export interface Contradictory {
   /** Standard deviation found about the lobe in dB. */
   readonly standardDeviationDb: number;
   /** Probability that good readings look as bad as these. */
-  readonly probability: number;
+  readonly probabilityRatio: number;
 }
 
 /** Outcome of {@link fitPeak}; read `kind` first. */

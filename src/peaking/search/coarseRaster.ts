@@ -49,7 +49,7 @@ export type CoarseRaster =
       /** The sweep passes the beam faster than the dwell asks for. */
       readonly kind: 'too-fast';
       /** Greatest speed in degrees on the sky per second that allows a raster. */
-      readonly sweepDegPerSAtMost: number;
+      readonly sweepAtMostDegPerS: number;
     };
 
 /** Share of the visible half width that a dwell may take along the sweep. */
@@ -92,7 +92,7 @@ export function coarseRaster(input: CoarseRasterInput): CoarseRaster {
   const radius = width * Math.sqrt(dropDb / 12);
   const along = (speed * dwellS) / 2;
   if (along > DWELL_SHARE * radius)
-    return { kind: 'too-fast', sweepDegPerSAtMost: (2 * DWELL_SHARE * radius) / dwellS };
+    return { kind: 'too-fast', sweepAtMostDegPerS: (2 * DWELL_SHARE * radius) / dwellS };
   const across = Math.sqrt(radius * radius - along * along);
   // As few sweeps as cover the interval, then spread evenly.
   const least = Math.max(0, Math.ceil((within - across) / (2 * across) - 1e-9));

@@ -39,7 +39,7 @@ export interface LobeHypothesis {
   /** Standard deviations between its level and the one found; `null` where no level was compared. */
   readonly levelDeviations: number | null;
   /** Probability after the test, 0 to 1. */
-  readonly probability: number;
+  readonly probabilityRatio: number;
 }
 
 /** What the test says; read `kind` first. */
@@ -126,9 +126,9 @@ export function sideLobeTest(input: SideLobeTestInput): SideLobeTest {
     belowMainDb: lobe.belowMainDb,
     widthDeviations,
     levelDeviations,
-    probability: Math.exp(log - most) / sum,
+    probabilityRatio: Math.exp(log - most) / sum,
   }));
-  const mainProbabilityRatio = hypotheses[0]?.probability ?? 0;
+  const mainProbabilityRatio = hypotheses[0]?.probabilityRatio ?? 0;
   const excluded = hypotheses.every(
     ({ widthDeviations, levelDeviations }) =>
       Math.max(Math.abs(widthDeviations), Math.abs(levelDeviations ?? 0)) > EXCLUDED,
