@@ -125,10 +125,9 @@ describe('side-lobe test', () => {
     const input = { beamwidthDeg: 1.2, beamwidthStandardUncertaintyDeg: 0.3 };
     const test = sideLobeTest({ aperture, ...input });
     expect(test.kind).toBe('undecided');
-    expect(test.hypotheses.reduce((sum, { probabilityRatio }) => sum + probabilityRatio, 0)).toBeCloseTo(
-      1,
-      12,
-    );
+    expect(
+      test.hypotheses.reduce((sum, { probabilityRatio }) => sum + probabilityRatio, 0),
+    ).toBeCloseTo(1, 12);
     expect(sideLobeTest({ aperture: lobes, ...input })).toEqual(test);
   });
 

@@ -40,6 +40,7 @@ export function publicNumbers(): readonly PublicNumber[] {
     moduleResolution: ts.ModuleResolutionKind.NodeNext,
     strict: true,
     skipLibCheck: true,
+    types: [],
     resolveJsonModule: true,
     noEmit: true,
   });
@@ -68,8 +69,8 @@ export function publicNumbers(): readonly PublicNumber[] {
         ts.isIdentifier(node.name) &&
         isNumeric(checker.getTypeAtLocation(node), checker)
       )
-        // A parameter of a function type names nothing that a caller writes.
         if (!ts.isParameter(node) || ts.isFunctionDeclaration(node.parent))
+          // A parameter of a function type names nothing that a caller writes.
           found.push({ part, owner, name: node.name.text });
       if (ts.isTypeReferenceNode(node) || ts.isExpressionWithTypeArguments(node)) {
         const name = ts.isTypeReferenceNode(node) ? node.typeName : node.expression;

@@ -51,7 +51,12 @@ export function contradiction(
 ): Contradictory | undefined {
   const standardDeviationDb = Math.sqrt(fit.sumOfSquares / Math.max(1, fit.degreesOfFreedom));
   if (likely !== null && likely < SHAPE_TOO_UNLIKELY && valley(design, fit, outliers))
-    return { kind: 'contradictory', reason: 'two-peaks', standardDeviationDb, probabilityRatio: likely };
+    return {
+      kind: 'contradictory',
+      reason: 'two-peaks',
+      standardDeviationDb,
+      probabilityRatio: likely,
+    };
   if (statedDb === undefined || fit.degreesOfFreedom < 1) return undefined;
   const probabilityRatio = chiSquareExceedance(
     Math.min(1e6, fit.sumOfSquares / (statedDb * statedDb)),

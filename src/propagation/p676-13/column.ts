@@ -42,7 +42,7 @@ export interface GasColumn {
 
 /** The column of air above a station; throws for a station or an atmosphere outside its domain. */
 export function gasColumn(air: AirAboveStation): GasColumn {
-  const stationHeightKm = inRange('heightM', air.heightM ?? 0, 0, 10000, 'is it in feet?') / 1000;
+  const bottomKm = inRange('heightM', air.heightM ?? 0, 0, 10000, 'is it in feet?') / 1000;
   const atmosphere = oneOf(
     'atmosphere',
     air.atmosphere ?? 'mean-annual-global',
@@ -52,7 +52,7 @@ export function gasColumn(air: AirAboveStation): GasColumn {
     air.seaLevelDensityGPerM3 ?? MEAN_SEA_LEVEL_DENSITY,
     'seaLevelDensityGPerM3',
   );
-  const { count, first, unitKm } = layersFrom(stationHeightKm);
+  const { count, first, unitKm } = layersFrom(bottomKm);
   const column: GasColumn = {
     count,
     thicknessKm: new Float64Array(count),
@@ -67,7 +67,7 @@ export function gasColumn(air: AirAboveStation): GasColumn {
   for (let layer = 0; layer < count; layer++) {
     const growth = Math.exp((first - 1 + layer) / 100);
     const thicknessKm = unitKm * growth;
-    const heightKm = stationHeightKm + (unitKm * (growth - bottom)) / (Math.exp(0.01) - 1);
+    const heightKm = bottomKm + (unitKm * (growth - bottom)) / (Math.exp(0.01) - 1);
     const middle = Math.min(100, heightKm + thicknessKm / 2);
     const state = atmosphereState(middle, atmosphere, seaLevelDensity);
     const e = waterVapourPressureHpa(state.waterVapourDensityGPerM3, state.temperatureK);
