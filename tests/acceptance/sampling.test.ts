@@ -57,7 +57,7 @@ const answers: readonly (readonly [string, (row: WorkedRow) => readonly unknown[
         badRatioAccepted({
           sampleSize: input(row, 'n'),
           acceptanceNumber: input(row, 'ac'),
-          probability,
+          probabilityRatio,
         }),
       ),
   ],

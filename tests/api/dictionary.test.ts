@@ -38,7 +38,7 @@ const retired = rowsUnder(text('docs/reference/changes.mdx'), '### Renamed befor
 
 /** Endings that say a unit; a longer one first where one ends another. */
 const UNIT =
-  /(Deg|Db|Dbm|Dbuv|Dbmv|Dbw|Dbi|DbHz|Km|Mm|M|K|C|Percent|[rR]atio|GHz|MHz|KHz|S|V|Vpp|A|H|Min|Turns?|NUnits|W|MBd|Mbps|Ohm|Nt|Ppm|N|Nm|Pa|Hpa|MPa|GPa|Kg|Cm4|Per(Km|Km2|K|M|H|S|Min|Turn|Year|Day|M2|M3|MHz|Reading|100m)|SAtMost)$/;
+  /(Deg|Db|Dbm|Dbuv|Dbmv|Dbw|Dbi|DbHz|Km|Mm|M|K|C|Percent|[rR]atio|GHz|MHz|KHz|S|T|V|Vpp|A|H|Min|Turns?|NUnits|W|MBd|Mbps|Ohm|Nt|Ppm|N|Nm|Pa|Hpa|MPa|GPa|Kg|Cm4|Per(Km|Km2|K|M|H|S|Min|Turn|Year|Day|M2|M3|MHz|Reading|100m)|SAtMost)$/;
 
 describe('one quantity, one name, one unit', () => {
   let numbers: readonly PublicNumber[];

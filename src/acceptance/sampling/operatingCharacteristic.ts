@@ -60,19 +60,19 @@ export function acceptanceProbability(
  * @example
  * ```ts
  * import { badRatioAccepted } from 'slantpath/acceptance';
- * const plan = { sampleSize: 50, acceptanceNumber: 1, probability: 0.1 };
+ * const plan = { sampleSize: 50, acceptanceNumber: 1, probabilityRatio: 0.1 };
  * badRatioAccepted(plan).toFixed(4); // => '0.0756'
  * ```
  */
 export function badRatioAccepted(plan: {
   readonly sampleSize: number;
   readonly acceptanceNumber: number;
-  readonly probability: number;
+  readonly probabilityRatio: number;
 }): number {
   const given = object('plan', plan);
   const n = wholeNumber('sampleSize', given.sampleSize, 1, 100_000);
   const accepted = wholeNumber('acceptanceNumber', given.acceptanceNumber, 0, n - 1);
-  const probability = inRange('probability', given.probability, 1e-9, 1 - 1e-9);
+  const probability = inRange('probabilityRatio', given.probabilityRatio, 1e-9, 1 - 1e-9);
   return betaQuantile(1 - probability, accepted + 1, n - accepted);
 }
 
