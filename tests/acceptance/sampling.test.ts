@@ -53,7 +53,7 @@ const answers: readonly (readonly [string, (row: WorkedRow) => readonly unknown[
   [
     'fraction accepted',
     (row) =>
-      [0.95, 0.1].map((probability) =>
+      [0.95, 0.1].map((probabilityRatio) =>
         badRatioAccepted({
           sampleSize: input(row, 'n'),
           acceptanceNumber: input(row, 'ac'),

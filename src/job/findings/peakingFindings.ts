@@ -148,12 +148,15 @@ export function polarizationFindings(
   verdicts: readonly ReadingVerdict[],
 ): readonly Finding[] {
   const found: Finding[] = [];
-  const turns = new Map<string, { readonly turnDeg: number; readonly uncertaintyDeg: number }>();
+  const turns = new Map<
+    string,
+    { readonly turnDeg: number; readonly standardUncertaintyDeg: number }
+  >();
   for (const visit of job.visits)
     for (const { slot, turnDeg, standardUncertaintyDeg } of visit.feedTurns ?? [])
-      turns.set(slot, { turnDeg, uncertaintyDeg: standardUncertaintyDeg ?? 1.5 });
+      turns.set(slot, { turnDeg, standardUncertaintyDeg: standardUncertaintyDeg ?? 1.5 });
   const feeds = plan.mounts.flatMap((mount) => ('feeds' in mount ? mount.feeds : []));
-  for (const [slot, { turnDeg, uncertaintyDeg }] of turns) {
+  for (const [slot, { turnDeg, standardUncertaintyDeg }] of turns) {
     const planned = feeds.find((feed) => feed.slot === slot)?.turnDeg ?? null;
     if (planned === null) continue;
     // A feed looks the same after half a turn; a quarter of a turn exchanges the two polarizations.
@@ -171,8 +174,8 @@ export function polarizationFindings(
     );
     const allowedDeg = (Math.atan(10 ** (-wantedDb / 20)) * 180) / Math.PI;
     const where = { slot };
-    const size = amount(off, 'deg', allowedDeg, uncertaintyDeg);
-    if (isolation(Math.max(0, off - 2 * uncertaintyDeg)) < wantedDb)
+    const size = amount(off, 'deg', allowedDeg, standardUncertaintyDeg);
+    if (isolation(Math.max(0, off - 2 * standardUncertaintyDeg)) < wantedDb)
       found.push(
         finding(
           'feed-turned-off',

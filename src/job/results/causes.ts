@@ -109,7 +109,7 @@ function observationOf(verdict: ReadingVerdict): CauseObservation | null {
   const at = {
     carrier: carrierName(verdict),
     testPoint: verdict.testPoint,
-    uncertaintyDb: Math.max(0.05, verdict.standardUncertainty),
+    standardUncertaintyDb: Math.max(0.05, verdict.standardUncertainty),
   };
   switch (verdict.quantity) {
     case 'level':
