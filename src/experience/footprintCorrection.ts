@@ -38,7 +38,7 @@ export interface LearntCorrection {
   /** Mean over the region in dB. */
   readonly meanDb: number;
   /** Standard deviation over the region in dB, noise of the readings taken off. */
-  readonly scatterDb: number;
+  readonly standardDeviationDb: number;
   /** Distance over which the correction stays alike in km. */
   readonly correlationKm: number;
   /** Correction at a place. */
@@ -186,7 +186,7 @@ export function footprintCorrection(readings: readonly ExcessReading[]): LearntC
     readings: given.length,
     cells: cells.length,
     meanDb: mean,
-    scatterDb: Math.sqrt(scatter),
+    standardDeviationDb: Math.sqrt(scatter),
     correlationKm,
     at: (place) => {
       const here = direction(

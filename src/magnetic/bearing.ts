@@ -1,9 +1,12 @@
 /** True and magnetic bearings, both ways. */
 
-import { finite, inRange, object } from '../errors.js';
+import { finite, inRange } from '../errors.js';
+import { knownOnly } from '../keys.js';
 import { wrapAzimuthDeg } from '../numeric/angle.js';
 
 const SLIP = 'is the declination in degrees, east positive?';
+const TRUE_KEYS = { azimuthDeg: true, declinationDeg: true } as const;
+const MAGNETIC_KEYS = { magneticBearingDeg: true, declinationDeg: true } as const;
 
 /**
  * Magnetic bearing of a true azimuth: what a compass shows in that direction.
@@ -26,7 +29,7 @@ export function trueToMagneticBearing(bearing: {
   readonly azimuthDeg: number;
   readonly declinationDeg: number;
 }): number {
-  const { azimuthDeg, declinationDeg } = object('bearing', bearing);
+  const { azimuthDeg, declinationDeg } = knownOnly('input', bearing, TRUE_KEYS);
   return wrapAzimuthDeg(
     (finite('azimuthDeg', azimuthDeg) % 360) -
       inRange('declinationDeg', declinationDeg, -180, 180, SLIP),
@@ -52,7 +55,7 @@ export function magneticToTrueBearing(bearing: {
   readonly magneticBearingDeg: number;
   readonly declinationDeg: number;
 }): number {
-  const { magneticBearingDeg, declinationDeg } = object('bearing', bearing);
+  const { magneticBearingDeg, declinationDeg } = knownOnly('input', bearing, MAGNETIC_KEYS);
   return wrapAzimuthDeg(
     (finite('magneticBearingDeg', magneticBearingDeg) % 360) +
       inRange('declinationDeg', declinationDeg, -180, 180, SLIP),

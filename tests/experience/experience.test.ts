@@ -61,7 +61,7 @@ test('where nobody has read, the correction is the mean and as unsure as the reg
   const far = learnt.at({ latitudeDeg: -20, longitudeDeg: 120 });
   expect(far.beyondReadings).toBe(true);
   expect(far.correctionDb).toBeCloseTo(learnt.meanDb, 2);
-  expect(far.standardUncertaintyDb).toBeGreaterThanOrEqual(learnt.scatterDb);
+  expect(far.standardUncertaintyDb).toBeGreaterThanOrEqual(learnt.standardDeviationDb);
   const near = learnt.at(site(5));
   expect(near.beyondReadings).toBe(false);
   expect(near.standardUncertaintyDb).toBeLessThan(0.6 * far.standardUncertaintyDb);

@@ -1,6 +1,7 @@
 /** Levels as powers and as voltages: dBm, dBuV and dBmV at a given impedance. */
 
-import { finite, object, positive } from '../../errors.js';
+import { finite, positive } from '../../errors.js';
+import { knownOnly } from '../../keys.js';
 
 /** Impedance of broadcast and satellite distribution. */
 const DISTRIBUTION_IMPEDANCE_OHM = 75;
@@ -11,11 +12,17 @@ export interface Impedance {
   readonly impedanceOhm?: number;
 }
 
+const IMPEDANCE_KEYS = { impedanceOhm: true } as const;
+
 /**
  * 0 dBm as a voltage level: one milliwatt in R is sqrt(R/1000) volt, 10 log10(R/1000) + 120 dBuV.
  */
 function milliwattDbuv(impedance: Impedance): number {
-  const { impedanceOhm = DISTRIBUTION_IMPEDANCE_OHM } = object('impedance', impedance);
+  const { impedanceOhm = DISTRIBUTION_IMPEDANCE_OHM } = knownOnly(
+    'impedance',
+    impedance,
+    IMPEDANCE_KEYS,
+  );
   return 120 + 10 * Math.log10(positive('impedanceOhm', impedanceOhm) / 1000);
 }
 

@@ -42,6 +42,8 @@ function pathCoefficient(f: number): number {
   return specificCoefficient(f, CLOUD_TEMPERATURE_K) * Math.max(0, factor);
 }
 
+const CLOUD_WATER_KEYS = { frequencyGHz: true, temperatureK: true } as const;
+
 /**
  * Specific attenuation coefficient of cloud water or fog in dB/km for each g/m3 of liquid water.
  *
@@ -59,7 +61,7 @@ export function cloudSpecificCoefficient(water: {
   readonly frequencyGHz: number;
   readonly temperatureK: number;
 }): number {
-  const { frequencyGHz, temperatureK } = object('water', water);
+  const { frequencyGHz, temperatureK } = knownOnly('input', water, CLOUD_WATER_KEYS);
   return specificCoefficient(
     checkedFrequencyGHz(frequencyGHz),
     inRange('temperatureK', temperatureK, 233, 323, 'was it given in degrees Celsius?'),
