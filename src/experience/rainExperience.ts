@@ -6,9 +6,9 @@ import { normalExceedance } from '../numeric/normal.js';
 /** One site over one year. */
 export interface SiteYear {
   /** Outage predicted for an average year in minutes, above 0. */
-  readonly predictedMinutes: number;
+  readonly predictedMin: number;
   /** Outage that the site had in minutes, 0 or more; Sun outages and faults taken off. */
-  readonly observedMinutes: number;
+  readonly observedMin: number;
 }
 
 /** What the years say of the prediction. */
@@ -22,7 +22,7 @@ export interface RainExperience {
   /** Upper end. */
   readonly toRatio: number;
   /** Probability of a ratio at least as far from 1 if the prediction were right on average, 0 to 1. */
-  readonly chanceProbability: number;
+  readonly chanceProbabilityRatio: number;
 }
 
 /**
@@ -39,9 +39,9 @@ export interface RainExperience {
  * @example
  * ```ts
  * import { rainExperience } from 'slantpath/experience';
- * const years = [60, 150, 90, 200].map((observedMinutes) => ({
- *   predictedMinutes: 100,
- *   observedMinutes,
+ * const years = [60, 150, 90, 200].map((observedMin) => ({
+ *   predictedMin: 100,
+ *   observedMin,
  * }));
  * rainExperience({ years }).observedOverPredictedRatio.toFixed(2); // => '1.25'
  * ```
@@ -50,7 +50,7 @@ export function rainExperience(seen: {
   readonly years: readonly SiteYear[];
   readonly logScatter?: number;
   readonly weatherGroups?: number;
-  readonly leastNoticedMinutes?: number;
+  readonly leastNoticedMin?: number;
 }): RainExperience {
   const given = object('seen', seen);
   if (!Array.isArray(given.years) || given.years.length < 2 || given.years.length > 100_000)
@@ -63,13 +63,13 @@ export function rainExperience(seen: {
   const years = given.years as readonly SiteYear[];
   const scatter = inRange('logScatter', given.logScatter ?? 0.6, 0.1, 2);
   const groups = inRange('weatherGroups', given.weatherGroups ?? years.length, 1, years.length);
-  const least = inRange('leastNoticedMinutes', given.leastNoticedMinutes ?? 1, 0.01, 1e6);
+  const least = inRange('leastNoticedMin', given.leastNoticedMin ?? 1, 0.01, 1e6);
   let predicted = 0;
   let observed = 0;
   years.forEach((year, index) => {
     const at = object(`years[${index}]`, year);
-    predicted += inRange(`years[${index}].predictedMinutes`, at.predictedMinutes, 0.01, 527_040);
-    const seenHere = inRange(`years[${index}].observedMinutes`, at.observedMinutes, 0, 527_040);
+    predicted += inRange(`years[${index}].predictedMin`, at.predictedMin, 0.01, 527_040);
+    const seenHere = inRange(`years[${index}].observedMin`, at.observedMin, 0, 527_040);
     // A year without a noticed outage counts as half of what would have been noticed.
     observed += Math.max(seenHere, least / 2);
   });
@@ -83,6 +83,6 @@ export function rainExperience(seen: {
     observedOverPredictedRatio: ratio,
     fromRatio: Math.exp(centre - 1.96 * u),
     toRatio: Math.exp(centre + 1.96 * u),
-    chanceProbability: Math.min(1, 2 * normalExceedance(Math.abs(centre) / u)),
+    chanceProbabilityRatio: Math.min(1, 2 * normalExceedance(Math.abs(centre) / u)),
   };
 }

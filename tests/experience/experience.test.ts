@@ -111,14 +111,16 @@ test('chance is not called a drift: 5 percent of still sites at most', () => {
 });
 
 test('rain as predicted is not called different; twice the rain over ten groups is', () => {
-  const year = (observedMinutes: number) => ({ predictedMinutes: 100, observedMinutes });
+  const year = (observedMin: number) => ({ predictedMin: 100, observedMin });
   const right = rainExperience({ years: [60, 150, 90, 130, 80].map(year) });
   expect(right.fromRatio).toBeLessThan(1);
   expect(right.toRatio).toBeGreaterThan(1);
   const twice = Array.from({ length: 10 }, (_, i) => year(150 + 10 * i));
-  expect(rainExperience({ years: twice }).chanceProbability).toBeLessThan(0.01);
+  expect(rainExperience({ years: twice }).chanceProbabilityRatio).toBeLessThan(0.01);
   // All in one year with one weather: ten sites say no more than one.
-  expect(rainExperience({ years: twice, weatherGroups: 1 }).chanceProbability).toBeGreaterThan(0.2);
+  expect(rainExperience({ years: twice, weatherGroups: 1 }).chanceProbabilityRatio).toBeGreaterThan(
+    0.2,
+  );
 });
 
 test.each([
