@@ -1,9 +1,11 @@
 /**
- * A record of a job as a sheet of paper: text and HTML, in the words of a language.
+ * A record of a job as two sheets of paper, before the visit and after it: text and HTML, in the words of a language.
  *
  * @module sheet
  */
 
 export { jobSheet } from './jobSheet.js';
 export { jobSheetHtml } from './jobSheetHtml.js';
+export type { SheetOptions } from './sheetPage.js';
+export type { CodeWords, FindingWords } from './words/codes.js';
 export { englishWords, type SheetWords } from './words/en.js';

@@ -1,53 +1,32 @@
-/** The job sheet as plain text: a record in the order in which the work is done. */
+/** A sheet of a job as plain text. */
 
 import type { JobRecord } from '../job/index.js';
-import { planBlocks } from './planBlocks.js';
-import { resultBlocks } from './resultBlocks.js';
-import { blockText, SHEET_WIDTH } from './text.js';
-import { englishWords, type SheetWords } from './words/en.js';
+import { pageText } from './paper/text.js';
+import { type SheetOptions, writtenSheet } from './sheetPage.js';
 
 /**
- * Job sheet of a record, as plain text.
+ * Sheet of a record as plain text of at most 84 characters a line: before the visit with blanks to write in, after it
+ * with the outcome and the findings first.
  *
- * @param record  From `recordJob`.
- * @param words  The words; English when left out.
- * @returns The sheet; every figure on it stands in the record.
+ * @param record  From `recordJob`; one that came from elsewhere goes through `checkedRecord` first.
+ * @param options  Which of the two sheets, and the words of another language.
+ * @returns The sheet. Times of shadows and Sun outages and aids for peaking are worked out here; all else stands in the record.
+ * @throws {@link DomainError} `malformed` at `record` for what is not a record.
  *
  * Source: the record. Accuracy: rounded for reading, the record keeps all digits.
  * @example
  * ```ts
- * import { parseJob, recordJob } from 'slantpath/job';
+ * import { recordJob } from 'slantpath/job';
  * import { jobSheet } from 'slantpath/sheet';
- * const job = parseJob({
- *   format: 'slantpath-job', version: 1, title: 'One slot', date: '2026-07-14',
+ * const record = recordJob({
+ *   format: 'slantpath-job', version: 2, title: 'One slot', date: '2026-07-14',
  *   station: { name: 'hut', latitudeDeg: 46.6, longitudeDeg: 10.3, heightM: 1480 },
- *   antenna: { diameterM: 0.9, apertureEfficiencyRatio: 0.65, offsetAngleDeg: 24.6 },
- *   receiver: { noiseFigureDb: 0.7, gainDb: 56 },
- *   slots: [{ name: 'middle', orbitalLongitudeDeg: 16.4, carriers: [{
- *     name: 'Ku', frequencyGHz: 12.5, polarization: 'horizontal', eirpDbw: 51,
- *     symbolRateMBd: 27.5, mode: 'QPSK 3/4', intermediateFrequencyMHz: 1900,
- *   }] }],
- *   horizon: { north: 'true', samples: [] },
- *   rain: { source: 'climate-grid' },
- *   target: { exceededPercent: 0.1, pointingLossDb: 0.3 },
- *   distribution: { kind: 'outlet', name: 'desk' },
- *   peaking: [],
- *   readings: [{
- *     quantity: 'level', testPoint: 'desk', slot: 'middle', carrier: 'Ku', levelDbuv: 46.9, expandedUncertaintyDb: 2,
- *   }],
- *   limits: [{ testPoint: 'outlets', quantity: 'level', minimumDbuv: 47, maximumDbuv: 77 }],
+ *   slots: [{ name: 'middle', orbitalLongitudeDeg: 16.4 }],
  * });
- * const sheet = jobSheet(recordJob(job)).split('\n');
- * sheet.find((line) => line.startsWith('middle ')); // => 'middle    16.4° E        171.63     167.7      36.10     38081  -5.8'
+ * const lines = jobSheet(record, { visit: 'after' }).split('\n');
+ * lines.find((line) => line.startsWith('Outcome:'))?.slice(0, 19); // => 'Outcome: incomplete'
  * ```
  */
-export function jobSheet(record: JobRecord, words: SheetWords = englishWords): string {
-  const { job } = record;
-  return `${[
-    '='.repeat(SHEET_WIDTH),
-    words.head.title(job.title),
-    words.head.day(job.date ?? '-', `${record.format} ${record.version}`),
-    '='.repeat(SHEET_WIDTH),
-    ...[...planBlocks(record, words), ...resultBlocks(record, words)].map(blockText),
-  ].join('\n')}\n`;
+export function jobSheet(record: JobRecord, options: SheetOptions = {}): string {
+  return writtenSheet(record, options, pageText);
 }

@@ -1,7 +1,14 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { DomainError } from 'slantpath';
 import { type JobFile1, type JobRecord, recordJob } from 'slantpath/job';
-import { englishWords, jobSheet, jobSheetHtml, type SheetWords } from 'slantpath/sheet';
+import {
+  englishWords,
+  jobSheet,
+  jobSheetHtml,
+  type SheetOptions,
+  type SheetWords,
+} from 'slantpath/sheet';
 import { describe, expect, test } from 'vitest';
 
 const job = JSON.parse(
@@ -24,60 +31,103 @@ function everyField(value: unknown, by: string): readonly unknown[] {
   );
 }
 
-/** The HTML, or nothing where a word stands in the place of a number or a kind: no sheet, no harm. */
-function htmlOrNothing(received: unknown): string {
+/** Both sheets of a record, as text. */
+const VISITS = ['before', 'after'] as const;
+const both = (of: JobRecord, options: Omit<SheetOptions, 'visit'> = {}) =>
+  VISITS.map((visit) => jobSheet(of, { ...options, visit }));
+
+/** The HTML of a sheet, or nothing where a word stands in the place of a number or a kind; then the error says so. */
+function htmlOrNothing(received: unknown, index: number): string {
   try {
-    return jobSheetHtml(received as JobRecord);
-  } catch {
+    // The sheet before the visit works out the Sun's way, so it is made of fewer of them.
+    const visit = index % 15 === 0 ? 'before' : 'after';
+    return jobSheetHtml(received as JobRecord, { visit });
+  } catch (error) {
+    expect(error).toBeInstanceOf(DomainError);
     return '';
   }
 }
 
-describe('the sheet', () => {
-  test('tells the job in the order of the work, and only what the record holds', () => {
-    const sheet = jobSheet(record);
+describe('before the visit', () => {
+  const sheet = jobSheet(record, { visit: 'before' });
+
+  test('tells the job in the order of the work', () => {
     const sections = [
-      'Cautions',
-      'Station',
-      'Slots',
-      'Mount',
+      'Place and north',
+      'Where the slots stand',
       'View',
-      'Rain and availability',
-      'Expected at the antenna',
-      'Peaking',
-      'Expected at the outlets',
-      'Readings',
-      'Look at first',
+      'North by the shadow of a plumb line',
+      'Mount',
+      'Tuning',
+      'For peaking',
+      'Expected at the antenna in clear sky',
+      'Expected at the outlets in clear sky',
+      'Rain and the promise',
+      'Sun outages',
+      'Assumed where the job file does not say',
     ];
     const places = sections.map((title) => sheet.indexOf(`\n${title}`));
     expect(places).toEqual([...places].sort((a, b) => a - b));
     expect(places[0]).toBeGreaterThan(0);
-    for (const { elevationDeg } of record.plan.directions)
-      expect(sheet).toContain(elevationDeg.toFixed(2));
-    expect(sheet).not.toMatch(/NaN|undefined|Infinity|null/);
-    for (const line of sheet.split('\n')) expect(line.length).toBeLessThanOrEqual(100);
+    for (const { apparentElevationDeg } of record.plan.directions)
+      expect(sheet).toContain(apparentElevationDeg.toFixed(2));
   });
 
-  test('as HTML carries no markup from the job file', () => {
-    const evil = recordJob({ ...job, title: '<script>alert(1)</script> & "more"' });
-    expect(jobSheetHtml(evil)).not.toContain('<script>');
-    expect(jobSheetHtml(evil)).toContain(
-      '&lt;script&gt;alert(1)&lt;/script&gt; &amp; &quot;more&quot;',
+  test('has blanks to write in, at each expected value too', () => {
+    expect(sheet.match(/_{6,}/g)?.length).toBeGreaterThan(
+      2 * (record.plan.signals.length + record.plan.outlets.length),
     );
+    expect(jobSheetHtml(record, { visit: 'before' })).toContain('<td class="blank"></td>');
   });
 
-  test('nor from the format and version of a record that came from elsewhere', () => {
-    const evil = { ...record, format: '<script>1</script>', version: '<b>' } as never;
-    expect(jobSheetHtml(evil)).not.toMatch(/<script>|<b>/);
+  test('a turn is an amount and a sense, never a sign, and nobody tilts twice', () => {
+    expect(sheet).toContain('Row of feeds: 3.7° counter-clockwise from level');
+    expect(sheet.replace(/\s+/g, ' ')).toContain('who sets the places does not turn the row again');
+    const mount = record.plan.mounts[0];
+    if (mount?.kind !== 'several-slots') throw new Error('one reflector for three');
+    for (const { turnDeg } of mount.feeds)
+      expect(sheet).toContain(`${Math.abs(turnDeg ?? 0).toFixed(1)}° counter-clockwise`);
   });
 
-  test('carries no markup from any field of a record that came from elsewhere', () => {
-    let made = 0;
-    for (const html of everyField(record, '<b class="evil">').map(htmlOrNothing)) {
-      if (html !== '') made++;
-      expect(html).not.toContain('<b class');
+  test('the feeds are drawn in the HTML with their names', () => {
+    const html = jobSheetHtml(record, { visit: 'before' });
+    expect(html.match(/<svg /g)?.length).toBe(1);
+    for (const { name } of job.slots) expect(html).toContain(`>${name}</text>`);
+  });
+
+  test('every assumption that the file did not give is listed', () => {
+    for (const { field } of record.plan.assumptions) {
+      const last = field.split('.').at(-1) ?? '';
+      expect(sheet.replace(/\s+/g, ' ')).toContain(englishWords.codes.fields[last]);
     }
-    expect(made).toBeGreaterThan(100);
+  });
+
+  test('times are local, with the zone named', () => {
+    const there = recordJob({ ...record.job, timeZone: 'Europe/Zurich' });
+    const utc = /boresight +(\d\d):(\d\d)/.exec(sheet);
+    const local = /boresight +(\d\d):(\d\d)/.exec(jobSheet(there, { visit: 'before' }));
+    expect(Number(local?.[1]) - Number(utc?.[1])).toBe(2);
+    expect(local?.[2]).toBe(utc?.[2]);
+    expect(jobSheet(there, { visit: 'before' })).toContain('Europe/Zurich (UTC+2)');
+    const nowhere = recordJob({ ...record.job, timeZone: 'Nowhere/Such' } as never);
+    expect(jobSheet(nowhere, { visit: 'before' })).toContain('local time UTC');
+  });
+});
+
+describe('after the visit', () => {
+  const sheet = jobSheet(record, { visit: 'after' });
+
+  test('begins with one line that says how the job stands, then the findings', () => {
+    const outcomes = sheet.split('\n').filter((line) => line.startsWith('Outcome:'));
+    expect(outcomes.length).toBe(1);
+    expect(outcomes[0]).toContain(englishWords.codes.outcomes[record.outcome]);
+    expect(sheet.indexOf('Outcome:')).toBeLessThan(sheet.indexOf('\nReadings\n'));
+  });
+
+  test('tells every finding once, by its words', () => {
+    const flat = sheet.replace(/\s+/g, ' ').toLowerCase();
+    for (const { code } of record.findings)
+      expect(flat).toContain(englishWords.codes.findings[code].says.toLowerCase());
   });
 
   test('does not say to leave a side lobe', () => {
@@ -86,23 +136,116 @@ describe('the sheet', () => {
     const positionDeg = [-0.6, -0.4, -0.2, 0, 0.2, 0.4, 0.6];
     // Half as wide as the main lobe of 0.9 m at 12.5 GHz: 12 (offset / 0.93 degree)^2 dB, read in tenths.
     const levelDbm = [-45, -42.2, -40.6, -40, -40.6, -42.2, -45];
-    const sheet = jobSheet(
+    const lobe = jobSheet(
       recordJob({ ...job, peaking: [{ ...first, samples: { positionDeg, levelDbm } }] }),
     );
-    expect(sheet).not.toContain('Leave it.');
-    expect(sheet).toContain('not the main lobe: too narrow');
+    expect(lobe).not.toContain('Leave it.');
+    expect(lobe).toContain('not the main lobe');
+    expect(lobe).toContain('too narrow');
+  });
+});
+
+describe('whatever the record', () => {
+  test('no line is longer than 84 characters, and nothing is NaN or undefined', () => {
+    const long = 'A name that is as long as a job file lets a name be, which is eighty characters';
+    const odd = recordJob({
+      ...job,
+      title: `${long} undefinedly`,
+      station: { ...job.station, name: long },
+      slots: job.slots.map((each, index) => ({ ...each, name: `${long}${index}`.slice(-80) })),
+      readings: [],
+      peaking: [],
+    });
+    for (const text of [...both(record), ...both(odd)]) {
+      expect(text).not.toMatch(/NaN|undefined(?!ly)|Infinity|null|\[object/);
+      for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(84);
+    }
   });
 
   test('says what is not there', () => {
     const far = recordJob({ ...before, slots: [{ ...slot, orbitalLongitudeDeg: -120 }] });
-    expect(jobSheet(far)).toContain('below horizon');
+    for (const text of both(far)) expect(text).toContain('(below');
     const under = recordJob({
       ...before,
       station: { ...job.station, latitudeDeg: 0, longitudeDeg: 7.2 },
       antenna: { ...job.antenna, offsetAngleDeg: 0 },
       slots: [slot],
     });
-    expect(jobSheet(under)).not.toMatch(/NaN|null|undefined/);
+    for (const text of both(under)) expect(text).toContain('straight overhead');
+    const bare = recordJob({
+      format: 'slantpath-job',
+      version: 2,
+      station: { latitudeDeg: 46.6, longitudeDeg: 10.3 },
+      slots: [{ orbitalLongitudeDeg: 16.4 }],
+    });
+    for (const text of both(bare)) expect(text).toMatch(/No day is given/);
+    // Left out, the sheet is the one that the record has something for.
+    expect(jobSheet(bare)).toContain('Before the visit');
+    expect(jobSheet(record)).toContain('After the visit');
+  });
+
+  test('at low elevation the beam is set where the air bends it to, and the sheet says so', () => {
+    const low = recordJob({
+      ...before,
+      station: { ...job.station, latitudeDeg: 76 },
+      slots: [{ ...slot, orbitalLongitudeDeg: 10 }],
+    });
+    const [direction] = low.plan.directions;
+    expect(direction?.elevationDeg).toBeLessThan(7);
+    const [text] = both(low);
+    expect(text).toContain(direction?.apparentElevationDeg.toFixed(2));
+    expect(text).toContain('bends the beam');
+  });
+
+  test('as HTML it carries no markup from the job file', () => {
+    const title = '<script>alert(1)</script> & "more" \\ </style>';
+    const evil = recordJob({ ...job, title });
+    for (const visit of VISITS) {
+      const html = jobSheetHtml(evil, { visit });
+      expect(html).not.toContain('<script>');
+      expect(html.match(/<\/style>/g)?.length).toBe(1);
+      expect(html).toContain('&lt;script&gt;alert(1)&lt;/script&gt; &amp; &quot;more&quot;');
+    }
+  });
+
+  test('nor from any field of a record that came from elsewhere', () => {
+    let made = 0;
+    for (const html of everyField(record, '<b class="evil">').map(htmlOrNothing)) {
+      if (html !== '') made++;
+      expect(html).not.toContain('<b class');
+    }
+    expect(made).toBeGreaterThan(100);
+  });
+
+  test('what is no record is refused by name', () => {
+    for (const wrong of [
+      null,
+      3,
+      'record',
+      {},
+      { ...record, plan: {} },
+      { ...record, outcome: 'x' },
+    ])
+      for (const visit of VISITS) {
+        try {
+          jobSheet(wrong as never, { visit });
+          // An outcome stands on the sheet after the visit only.
+          expect(visit).toBe('before');
+        } catch (error) {
+          expect(error).toBeInstanceOf(DomainError);
+          expect((error as DomainError).parameter).toBe('record');
+        }
+      }
+    expect(() => jobSheet(record, { visit: 'during' as never })).toThrow(
+      expect.objectContaining({ parameter: 'visit', code: 'not-an-option' }),
+    );
+  });
+
+  test('the job’s name and the page’s number stand on every printed page', () => {
+    const html = jobSheetHtml(recordJob({ ...job, title: 'Hut "1"' }), { visit: 'after' });
+    expect(html).toContain('@top-left { content: "Hut \\22 1\\22 "; }');
+    expect(html).toContain('counter(page)');
+    expect(html).toContain('counter(pages)');
   });
 });
 
@@ -114,14 +257,10 @@ describe('the words', () => {
       decimalMark: ',',
       outcome: (outcome) => `It ${outcome}.`,
     };
-    expect(jobSheet(record, words)).toContain('It does not conform.');
-    expect(jobSheet(record, words)).toContain(
-      record.plan.directions[0]?.elevationDeg.toFixed(2).replace('.', ','),
+    expect(jobSheet(record, { words })).toContain('It does not conform.');
+    expect(jobSheet(record, { words })).toContain(
+      record.plan.directions[0]?.apparentElevationDeg.toFixed(2).replace('.', ','),
     );
-    expect(jobSheetHtml(record, words)).toContain('<html lang="x">');
-  });
-
-  test('a turn is an amount and a sense, never a sign', () => {
-    expect(jobSheet(record)).toContain('Tilt of the feed arm: 3.7° counter-clockwise');
+    expect(jobSheetHtml(record, { words })).toContain('<html lang="x">');
   });
 });

@@ -1,297 +1,276 @@
-/** The sheet in English. */
+/** The sheets in English. */
 
-import type { CauseMeasurement, FaultCause } from '../../acceptance/index.js';
-import type {
-  CautionTopic,
-  DirectionPlan,
-  FirstLook,
-  JobRecord,
-  NorthPlan,
-  PeakingResult,
-  RainPlan,
-  RecordComparison,
-  ViewPlan,
-} from '../../job/index.js';
-import type { Bracket, PeakFit } from '../../peaking/index.js';
+import type { CodeWords } from './codes.js';
+import { enCodes } from './enCodes.js';
 
-/** Words for each code of a list. */
-type Words<Code extends string> = Readonly<Record<Code, string>>;
-
-const cautions: Words<CautionTopic> = {
-  'local-codes':
-    'Local building, electrical and radio rules decide. Where they ask for a licensed person, have one do the work.',
-  'rf-lock-out':
-    'Lock the transmitter out before anyone reaches the feed or steps into the beam: switch it off, take the plug or key along, and tell who else could switch it on.',
-  'work-at-height':
-    'Work on roofs and masts only secured against a fall, with a second person present; keep people out from below.',
-  'falling-objects':
-    'Tie tools and reflector to a line until they are bolted on: what falls from a roof kills.',
-  'power-lines':
-    'Keep mast, ladder and reflector further from overhead power lines than they could reach in falling.',
-  weather: 'Stop in wind, ice or when thunder can be heard. A reflector in the hands is a sail.',
-  'drilling-and-roof-load':
-    'Ask who knows the building before drilling (cables, pipes, roof skin) and before a roof or wall carries a mast: its load in wind is for the qualified to judge.',
-  'lightning-and-bonding':
-    'Bond mast and cable screens and protect against lightning as the local code says, before the cable is connected.',
-  'foreign-voltage':
-    'In a shared building measure for voltage between a cable screen and the bonding before touching both: a fault in another household can stand on it.',
-  sun: 'Never look at the Sun to find a direction; use the shadow of a plumb line.',
-  'burning-mirror':
-    'A bare or shiny reflector turned to the Sun burns at its focus: keep it covered or turned away, hands and eyes out.',
-  mains:
-    'Amplifiers and switches fed from the mains are opened and connected by a licensed person only.',
-};
-
-const causes: Words<FaultCause> = {
-  nothing: 'nothing wrong',
-  mispointed: 'mispointed',
-  'mast-leaning': 'leaning mast',
-  'polarization-rotated': 'polarization rotated',
-  'wrong-slot': 'wrong slot',
-  'side-lobe': 'side lobe',
-  obstructed: 'view obstructed',
-  'bad-connector': 'bad connector',
-  'wrong-cable': 'wrong cable',
-  'part-failed': 'failed part',
-  'supply-low': 'supply too low',
-  'unit-out-of-tolerance': 'unit out of tolerance',
-  overloaded: 'overloaded',
-  interference: 'interference',
-  rain: 'rain',
-  'sun-outage': 'Sun outage',
-};
-
-const measurements: Words<CauseMeasurement['kind']> = {
-  level: 'read the level',
-  'carrier-to-noise': 'read the carrier-to-noise ratio',
-  isolation: 'read the cross-polar isolation',
-  reception: 'see which service is received',
-  'polarization-null': 'turn the feed to the null and note by how much',
-  search: 'search around for a stronger peak',
-  'sun-near': 'see whether the Sun stands behind the satellite',
-  'obstacle-seen': 'look along the beam for an obstacle',
-  'connector-check': 'open and check the connectors',
-  'cable-check': 'read the print on the cable and step off its length',
-  'supply-voltage': 'read the supply voltage',
-  'mast-lean': 'hold a level to the mast',
-  'rain-seen': 'see whether it rains towards the satellite',
-  spectrum: 'look at the spectrum',
-  'repeat-later': 'read again later',
-};
-
-const verdicts: Words<'conforms' | 'does-not-conform' | 'undecided'> = {
-  conforms: 'conforms',
-  'does-not-conform': 'does not conform',
+/** The counts in front of the weight of a finding. */
+const counted = {
+  'does-not-conform': 'failing',
   undecided: 'undecided',
-};
+  incomplete: 'incomplete',
+  note: 'worth knowing',
+} as const;
 
-const outcomes: Words<JobRecord['outcome']> = { ...verdicts, incomplete: 'incomplete' };
-
-const views: Words<ViewPlan['kind']> = {
-  clear: 'clear',
-  doubtful: 'doubtful',
-  'distance-needed': 'clear if far enough',
-  blocked: 'blocked',
-  'not-sighted': 'not sighted',
-  'below-horizon': 'below horizon',
-};
-
-const directions: Words<DirectionPlan['kind']> = {
-  visible: 'visible',
-  'below-horizon': 'below horizon',
-  overhead: 'overhead',
-};
-
-const rainSources: Words<RainPlan['source']> = {
-  'climate-grid': 'climate grid',
-  measured: 'measured',
-  'monthly-normals': 'monthly normals',
-  'rain-zone': 'rain zone',
-};
-
-const compass: Words<NorthPlan['compassZone']> = {
-  usable: '',
-  caution: 'The compass points badly here; check it.',
-  blackout: 'Do not trust a compass here.',
-};
-
-const brackets: Words<Bracket['kind']> = {
-  bracketed: 'bracketed',
-  'not-far-enough': 'not far enough',
-  blind: 'step of the display too coarse',
-};
-
-const lobes: Words<Extract<PeakFit, { kind: 'not-main-lobe' }>['reason']> = {
-  dip: 'the level dips in the middle; go on to both sides',
-  'too-narrow': 'too narrow, as side lobes are; search on to both sides for a higher level',
-  'too-wide': 'too wide; read again, and check the diameter and the degrees per turn',
-};
-
-const pointing: Words<PeakingResult['verdict']> = {
-  'within-target': 'within target',
-  'over-target': 'over target',
-  'not-known': 'not known',
-};
-
-const meanings: Words<RecordComparison['meaning']> = {
-  'no-common-readings': 'No reading was taken at both visits, so nothing can be compared.',
-  unchanged: 'No reading changed by more than its uncertainty.',
-  'all-lower-alike':
-    'Every reading fell by about the same: look at what all share, the reflector, its pointing, the outdoor unit and the first cable.',
-  'all-higher-alike':
-    'Every reading rose by about the same: compare the instruments, or see what was repaired in between.',
-  'one-slot-lower':
-    'Only one slot fell: look at its feed and its view (growing trees, new buildings) before the cable.',
-  'one-test-point-lower':
-    'Only one test point fell: look at the cable, connectors and outlet that only it uses.',
-  mixed: 'Readings changed in different ways: repeat them, then search for the cause slot by slot.',
-};
-
-const firstLook: Words<FirstLook['kind']> = {
-  cause: 'Causes by how well they explain the pattern of all readings:',
-  'cannot-tell': 'The readings so far do not tell one cause from another:',
-  'nothing-wrong': 'The pattern of all readings is as planned:',
-};
-
-/** The English words of the sheet, and the pattern for any other language: a value of the type {@link SheetWords}. */
+/** The English words of the sheets, and the pattern for any other language: a value of the type {@link SheetWords}. */
 export const englishWords = {
   /** Language tag of the HTML. */
   language: 'en',
   /** Decimal mark. */
   decimalMark: '.',
-  /** Letters of the hemispheres: north, south, east, west. */
+  /** Letters of the hemispheres. */
   hemispheres: { north: 'N', south: 'S', east: 'E', west: 'W' },
   /** Words for the codes of the record. */
-  codes: {
-    cautions,
-    causes,
-    measurements,
-    verdicts,
-    outcomes,
-    views,
-    directions,
-    rainSources,
-    compass,
-    brackets,
-    lobes,
-    pointing,
-    meanings,
-    firstLook,
+  codes: enCodes as CodeWords,
+  /** Headings of the two sheets. */
+  title: {
+    before: (title: string) => `Before the visit: ${title}`,
+    after: (title: string) => `After the visit: ${title}`,
   },
-  /** Head of the sheet. */
-  head: {
-    title: (title: string) => `Job sheet: ${title}`,
-    day: (date: string, format: string) => `Day of the work ${date}, record format ${format}`,
-    doneBy: 'Done by, date',
-    seenBy: 'Seen by, date',
+  subtitle: (day: string | null, format: string, zone: string) =>
+    `${day === null ? 'No day given' : `Planned for ${day}`}. Times are local, ${zone}. ± is twice the standard uncertainty. Record: ${format}.`,
+  /** Words before the page's number and between it and the number of pages. */
+  page: ['Page ', ' of '] as readonly [string, string],
+  /** Units as people write them, by their name in the record. */
+  units: {
+    dBuV: 'dBµV',
+    deg: '°',
+    'deg C': '°C',
+    ratio: '',
+  } as Readonly<Record<string, string>>,
+  /** Lines to write on. */
+  blanks: {
+    head: ['Done by', 'Date, time', 'Weather', 'Instrument, number'],
+    mount: ['Azimuth set', 'Elevation set', 'Feeds turned to', 'Mast plumb to'],
+    foot: ['Done by, date', 'Seen by, date'],
   },
   /** Headings of the sections. */
   sections: {
-    cautions: 'Cautions',
-    station: 'Station',
-    slots: 'Slots',
-    mount: 'Mount',
+    place: 'Place and north',
+    slots: 'Where the slots stand',
     view: 'View',
-    rain: 'Rain and availability',
-    antenna: 'Expected at the antenna, clear sky',
-    peaking: 'Peaking',
-    outlets: 'Expected at the outlets',
-    readings: 'Readings',
+    shadow: 'North by the shadow of a plumb line',
+    tuning: 'Tuning',
+    peakingAid: 'For peaking',
+    antenna: 'Expected at the antenna in clear sky',
+    supply: 'Voltage at the units',
+    outlets: 'Expected at the outlets in clear sky',
+    transmit: 'Sent',
+    rain: 'Rain and the promise',
+    sunOutages: 'Sun outages',
+    assumptions: 'Assumed where the job file does not say; give what you know better',
+    notSaid: 'Not said, for want of a field',
     firstLook: 'Look at first',
+    readings: 'Readings',
+    peaking: 'Peaking',
+    feeds: 'How the feeds were left',
+    notes: 'Notes',
   },
+  /** Heading of a mount's section; `null` for the only one. */
+  mountTitle: (mount: string | null) => (mount === null ? 'Mount' : `Mount: ${mount}`),
   /** Headings of the columns. */
   columns: {
     slot: 'slot',
     carrier: 'carrier',
+    mount: 'mount',
+    unit: 'unit',
     longitude: 'longitude',
-    azimuthTrue: 'azimuth true',
-    magnetic: 'magnetic',
-    elevation: 'elevation',
+    azimuthTrue: 'azimuth, true °',
+    magnetic: 'by compass °',
+    elevation: 'elevation °',
+    geometric: 'without air °',
     rangeKm: 'range km',
-    skew: 'skew',
-    feedFor: 'feed for',
-    acrossMm: 'across mm',
-    upMm: 'up mm',
-    lossDb: 'loss dB',
-    skyline: 'skyline',
-    clearance: 'clearance',
-    wanted: 'wanted',
+    skew: 'turn of the wave',
+    towards: 'towards',
+    time: 'time',
+    pointer: 'what points there',
+    sunElevation: 'Sun’s elevation °',
+    degPerMinute: '° per minute',
+    skyline: 'skyline °',
+    clearance: 'above it °',
+    edge: 'free at the edge m',
+    edgeWorst: 'worst case m',
+    freeBeyond: 'free if further than m',
     verdict: 'verdict',
-    rainDb: 'rain dB',
-    allDb: 'all dB',
-    marginClear: 'margin clear',
-    marginFaded: 'faded',
-    failsPercent: 'fails for %',
-    hoursAYear: 'hours a year',
+    rotationEast: 'to the east °',
+    beamOff: 'beam off °',
+    reached: 'reached',
+    sinceNode: 'hours since the node',
+    feedFor: 'feed for',
+    acrossMm: 'right mm',
+    upMm: 'up mm',
+    alongMm: 'in mm',
+    turnUpright: 'turn from upright',
+    turnRow: 'turn against the row',
+    mountLossDb: 'loss by the mount dB',
+    note: 'note',
+    frequencyGHz: 'GHz',
+    polarization: 'pol.',
+    frequencyMHz: 'MHz on the cable',
+    voltageV: 'V',
+    tone: '22 kHz',
+    input: 'switch input',
     levelDbuv: 'level dBµV',
     carrierToNoiseDb: 'C/N dB',
+    read: 'read',
     neededDb: 'needed dB',
-    mode: 'mode',
     outlet: 'outlet',
-    frequencyMHz: 'MHz',
-    testPoint: 'test point',
-    reading: 'reading',
-    planned: 'planned',
-    off: 'off',
     limits: 'limits',
+    least: 'least dB',
+    fedV: 'fed V',
+    currentA: 'A',
+    arrivesV: 'arrives V',
+    at: 'at',
+    powerW: 'W at the flange',
+    eirpDbw: 'EIRP dBW',
+    backOffDb: 'back-off dB',
+    maskDb: 'under the mask dB',
+    keepOutM: 'keep out m',
+    marginClear: 'margin, clear dB',
+    fadeDb: 'fade dB',
+    marginFaded: 'margin then dB',
+    hoursAYear: 'fails, hours a year',
+    kept: 'kept with',
+    beamwidth: 'beam °',
+    nextLobe: 'next lobe at °',
+    lobeBelow: 'lower by dB',
+    fromDay: 'from',
+    toDay: 'to',
+    between: 'between',
+    clock: 'clock',
+    minutes: 'longest min',
     cause: 'cause',
     probability: 'probability',
     where: 'where',
+    testPoint: 'test point',
+    quantity: 'quantity',
+    reading: 'read',
+    planned: 'planned',
+    off: 'off',
+    leftAt: 'left at',
+    before: 'before',
+    after: 'after',
+    change: 'change dB',
   },
-  /** Where the magnetic needle points. */
-  declination: (declination: string, uncertainty: string, model: string, outOfDate: boolean) =>
-    `Magnetic declination ${declination}° (±${uncertainty}°, ${model}${outOfDate ? ', outside its dates' : ''}).`,
-  /** How a bearing for the compass is made. */
+  yes: 'yes',
+  no: 'no',
+  on: 'on',
+  off: 'off',
+  antenna: 'antenna',
+  boresightName: 'boresight',
+  visit: (number: number, date: string) => `visit ${number} (${date})`,
+  andMore: (count: number) => `and ${count} more`,
+  percent: (value: number) => `${Number(value.toPrecision(2))} % of the year`,
+  /** Senses of a turn. */
+  clockwise: (amount: string) => `${amount}° clockwise`,
+  counterClockwise: (amount: string) => `${amount}° counter-clockwise`,
+  noTurn: 'upright',
+  noNorth: 'No day is given, so no magnetic bearing is worked out.',
+  declination: (amount: string, doubt: string, model: string, date: string, outside: boolean) =>
+    `Magnetic declination ${amount}° ± ${doubt}° (${model}, ${date}${outside ? ', outside its dates' : ''}).`,
   magneticBearing: (subtract: boolean, amount: string) =>
-    `Magnetic bearing = true azimuth ${subtract ? '-' : '+'} ${amount}°.`,
-  skewSense: 'Degrees; skew turns the feed clockwise, seen from behind the antenna.',
+    `By compass: true azimuth ${subtract ? '−' : '+'}\u00a0${amount}°.`,
+  slotSense:
+    'Elevation is where the beam must point. The turn of the wave is seen from behind the antenna, facing the satellite.',
+  elevationSense: 'Elevation is where the beam must point.',
+  refraction:
+    'At low elevation the air bends the beam: set the elevation given, not the one without air.',
+  pointers: { sun: 'towards the Sun', shadow: 'along the shadow' },
+  shadowHead: (date: string, zone: string, offset: string) =>
+    `On ${date}, local time ${zone} (${offset}). Never look at the Sun; watch the shadow.`,
+  noShadow: (date: string) => `On ${date} the Sun stands over none of the bearings.`,
+  noShadowDay: 'No day is given, so no times are worked out.',
+  viewSense:
+    'The edge is that of the reflector; the worst case is that of compass and clinometer, twice their uncertainty.',
   noSlot: 'No slot stands above the horizon: nothing to preset.',
-  boresight: (azimuth: string, magnetic: string, elevation: string) =>
-    `Boresight: azimuth ${azimuth}° true, ${magnetic}° magnetic; elevation ${elevation}°`,
+  mountNotGiven: 'The reflector is not given: directions only.',
+  tooFarApart: 'The slots stand too far apart for one reflector.',
+  boresight: (azimuth: string | null, magnetic: string | null, elevation: string) =>
+    `Boresight: ${azimuth === null ? 'straight overhead' : `azimuth ${azimuth}° true`}${magnetic === null ? '' : `, ${magnetic}° by compass`}; elevation ${elevation}°.`,
   face: (lean: string, forwards: boolean, offset: string) =>
-    `Face of the reflector: ${lean}° ${forwards ? 'forwards' : 'backwards'} from the vertical (offset ${offset}°)`,
-  arm: (turn: string) => `Tilt of the feed arm: ${turn}`,
-  /** A turn about the line of sight as seen from behind the antenna. */
-  turn: (amount: string, sense: 'clockwise' | 'counter-clockwise' | 'none') =>
-    sense === 'none' ? 'none' : `${amount}° ${sense}, seen from behind the antenna`,
-  feedPlaces: 'Places in the focal plane seen from behind, to the right and up positive.',
+    `Face of the reflector: ${lean}° ${forwards ? 'forwards' : 'backwards'} from the vertical (offset angle ${offset}°).`,
+  row: (turn: string) =>
+    `Row of feeds: ${turn} from level, seen from behind the antenna, facing the satellite.`,
+  rowOnce:
+    'The places below already contain this turn: who sets the places does not turn the row again.',
+  feedPlaces:
+    'Places from the focus, seen from behind: right, up, and in towards the reflector. Turns are seen from behind, facing the satellite, from the reflector’s own vertical, for linear polarization.',
+  anyTurn: 'any (circular)',
+  feedAnyTurn: 'Feed: circular polarization, any turn serves.',
+  feedTurn: (turn: string) =>
+    `Feed: ${turn}, seen from behind the antenna, facing the satellite, from the reflector’s own vertical (linear polarization).`,
+  drawing: { title: 'Feeds from behind, facing the satellite.', upright: 'Dashed: upright.' },
+  beyondModel: 'beyond the model: good to about 1 dB',
+  plumb: (lean: string, mmPerM: string, loss: string) =>
+    `Mast plumb within ${lean}° (${mmPerM} mm for each metre) where the antenna is set by its scales alone, for ${loss} dB at most.`,
+  polar: (axis: string, tilt: string, declination: string, apex: string) =>
+    `Polar mount: axis at elevation ${axis}°, tipped ${tilt}° towards the equator; beam ${declination}° below the plane across the axis; at the highest point the beam stands at ${apex}°.`,
+  tracking: (lowest: string, highest: string, error: string) =>
+    `Inclined orbit: elevation between ${lowest}° and ${highest}°; between two moves the beam is off by ${error}° at most.`,
+  inverted:
+    'Where the local oscillator stands above the carrier, the spectrum on the cable is turned round.',
+  expectedSense:
+    'Level per carrier at 75 ohm behind the unit; C/N in the bandwidth of the symbol rate.',
+  atLeast: (amount: string) => `${amount} up`,
+  atMost: (amount: string) => `up to ${amount}`,
+  keepOut: (group: string) =>
+    `Keep out: along the beam, reckoned for ${group}. Nobody steps in front of the reflector while it sends.`,
   rain: (rate: string, spread: string, height: string, source: string) =>
-    `Rain rate ${rate} mm/h (±${spread} %) for 0.01 % of the year, rain height ${height} km (${source}).`,
+    `Rain rate ${rate} mm/h (± ${spread} %) for 0.01 % of the year, rain height ${height} km (${source}).`,
   promise: (percent: string) =>
-    `Promised: reception fails for at most ${percent} % of the average year.`,
+    `Promised: reception fails for at most ${percent} % of the average year. The fade is the one exceeded for that share.`,
   under: (amount: string) => `under ${amount}`,
   over: (amount: string) => `over ${amount}`,
-  noSamples: 'No samples yet.',
-  axes: { azimuth: 'azimuth', elevation: 'elevation' },
-  beamwidth: (axis: string, slot: string, carrier: string, beamwidth: string) =>
-    `${axis}, ${slot}, ${carrier}; half-power beamwidth ${beamwidth}°`,
+  lobeSense:
+    'A peak weaker by that much, that far beside, is a side lobe: go over it. Angles are on the sky; on a scale round the mast they are wider by 1 / cos(elevation).',
+  turnsPerDegree: (axis: string, turns: string, degrees: string) =>
+    `Adjuster, ${axis}: ${turns} turns per degree (${degrees}° per turn).`,
+  turnsNotKnown:
+    'Turns per degree are not known: count the turns over a few degrees of the scale, and write them down: ____________',
+  usefulDrop: (tenth: string, half: string, whole: string, scatter: string, loss: string) =>
+    `Go off to both sides by at least ${tenth} dB with a display in steps of 0.1 dB, ${half} dB with 0.5 dB, ${whole} dB with 1 dB, better 2 to 3 dB, then come back half way: with readings that scatter by ${scatter} dB at most ${loss} dB is left on that axis.`,
+  noSunOutages: (date: string) => `None worked out in the year from ${date} on.`,
+  sunOutageSense: (zone: string) =>
+    `Local time, ${zone}. Reception may fail for minutes a day by the Sun’s noise, for the carrier with the least margin; no readings then.`,
+  counted: (count: number, severity: keyof typeof counted) => `${count} ${counted[severity]}`,
+  outcome: (outcome: string, counts: string) =>
+    `Outcome: ${outcome}${counts === '' ? '' : ` (findings: ${counts})`}.`,
+  wholeAntenna: 'whole antenna',
+  next: (what: string, where: string) =>
+    `Next, to tell the first two apart: ${what}${where === '' ? '' : ` (${where})`}.`,
+  noReadings: 'No readings yet.',
+  readingSense: (doubt: string) =>
+    `Limits hold for the value itself; a reading nearer to its limit than its doubt is undecided. Instruments: up to ± ${doubt} dB.`,
+  power: (exponent: string) => `10^${exponent}`,
+  readInRain: 'read in rain or snow',
+  noLimit: 'no limit',
+  noLimitButLow: 'no limit, but low',
+  conformsButLow: 'conforms, but low',
+  conformsButHigh: 'conforms, but high',
+  widths: (measured: string | null, theory: string, lobe: string) =>
+    `${measured === null ? 'beam' : `width ${measured}°,`} by theory ${theory}°: ${lobe}`,
   bracketing: (turns: string, within: string | null, drop: string, kind: string) =>
     `Bracketing: turn back ${turns} turns; the peak is then within ${within === null ? 'an unknown distance' : `${within} turns`} (drop ${drop} dB, ${kind}).`,
   fit: {
     peak: (position: string, from: string, to: string, level: string) =>
-      `Fit: peak at ${position}°, 95 % between ${from}° and ${to}°; ${level} dBm.`,
+      `Fit: peak at ${position}° on the sky, 95 % between ${from}° and ${to}°; ${level} dBm.`,
     edge: (side: 'lower' | 'higher', edge: string) =>
       `Fit: the level still rises at the ${side} end; go on past ${edge}°.`,
     flat: 'Fit: no peak shows above the scatter; go further off on both sides.',
-    notMainLobe: (reason: string) => `Fit: not the main lobe: ${reason}. Do not leave it here.`,
+    notMainLobe: (reason: string) => `Fit: not a main lobe (${reason}).`,
     tooFew: (readings: string, needed: string) =>
       `Fit: too few readings (${readings} of ${needed}).`,
     contradictory: 'Fit: the readings contradict each other; take them again.',
   },
-  pointingLoss: (now: string, upper: string, target: string, verdict: string) =>
-    `Pointing loss now ${now} dB, at most ${upper} dB (95 %); target ${target} dB: ${verdict}.`,
+  pointingLoss: (now: string, upper: string | null, target: string | null) =>
+    `Pointing loss now ${now} dB${upper === null ? '' : `, at most ${upper} dB (95 %)`}${target === null ? '' : `; target ${target}`}.`,
   leaveIt: 'Leave it.',
-  move: (turns: string) => `Move ${turns} turns, the last part from the usual side.`,
-  noReadings: 'No readings yet.',
-  outcome: (outcome: string) => `Outcome: ${outcome}.`,
-  noLimit: 'no limit',
-  noLimits: 'none',
-  upwards: (from: string) => `${from} up`,
-  conformsButLow: 'conforms, but low',
-  wholeAntenna: 'whole antenna',
-  next: (what: string, where: string) =>
-    `Next, to separate the first two: ${what}${where === '' ? '' : ` (${where})`}.`,
+  moveTurns: (turns: string) => `Move ${turns} turns, the last part from the usual side.`,
+  moveDeg: (degrees: string) => `Move ${degrees}°, the last part from the usual side.`,
+  changes: (visit: number, date: string) => `Since the visit before (visit ${visit}, ${date})`,
+  pooled: (quantity: string, count: string, mean: string, doubt: string) =>
+    `${quantity}, ${count} readings together: ${mean} ± ${doubt} dB.`,
+  notRepeated: (count: string) => `Not read again: ${count} places.`,
 };
 
-/** All words of the sheet; {@link englishWords} is one such value. */
+/** All words of the sheets; {@link englishWords} is one such value. */
 export type SheetWords = typeof englishWords;
