@@ -118,7 +118,8 @@ function regions(transmitter: Transmitter): FieldRegions & { readonly farFieldWP
  * @param distanceM  Distance from the aperture in metres, 0 to 1e9.
  * @throws {@link DomainError} naming the field that is missing or outside its interval.
  *
- * Source: FCC OET Bulletin 65, edition 97-01, section 2 (aperture antennas; formulas from memory, recomputed).
+ * Source: FCC OET Bulletin 65, edition 97-01, section 2 (aperture antennas), as read in public radiation-hazard analyses of earth stations
+ * that follow it; the bulletin itself was not at hand.
  * Accuracy: an estimate that errs towards more; off the axis the density is lower, at the feed higher.
  * @example
  * ```ts

@@ -46,8 +46,8 @@ const MHZ_SLIP = 'is the frequency in GHz, not MHz?';
  *
  * @throws {@link DomainError} naming `standard`, `group` or `frequencyGHz`.
  *
- * Source: ICNIRP Guidelines, Health Phys. 118 (2020), tables 5 and 6; 47 CFR 1.1310 table 1.
- * Accuracy: as printed; the whole-body limits are from memory.
+ * Source: ICNIRP Guidelines, Health Phys. 118 (2020), tables 5 and 6, read as reproduced in a textbook (local) and in an open program
+ * (whole body); 47 CFR 1.1310 table 1, read. Accuracy: as printed there.
  * @example
  * ```ts
  * import { exposureLimit } from 'slantpath/antenna';

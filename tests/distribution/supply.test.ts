@@ -161,7 +161,7 @@ describe('supply along the cable', () => {
   });
 });
 
-describe('commands of EN 61319-1 (limits from memory)', () => {
+describe('commands by voltage and tone (practice of the trade, standard not read)', () => {
   test('voltage and tone for each choice', () => {
     expect(supplyCommand({ polarization: 'vertical', band: 'low' })).toEqual({
       nominalV: 13,

@@ -1,4 +1,4 @@
-/** Voltage and tone by which a receiver chooses polarization and band (EN 61319-1). */
+/** Voltage and tone by which a receiver chooses polarization and band. */
 
 import { inRange, oneOf } from '../../errors.js';
 
@@ -34,8 +34,8 @@ const HIGH = { fromV: 16, toV: 19 };
  * high band.
  *
  * @throws {@link DomainError} `not-an-option`.
- * Source: EN 61319-1 (from memory, about 85 percent sure): 11.5 to 14.0 V, 16.0 to 19.0 V, 22 kHz.
- * Accuracy: as the standard's limits.
+ * Source: practice of the trade, 11.5 to 14 V and 16 to 19 V at the unit, 22 kHz; the standard (EN 61319-1) is not open and was not read.
+ * Accuracy: a unit may switch anywhere between the two ranges.
  * @example
  * ```ts
  * import { supplyCommand } from 'slantpath/distribution';
@@ -62,8 +62,8 @@ export function supplyCommand(choice: {
  *
  * @param arriving  Voltage at the unit in volts; peak-to-peak voltage of the tone, 0 by default. From 0.4 V up the tone counts.
  * @throws {@link DomainError} for a voltage that is not finite or out of 0 to 60.
- * Source: EN 61319-1 (from memory, about 85 percent sure): tone 0.65 V peak to peak, 0.25 either way.
- * Accuracy: as the standard's limits.
+ * Source: practice of the trade, tone of 0.65 V peak to peak, 0.25 either way; the standard (EN 61319-1) is not open and was not read.
+ * Accuracy: a unit may switch anywhere between the two ranges.
  * @example
  * ```ts
  * import { understoodCommand } from 'slantpath/distribution';

@@ -42,7 +42,7 @@ export interface Served {
   readonly band: NonNullable<JobUnit['bands']>[number] | undefined;
 }
 
-/** Polarization as a unit is switched: right with vertical, left with horizontal (EN 61319-1). */
+/** Polarization as a unit is switched: right with vertical, left with horizontal (practice of the trade). */
 export function switchedPolarization({
   polarization,
 }: Pick<JobCarrier, 'polarization'>): 'vertical' | 'horizontal' {
