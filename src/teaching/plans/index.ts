@@ -11,6 +11,7 @@ import { PEAK_PLANS } from './peak.js';
 import type { SolutionPlan } from './plan.js';
 import { POINTING_PLANS } from './pointing.js';
 import { RAIN_PLANS } from './rain.js';
+import { RECEPTION_PLANS } from './reception.js';
 import { SKY_PLANS } from './sky.js';
 import { SUSPECT_PLANS } from './suspects.js';
 import { VERDICT_PLANS } from './verdict.js';
@@ -27,6 +28,7 @@ export const SOLUTION_PLANS: readonly SolutionPlan[] = [
   ...NULL_PLANS,
   ...AXES_PLANS,
   ...BEHIND_PLANS,
+  ...RECEPTION_PLANS,
   ...VERDICT_PLANS,
   ...SUSPECT_PLANS,
 ];
