@@ -1,6 +1,7 @@
 /** A reading taken in rain, turned into what it would be under a clear sky. */
 
-import { DomainError, inRange, object, oneOf, positive } from '../errors.js';
+import { DomainError, inRange, oneOf, positive } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { sinDeg } from '../numeric/angle.js';
 import { frequencyScaledRain, specificRainAttenuation } from '../propagation/index.js';
 
@@ -29,6 +30,17 @@ export type FadeEvidence =
       readonly tiltDeg?: number;
     };
 
+const FADE_EVIDENCE_KEYS = {
+  kind: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  fadeDb: true,
+  fadeStandardUncertaintyDb: true,
+  rainRateMmPerH: true,
+  rainHeightAboveStationKm: true,
+  tiltDeg: true,
+} satisfies Keys<FadeEvidence>;
+
 /** A reading in rain. */
 export interface RainyReading {
   /** `level` in dBuV, or a ratio in dB, which also suffers from the noise of the rain. */
@@ -46,6 +58,16 @@ export interface RainyReading {
   /** How the fade is known. */
   readonly evidence: FadeEvidence;
 }
+
+const RAINY_READING_KEYS = {
+  quantity: true,
+  reading: true,
+  standardUncertainty: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  systemNoiseK: true,
+  evidence: true,
+} satisfies Keys<RainyReading>;
 
 /** The clear-sky equivalent with its terms. */
 export interface ClearSkyEquivalent {
@@ -140,7 +162,7 @@ function fadeOf(reading: RainyReading): {
  * ```
  */
 export function clearSkyEquivalent(reading: RainyReading): ClearSkyEquivalent {
-  object('reading', reading);
+  known('reading', reading, RAINY_READING_KEYS);
   oneOf('quantity', reading.quantity, ['level', 'carrier-to-noise', 'modulation-error-ratio']);
   const value = inRange('reading', reading.reading, -200, 200);
   const own = inRange(
@@ -152,7 +174,7 @@ export function clearSkyEquivalent(reading: RainyReading): ClearSkyEquivalent {
   inRange('frequencyGHz', reading.frequencyGHz, 7, 55, 'was the frequency given in MHz?');
   inRange('elevationDeg', reading.elevationDeg, 5, 90);
   const temperatureK = inRange('systemNoiseK', reading.systemNoiseK ?? 120, 10, 10000);
-  object('evidence', reading.evidence);
+  known('evidence', reading.evidence, FADE_EVIDENCE_KEYS);
   oneOf('evidence.kind', reading.evidence.kind, ['beacon', 'rain-rate']);
   const { fadeDb, standardUncertaintyDb } = fadeOf(reading);
   if (fadeDb > 60)

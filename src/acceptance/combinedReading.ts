@@ -1,6 +1,7 @@
 /** Repeated readings combined: mean, standard uncertainty, and the interval by Student's t (JCGM 100:2008). */
 
 import { DomainError, finite, inRange, object } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { studentCoverageFactor } from '../numeric/student.js';
 
 /** Repeated readings of one quantity. */
@@ -12,6 +13,12 @@ export interface RepeatedReadings {
   /** Coverage of the interval, 0.5 to 0.9999; 0.95 by default. */
   readonly coverageRatio?: number;
 }
+
+const REPEATED_READINGS_KEYS = {
+  readings: true,
+  instrumentStandardUncertainty: true,
+  coverageRatio: true,
+} satisfies Keys<RepeatedReadings>;
 
 /** The mean with its uncertainty, all in the unit of the readings. */
 export interface CombinedReading {
@@ -54,7 +61,7 @@ export interface CombinedReading {
  * ```
  */
 export function combinedReading(repeated: RepeatedReadings): CombinedReading {
-  object('repeated', repeated);
+  known('repeated', repeated, REPEATED_READINGS_KEYS);
   object('readings', repeated.readings);
   const instrument = inRange(
     'instrumentStandardUncertainty',

@@ -1,6 +1,7 @@
 /** Conforms or not: a reading, its uncertainty, the limits and the rule of decision (JCGM 106:2012). */
 
-import { DomainError, inRange, object, oneOf, positive } from '../errors.js';
+import { DomainError, inRange, oneOf, positive } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { normalExceedanceQuantile, normalProbability } from '../numeric/normal.js';
 import { studentProbability, studentQuantile } from '../numeric/student.js';
 
@@ -12,6 +13,12 @@ export type DecisionRule =
   | { readonly kind: 'guard-band'; readonly guardBandRatio?: number }
   /** Guard band so wide that the risk of a wrong verdict at a limit is at most `riskPercent`, above 0 up to 50. */
   | { readonly kind: 'risk'; readonly riskPercent: number };
+
+const DECISION_RULE_KEYS = {
+  kind: true,
+  guardBandRatio: true,
+  riskPercent: true,
+} satisfies Keys<DecisionRule>;
 
 /** A reading and what it is held against, all in one unit, that of the reading. */
 export interface ConformityQuestion {
@@ -28,6 +35,15 @@ export interface ConformityQuestion {
   /** The rule; `{ kind: 'risk', riskPercent: 5 }` by default. */
   readonly rule?: DecisionRule;
 }
+
+const CONFORMITY_QUESTION_KEYS = {
+  reading: true,
+  standardUncertainty: true,
+  lowerLimit: true,
+  upperLimit: true,
+  degreesOfFreedom: true,
+  rule: true,
+} satisfies Keys<ConformityQuestion>;
 
 /** The verdict with the numbers behind it. */
 export interface ConformityDecision {
@@ -47,7 +63,7 @@ export interface ConformityDecision {
 
 /** Guards a rule and gives its guard band in standard uncertainties. */
 function guardBandInUncertainties(rule: DecisionRule, degreesOfFreedom?: number): number {
-  object('rule', rule);
+  known('rule', rule, DECISION_RULE_KEYS);
   oneOf('rule.kind', rule.kind, ['simple', 'guard-band', 'risk']);
   if (rule.kind === 'simple') return 0;
   if (rule.kind === 'guard-band')
@@ -79,7 +95,7 @@ function guardBandInUncertainties(rule: DecisionRule, degreesOfFreedom?: number)
  * ```
  */
 export function decideConformity(question: ConformityQuestion): ConformityDecision {
-  object('question', question);
+  knownOnly('question', question, CONFORMITY_QUESTION_KEYS);
   const reading = inRange('reading', question.reading, -1e100, 1e100);
   const uncertainty = inRange(
     'standardUncertainty',

@@ -1,7 +1,8 @@
 /** What the plan expects at every outlet, by slot, polarization and band. */
 
 import { type DistributionPart, type OutletLevels, outletLevels } from '../distribution/index.js';
-import { DomainError, inRange, object } from '../errors.js';
+import { DomainError, inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import type { ExpectedReading } from './judgeReadings.js';
 
 /** A carrier as it leaves the outdoor unit. */
@@ -20,6 +21,15 @@ export interface PlannedCarrier {
   readonly carrierToNoiseDb: number;
 }
 
+const PLANNED_CARRIER_KEYS = {
+  slot: true,
+  polarization: true,
+  band: true,
+  frequencyMHz: true,
+  levelDbuv: true,
+  carrierToNoiseDb: true,
+} satisfies Keys<PlannedCarrier>;
+
 /** A plan: the carriers and the tree behind the outdoor unit. */
 export interface ReadingPlan {
   /** Carriers, at least one; those of a slot, polarization and band share the cable at one time. */
@@ -35,6 +45,15 @@ export interface ReadingPlan {
   /** Standard uncertainty of an expected ratio in dB; 0.7 by default (practice of the trade). */
   readonly ratioStandardUncertaintyDb?: number;
 }
+
+const READING_PLAN_KEYS = {
+  carriers: true,
+  tree: true,
+  temperatureC: true,
+  bandwidthMHz: true,
+  levelStandardUncertaintyDb: true,
+  ratioStandardUncertaintyDb: true,
+} satisfies Keys<ReadingPlan>;
 
 /** An expectation with the frequency it stands for. */
 export interface PlannedReading extends ExpectedReading {
@@ -71,7 +90,7 @@ export interface PlannedReading extends ExpectedReading {
  * ```
  */
 export function expectedReadings(plan: ReadingPlan): readonly PlannedReading[] {
-  object('plan', plan);
+  known('plan', plan, READING_PLAN_KEYS);
   const groups = grouped(plan.carriers);
   const levelUncertainty = inRange(
     'levelStandardUncertaintyDb',
@@ -149,7 +168,7 @@ function grouped(carriers: readonly PlannedCarrier[]): readonly (readonly Planne
     });
   const groups = new Map<string, PlannedCarrier[]>();
   carriers.forEach((carrier: PlannedCarrier, index) => {
-    object(`carriers[${index}]`, carrier);
+    known(`carriers[${index}]`, carrier, PLANNED_CARRIER_KEYS);
     for (const field of ['slot', 'polarization', 'band'] as const)
       if (typeof carrier[field] !== 'string' || carrier[field] === '')
         throw new DomainError({

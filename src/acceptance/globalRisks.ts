@@ -1,6 +1,7 @@
 /** Global risks of a decision rule over a whole production or round of visits (JCGM 106:2012, section 9). */
 
-import { DomainError, inRange, object, positive } from '../errors.js';
+import { DomainError, inRange, positive } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { normalProbability } from '../numeric/normal.js';
 
 /** What is known of the quantity before a reading, the instrument, and the intervals; all in one unit. */
@@ -16,6 +17,14 @@ export interface GlobalRiskQuestion {
   /** Interval of readings that are accepted; the tolerance by default (simple acceptance). */
   readonly acceptance?: { readonly from: number; readonly to: number };
 }
+
+const GLOBAL_RISK_QUESTION_KEYS = {
+  processMean: true,
+  processStandardDeviation: true,
+  instrumentStandardUncertainty: true,
+  tolerance: true,
+  acceptance: true,
+} satisfies Keys<GlobalRiskQuestion>;
 
 /** Shares of all items, 0 to 1. */
 export interface GlobalRisks {
@@ -48,7 +57,7 @@ export interface GlobalRisks {
  * ```
  */
 export function globalRisks(question: GlobalRiskQuestion): GlobalRisks {
-  object('question', question);
+  knownOnly('question', question, GLOBAL_RISK_QUESTION_KEYS);
   const mean = inRange('processMean', question.processMean, -1e100, 1e100);
   const spread = inRange(
     'processStandardDeviation',
@@ -123,11 +132,15 @@ function panel(f: (value: number) => number, from: number, to: number): number {
   return half * sum;
 }
 
+const CHECKED_INTERVAL_PARAMETER_KEYS = { from: true, to: true } satisfies Keys<
+  Parameters<typeof checkedInterval>[1]
+>;
+
 function checkedInterval(
   parameter: string,
   interval: { readonly from: number; readonly to: number },
 ): { readonly from: number; readonly to: number } {
-  object(parameter, interval);
+  known(parameter, interval, CHECKED_INTERVAL_PARAMETER_KEYS);
   const from = inRange(`${parameter}.from`, interval.from, -1e100, 1e100);
   const to = inRange(`${parameter}.to`, interval.to, -1e100, 1e100);
   if (from >= to)

@@ -1,6 +1,7 @@
 /** Every reading against its limit and against what the plan expects. */
 
-import { DomainError, finite, inRange, object, positive } from '../errors.js';
+import { DomainError, finite, inRange, positive } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import {
   type ConformityDecision,
   type DecisionRule,
@@ -45,6 +46,14 @@ export interface JudgeReadingsInput {
   /** A reading this many standard uncertainties off its expectation is flagged, 1 to 10; 2 by default. */
   readonly expectationFactor?: number;
 }
+
+const JUDGE_READINGS_INPUT_KEYS = {
+  readings: true,
+  limits: true,
+  expected: true,
+  rule: true,
+  expectationFactor: true,
+} satisfies Keys<JudgeReadingsInput>;
 
 /** A reading judged. */
 export interface JudgedReading {
@@ -92,7 +101,7 @@ export interface JudgedReading {
  * ```
  */
 export function judgeReadings(input: JudgeReadingsInput): readonly JudgedReading[] {
-  object('input', input);
+  knownOnly('input', input, JUDGE_READINGS_INPUT_KEYS);
   const readings = list('readings', input.readings);
   if (readings.length === 0)
     throw new DomainError({

@@ -1,6 +1,7 @@
 /** Where and of what a reading is: slot, polarization, band, test point, quantity. */
 
-import { DomainError, object, oneOf } from '../errors.js';
+import { DomainError, oneOf } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 
 /** What is read. Levels are in dBuV at 75 ohm, the others are ratios in dB. */
 export type ReadingQuantity =
@@ -31,11 +32,19 @@ export interface ReadingPlace {
   readonly testPoint?: string;
 }
 
+const READING_PLACE_KEYS = {
+  quantity: true,
+  slot: true,
+  polarization: true,
+  band: true,
+  testPoint: true,
+} satisfies Keys<ReadingPlace>;
+
 const FIELDS = ['slot', 'polarization', 'band', 'testPoint'] as const;
 
 /** Guards a place and gives it without other fields. */
 export function checkedPlace(parameter: string, place: ReadingPlace): ReadingPlace {
-  object(parameter, place);
+  known(parameter, place, READING_PLACE_KEYS);
   oneOf(`${parameter}.quantity`, place.quantity, READING_QUANTITIES);
   for (const field of FIELDS) {
     const value = place[field];

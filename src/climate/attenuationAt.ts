@@ -1,6 +1,7 @@
 /** Attenuation of a path at a place by every cause, straight from its climate. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import {
   approximateGasAttenuation,
   cloudAttenuation,
@@ -11,6 +12,7 @@ import {
   totalAttenuation,
 } from '../propagation/index.js';
 import type { Climate } from './climateAt.js';
+import { CLIMATE_KEYS } from './climateAt.js';
 import { waterAloftAt } from './waterAloftAt.js';
 
 /** The path from a place to a satellite, apart from the place. */
@@ -28,6 +30,15 @@ export interface SkyPath {
   /** Percentage of an average year, 0.000001 to 50; stated range 0.001 to 50. */
   readonly exceededPercent: number;
 }
+
+const SKY_PATH_KEYS = {
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+  diameterM: true,
+  efficiencyRatio: true,
+  exceededPercent: true,
+} satisfies Keys<SkyPath>;
 
 /** How far the attenuation may be off, in decibels of standard deviation. */
 export interface AttenuationSpread {
@@ -113,8 +124,8 @@ export function gasAndCloud(
  * ```
  */
 export function attenuationAt(climate: Climate, path: SkyPath): AttenuationAt {
-  object('climate', climate);
-  object('path', path);
+  known('climate', climate, CLIMATE_KEYS);
+  known('path', path, SKY_PATH_KEYS);
   checkedExceededPercent(path.exceededPercent);
   const { gasDb, cloudDb } = gasAndCloud(climate, path);
   const { latitudeDeg, heightM, rainHeightKm, wetRefractivityNUnits } = climate;

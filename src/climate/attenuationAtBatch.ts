@@ -1,6 +1,7 @@
 /** Rain and total attenuation for columns of stations, through a climate grid. */
 
-import { object, withinRow } from '../errors.js';
+import { withinRow } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { type Column, inRow, outColumn, rowCount } from '../numeric/columns.js';
 import { rainAttenuationBatch, totalAttenuationBatch } from '../propagation/index.js';
 import { checkedExceededPercent, gasAndCloud } from './attenuationAt.js';
@@ -43,6 +44,27 @@ export interface PlannedAttenuation {
   readonly attenuationDb: Float64Array;
 }
 
+const ATTENUATION_AT_BATCH_OUT_KEYS = {
+  rainRate001MmPerH: true,
+  rainDb: true,
+  gasDb: true,
+  cloudDb: true,
+  attenuationDb: true,
+} satisfies Keys<NonNullable<Parameters<typeof attenuationAtBatch>[1]>>;
+
+const ATTENUATION_AT_BATCH_STATIONS_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  heightM: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+  diameterM: true,
+  efficiencyRatio: true,
+  exceededPercent: true,
+  climateOf: true,
+} satisfies Keys<Parameters<typeof attenuationAtBatch>[0]>;
+
 /**
  * Rain and total attenuation for columns of stations, for network planners.
  *
@@ -79,14 +101,15 @@ export function attenuationAtBatch(
   },
   out: Partial<PlannedAttenuation> = {},
 ): PlannedAttenuation {
-  const { latitudeDeg, longitudeDeg, heightM, frequencyGHz, elevationDeg, tiltDeg } = object(
+  const { latitudeDeg, longitudeDeg, heightM, frequencyGHz, elevationDeg, tiltDeg } = known(
     'stations',
     stations,
+    ATTENUATION_AT_BATCH_STATIONS_KEYS,
   );
   const { diameterM, exceededPercent } = stations;
   const efficiencyRatio = stations.efficiencyRatio ?? 0.5;
   const { climateOf = climateAt } = stations;
-  const given = object('out', out);
+  const given = known('out', out, ATTENUATION_AT_BATCH_OUT_KEYS);
   const columns = { latitudeDeg, longitudeDeg, heightM, frequencyGHz, elevationDeg };
   const rows = rowCount({
     ...columns,

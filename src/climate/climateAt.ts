@@ -2,12 +2,17 @@
 
 import { checkedStation } from '../earth/internal.js';
 import type { Station } from '../earth/station.js';
-import { object } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { rainHeight } from '../propagation/p839-4.js';
 import type { Layers } from './gridFile.js';
 import { layerValue, vapourValue } from './layerValue.js';
 import { seasonalRainPercent } from './rainSeason.js';
-import { type LocalRain, localRainFigures, type RainSource } from './rainSource.js';
+import {
+  LOCAL_RAIN_KEYS,
+  type LocalRain,
+  localRainFigures,
+  type RainSource,
+} from './rainSource.js';
 import { type RainUncertainty, uncertaintyOf } from './rainUncertainty.js';
 
 /** Water in the air above a place, exceeded for one percentage of an average year. */
@@ -56,6 +61,23 @@ export interface Climate {
   readonly provenance: string;
 }
 
+export const CLIMATE_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  heightM: true,
+  rainRate001MmPerH: true,
+  rainProbabilityPercent: true,
+  rainSource: true,
+  rainUncertainty: true,
+  isothermHeightKm: true,
+  rainHeightKm: true,
+  meanTemperatureK: true,
+  wetRefractivityNUnits: true,
+  waterAloft: true,
+  groundHeightM: true,
+  provenance: true,
+} satisfies Keys<Climate>;
+
 /** Percentages for which a grid has water, from the names of its layers. */
 export function waterPercents(names: readonly string[]): readonly number[] {
   return names
@@ -98,7 +120,7 @@ function waterAt(grid: ClimateGrid, place: Station, exceededPercent: number): Wa
 export function climateFrom(grid: ClimateGrid, station: Station, local: LocalRain): Climate {
   const checked = checkedStation(station);
   const place = { ...checked, longitudeDeg: turned(checked.longitudeDeg) };
-  const figures = localRainFigures(object('local', local));
+  const figures = localRainFigures(known('local', local, LOCAL_RAIN_KEYS));
   const { layers } = grid;
   const rateLayer = layers('rainRate001');
   const gridRate = Math.max(0, layerValue(rateLayer, place));

@@ -1,6 +1,7 @@
 /** The form in which a climate grid is shipped or built by a user, and its decoding. */
 
-import { DomainError, inRange, object, oneOf } from '../errors.js';
+import { DomainError, inRange, oneOf } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { BitDecoder, base64Bytes, Odds } from './bitDecoder.js';
 import type { CodedField } from './codedField.js';
 import { codeField } from './fieldCode.js';
@@ -29,6 +30,17 @@ export interface ClimateLayer {
   readonly data: string;
 }
 
+const CLIMATE_LAYER_KEYS = {
+  name: true,
+  rows: true,
+  transform: true,
+  step: true,
+  scale: true,
+  companion: true,
+  landError95: true,
+  data: true,
+} satisfies Keys<ClimateLayer>;
+
 /** A climate grid as shipped; plain data, so it can be kept as JSON. */
 export interface ClimateGridFile {
   /** Form and its version. */
@@ -38,6 +50,12 @@ export interface ClimateGridFile {
   /** The layers. */
   readonly layers: readonly ClimateLayer[];
 }
+
+const CLIMATE_GRID_FILE_KEYS = {
+  format: true,
+  source: true,
+  layers: true,
+} satisfies Keys<ClimateGridFile>;
 
 /** A decoded layer. */
 export interface Layer extends CodedField {
@@ -60,7 +78,7 @@ export function nodeValue(layer: Layer, index: number): number {
 
 function checkedLayer(layer: ClimateLayer, index: number): ClimateLayer {
   const at = `layers[${index}]`;
-  object(at, layer);
+  known(at, layer, CLIMATE_LAYER_KEYS);
   const whole = Math.trunc(inRange(`${at}.rows`, layer.rows, 2, 1441));
   if (whole !== layer.rows || typeof layer.name !== 'string' || typeof layer.data !== 'string')
     throw new DomainError({
@@ -82,7 +100,7 @@ function checkedLayer(layer: ClimateLayer, index: number): ClimateLayer {
  * @throws DomainError naming `format`, `layers` or the layer's field.
  */
 export function decodedLayers(file: ClimateGridFile): Layers {
-  const { format, layers } = object('grid', file);
+  const { format, layers } = known('grid', file, CLIMATE_GRID_FILE_KEYS);
   oneOf('format', format, ['slantpath-climate-1']);
   if (!Array.isArray(layers))
     throw new DomainError({

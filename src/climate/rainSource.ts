@@ -1,6 +1,7 @@
 /** Which figure for rain is used: the better the source, the earlier it is taken. */
 
-import { DomainError, inRange, object, oneOf } from '../errors.js';
+import { DomainError, inRange, oneOf } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { type MonthlyNormals, rainRate } from '../propagation/p837-7.js';
 import { type RainZone, rainZoneRate } from './rainZone.js';
 
@@ -17,6 +18,8 @@ export interface MeasuredRain {
   readonly years: number;
 }
 
+const MEASURED_RAIN_KEYS = { rainRate001MmPerH: true, years: true } satisfies Keys<MeasuredRain>;
+
 /** What is known of the rain at a place besides the grid. */
 export interface LocalRain {
   /** Rain measured there: taken first. */
@@ -29,6 +32,13 @@ export interface LocalRain {
   readonly use?: RainSource | undefined;
 }
 
+export const LOCAL_RAIN_KEYS = {
+  measured: true,
+  monthlyNormals: true,
+  rainZone: true,
+  use: true,
+} satisfies Keys<LocalRain>;
+
 /** The rain figures of a source; probability where the source knows it. */
 export interface RainFigures {
   readonly source: RainSource;
@@ -39,13 +49,17 @@ export interface RainFigures {
 
 /** Figures of the best source at hand, or of the one asked for; undefined means the grid. */
 export function localRainFigures(local: LocalRain): RainFigures | undefined {
-  const { measured, monthlyNormals, rainZone, use } = object('local', local);
+  const { measured, monthlyNormals, rainZone, use } = known('local', local, LOCAL_RAIN_KEYS);
   if (use !== undefined) oneOf('use', use, SOURCES);
   const source =
     use ?? (measured ? 'measured' : monthlyNormals ? 'monthly-normals' : 'climate-grid');
   if (source === 'climate-grid') return undefined;
   if (source === 'measured') {
-    const { rainRate001MmPerH, years } = object('measured', given('measured', measured));
+    const { rainRate001MmPerH, years } = known(
+      'measured',
+      given('measured', measured),
+      MEASURED_RAIN_KEYS,
+    );
     return {
       source,
       rainRate001MmPerH: inRange('measured.rainRate001MmPerH', rainRate001MmPerH, 0, 500),

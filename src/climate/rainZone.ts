@@ -1,6 +1,7 @@
 /** The historical rain zones of P.837-1: superseded, kept for checking old designs and where nothing better is at hand. */
 
-import { inRange, object, oneOf } from '../errors.js';
+import { inRange, oneOf } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 
 /** Percentages of the table. */
 const PERCENTS = [0.001, 0.003, 0.01, 0.03, 0.1, 0.3, 1] as const;
@@ -44,6 +45,10 @@ export interface RainZoneRate {
   readonly rainRateMmPerH: number;
 }
 
+const RAIN_ZONE_RATE_INPUT_KEYS = { zone: true, exceededPercent: true } satisfies Keys<
+  Parameters<typeof rainZoneRate>[0]
+>;
+
 /**
  * Rain rate of a historical rain zone (P.837-1, superseded).
  *
@@ -64,7 +69,7 @@ export function rainZoneRate(input: {
   readonly zone: RainZone;
   readonly exceededPercent: number;
 }): RainZoneRate {
-  const { zone, exceededPercent } = object('input', input);
+  const { zone, exceededPercent } = knownOnly('input', input, RAIN_ZONE_RATE_INPUT_KEYS);
   const row = ZONES[oneOf('zone', zone, RAIN_ZONES)];
   const percent = inRange('exceededPercent', exceededPercent, 0.001, 1);
   const after = Math.max(

@@ -1,8 +1,10 @@
 /** Water vapour and cloud of a climate at any percentage of the year. */
 
-import { DomainError, inRange, object } from '../errors.js';
+import { DomainError, inRange } from '../errors.js';
+import { known } from '../keys.js';
 import { betweenPercents, blend } from '../propagation/internal.js';
 import type { Climate, WaterAloft } from './climateAt.js';
+import { CLIMATE_KEYS } from './climateAt.js';
 
 /**
  * Water vapour and cloud liquid exceeded for a percentage of an average year, between those that a climate lists.
@@ -23,7 +25,7 @@ import type { Climate, WaterAloft } from './climateAt.js';
  * ```
  */
 export function waterAloftAt(climate: Climate, exceededPercent: number): WaterAloft {
-  const { waterAloft } = object('climate', climate);
+  const { waterAloft } = known('climate', climate, CLIMATE_KEYS);
   inRange('exceededPercent', exceededPercent, 1e-6, 100, 'is it the availability or a fraction?');
   if (!Array.isArray(waterAloft) || waterAloft.length === 0)
     throw new DomainError({

@@ -1,11 +1,10 @@
 /** Orbital elements as they are handed round: CCSDS Orbit Mean-Elements Messages and two-line element sets. */
 
-import { twoline2satrec } from 'satellite.js';
 import { DomainError, inRange } from '../errors.js';
 import { type Keys, known } from '../keys.js';
-import { DEGREES_PER_RADIAN } from '../numeric/angle.js';
 import { epochMsToIso, instantToEpochMs } from '../numeric/instant.js';
 import { ommFields } from './ommText.js';
+import { twoLineFigures } from './twoLineText.js';
 
 /** Mean orbital elements for the SGP4 model, referred to the true equator and mean equinox of the epoch. */
 export interface OrbitalElements {
@@ -72,25 +71,14 @@ export function checkedElements(elements: OrbitalElements, path = 'elements.'): 
   };
 }
 
-/** Last digit of a line of a two-line set: the sum of its digits, a minus counting 1, modulo 10. */
-function checksum(line: string): number {
-  return (
-    [...line.slice(0, 68)].reduce((sum, sign) => sum + (sign === '-' ? 1 : Number(sign) || 0), 0) %
-    10
-  );
-}
-
-function badTle(received: string, allowed: string, slip?: string): DomainError {
-  return new DomainError({ code: 'malformed', parameter: 'tle', received, allowed, slip });
-}
-
 /**
  * Orbital elements from a two-line element set; a line with a name may stand before.
  *
  * @param tle  Both lines, parted by a line break; each 69 characters long with its checksum.
- * @throws {@link DomainError} `malformed` for lines missing, too short or with a wrong checksum.
+ * @throws {@link DomainError} `malformed` for a line that is missing, has anything but the format's figures in a column, or a wrong
+ *   checksum.
  *
- * Source: NORAD two-line format, read by satellite.js.
+ * Source: the two-line format as its first publisher described it (Spacetrack Report No. 3, 1980), column by column.
  * Accuracy: the format's digits; the epoch to the millisecond.
  * @example
  * ```ts
@@ -101,40 +89,8 @@ function badTle(received: string, allowed: string, slip?: string): DomainError {
  * ```
  */
 export function tleToElements(tle: string): OrbitalElements {
-  if (typeof tle !== 'string')
-    throw new DomainError({
-      code: tle === undefined || tle === null ? 'missing' : 'malformed',
-      parameter: 'tle',
-      received: tle,
-      allowed: 'the text of two lines',
-    });
-  const lines = tle.split(/\r?\n/).map((line) => line.trim());
-  const first = lines.find((line) => line.startsWith('1 '));
-  const second = lines.find((line) => line.startsWith('2 '));
-  if (first === undefined || second === undefined)
-    throw badTle(tle, 'a line that begins with 1 and a line that begins with 2');
-  for (const line of [first, second]) {
-    if (line.length !== 69)
-      throw badTle(line, 'lines of 69 characters', 'were blanks lost in copying?');
-    if (checksum(line) !== Number(line[68]))
-      throw badTle(line, `a line whose checksum is ${checksum(line)}`, 'was a digit changed?');
-  }
-  const record = twoline2satrec(first, second);
-  const year = record.epochyr + (record.epochyr < 57 ? 2000 : 1900);
-  const turn = (radians: number): number => radians * DEGREES_PER_RADIAN;
-  return checkedElements(
-    {
-      epoch: epochMsToIso(Date.UTC(year, 0, 1) + (record.epochdays - 1) * 86400000),
-      meanMotionRevPerDay: Number(second.slice(52, 63)),
-      eccentricityRatio: record.ecco,
-      inclinationDeg: Number(turn(record.inclo).toFixed(8)),
-      ascendingNodeDeg: Number(turn(record.nodeo).toFixed(8)),
-      argumentOfPerigeeDeg: Number(turn(record.argpo).toFixed(8)),
-      meanAnomalyDeg: Number(turn(record.mo).toFixed(8)),
-      dragTermPerEarthRadius: record.bstar,
-    },
-    'tle.',
-  );
+  const { epochMs, ...figures } = twoLineFigures(tle);
+  return checkedElements({ epoch: epochMsToIso(epochMs), ...figures }, 'tle.');
 }
 
 /**

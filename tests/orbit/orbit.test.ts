@@ -1,3 +1,4 @@
+import { DomainError } from 'slantpath';
 import { ommToElements, satelliteLookAngles, satelliteTrack, tleToElements } from 'slantpath/orbit';
 import { fixedAntennaLoss } from 'slantpath/pointing';
 import { describe, expect, test } from 'vitest';
@@ -215,6 +216,47 @@ describe('track', () => {
     ).toBe('no-position');
     expect(satelliteLookAngles({ elements: low, station, instant: '2027-12-20' }).kind).toBe(
       'no-position',
+    );
+  });
+});
+
+describe('a damaged two-line set', () => {
+  const lines = `1 99901U 26001A   26300.50000000  .00000000  00000-0  00000-0 0  9993
+2 99901   3.0000  80.0000 0002000  90.0000 270.0000  1.00271000  1003`;
+  const whole = tleToElements(lines);
+  // What a copyist, a scanner or a keyboard puts in the place of another character.
+  const signs = [...'0123456789OolIBSZ -+.,A\t'];
+
+  test('no character can be another one and give other elements', () => {
+    let refused = 0;
+    for (let at = 0; at < lines.length; at++)
+      for (const sign of signs) {
+        if (sign === lines[at]) continue;
+        const damaged = lines.slice(0, at) + sign + lines.slice(at + 1);
+        try {
+          expect(tleToElements(damaged)).toEqual(whole);
+        } catch (error) {
+          if (!(error instanceof DomainError)) throw error;
+          expect(error.message.length).toBeLessThan(300);
+          refused++;
+        }
+      }
+    expect(refused).toBeGreaterThan(3000);
+  });
+
+  test('no character can be left out or doubled', () => {
+    for (let at = 0; at < lines.length; at++) {
+      if (lines[at] === '\n') continue;
+      const without = lines.slice(0, at) + lines.slice(at + 1);
+      const twice = lines.slice(0, at) + lines[at] + lines.slice(at);
+      for (const damaged of [without, twice])
+        expect(() => tleToElements(damaged)).toThrow(DomainError);
+    }
+  });
+
+  test('the field with its columns is named', () => {
+    expect(() => tleToElements(lines.replace('26300.5', '26O00.5'))).toThrow(
+      'epoch in columns 19 to 32',
     );
   });
 });

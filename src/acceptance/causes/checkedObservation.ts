@@ -1,8 +1,10 @@
 /** Guards of what was read on site. */
 
-import { DomainError, finite, inRange, object, oneOf } from '../../errors.js';
+import { DomainError, finite, inRange, oneOf } from '../../errors.js';
+import { known } from '../../keys.js';
 import { type CauseContext, unknownName } from './context.js';
 import {
+  CAUSE_OBSERVATION_KEYS,
   type CauseMeasurement,
   type CauseObservation,
   DEFAULT_UNCERTAINTY,
@@ -30,7 +32,7 @@ export function checkedObservation(
   observation: CauseObservation,
   path: string,
 ): Result {
-  object(path, observation);
+  known(path, observation, CAUSE_OBSERVATION_KEYS);
   oneOf(`${path}.kind`, observation.kind, OBSERVATION_KINDS);
   checkNames(context, observation, path);
   if (isYesNo(observation)) {

@@ -2,9 +2,11 @@
 
 import { byFrequency } from '../../distribution/internal.js';
 import { DomainError, inRange, object, oneOf } from '../../errors.js';
+import { known } from '../../keys.js';
 import { cosDeg, sinDeg } from '../../numeric/angle.js';
 import { dbToRatio } from '../../numeric/decibel.js';
 import type { CauseCarrier, CauseInstallation, CauseSlot, CauseTestPoint } from './installation.js';
+import { CAUSE_INSTALLATION_KEYS } from './installation.js';
 
 /** A direction or an axis: east, north, up. */
 export type Vector = readonly [east: number, north: number, up: number];
@@ -53,7 +55,7 @@ export interface CauseContext {
 
 /** Guards an installation. */
 export function causeContext(installation: CauseInstallation): CauseContext {
-  object('installation', installation);
+  known('installation', installation, CAUSE_INSTALLATION_KEYS);
   const diameterM = inRange('diameterM', installation.diameterM, 0.2, 40, 'is it in centimetres?');
   const slots = named('slots', installation.slots).map((slot, index) => slotFrame(slot, index));
   const carriers = named('carriers', installation.carriers).map((carrier, index) =>

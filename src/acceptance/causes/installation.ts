@@ -1,6 +1,7 @@
 /** What is known of an installation before anything is read: slots, carriers, test points. */
 
 import type { DecibelsByFrequency } from '../../distribution/index.js';
+import type { Keys } from '../../keys.js';
 
 /** A slot as it stands in the sky; each slot has its own outdoor unit. */
 export interface CauseSlot {
@@ -67,6 +68,16 @@ export interface CauseInstallation {
   /** Cross-polar isolation of a well set feed in dB; 27 by default. */
   readonly crossPolarIsolationDb?: number;
 }
+
+export const CAUSE_INSTALLATION_KEYS = {
+  diameterM: true,
+  slots: true,
+  carriers: true,
+  testPoints: true,
+  systemNoiseK: true,
+  supplyVoltageV: true,
+  crossPolarIsolationDb: true,
+} satisfies Keys<CauseInstallation>;
 
 /** What can be wrong. */
 export type FaultCause =

@@ -1,5 +1,7 @@
 /** What is read or looked at on site, in the terms of the search of causes. */
 
+import type { Keys } from '../../keys.js';
+
 /** A place in the pattern of readings. */
 interface AtCarrier {
   /** Name of the carrier. */
@@ -93,6 +95,27 @@ export type CauseObservation =
   | { readonly kind: 'connector-check'; readonly segment: string; readonly seen: boolean }
   /** A yes or no: the cable of the segment is longer or of another type than planned. */
   | { readonly kind: 'cable-check'; readonly segment: string; readonly seen: boolean };
+
+export const CAUSE_OBSERVATION_KEYS = {
+  carrier: true,
+  testPoint: true,
+  kind: true,
+  levelDbuv: true,
+  standardUncertaintyDb: true,
+  carrierToNoiseDb: true,
+  isolationDb: true,
+  received: true,
+  slot: true,
+  turnDeg: true,
+  standardUncertaintyDeg: true,
+  riseDb: true,
+  voltageV: true,
+  standardUncertaintyV: true,
+  leanDeg: true,
+  changeDb: true,
+  seen: true,
+  segment: true,
+} satisfies Keys<CauseObservation>;
 
 /** Kinds answered by yes or no. */
 export const YES_NO_KINDS = [

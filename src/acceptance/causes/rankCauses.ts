@@ -1,6 +1,7 @@
 /** What is wrong here? Causes ranked by how likely they make the pattern of readings. */
 
-import { DomainError, inRange, object } from '../../errors.js';
+import { DomainError, inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { checkedObservation, measurementKey } from './checkedObservation.js';
 import { causeContext } from './context.js';
 import { whitenedSquare } from './covariance.js';
@@ -28,6 +29,11 @@ export interface CauseQuestion {
    */
   readonly priorWeights?: { readonly [cause in FaultCause]?: number };
 }
+
+const CAUSE_QUESTION_KEYS = {
+  installation: true,
+  priorWeights: true,
+} satisfies Keys<CauseQuestion>;
 
 /** Ranks the causes for one list of observations of the installation. */
 export type CauseRanker = (observations: readonly CauseObservation[]) => CauseRanking;
@@ -58,7 +64,7 @@ export type CauseRanker = (observations: readonly CauseObservation[]) => CauseRa
  * ```
  */
 export function causeRanker(question: CauseQuestion): CauseRanker {
-  object('question', question);
+  known('question', question, CAUSE_QUESTION_KEYS);
   const context = causeContext(question.installation);
   const prior = priorOf(question.priorWeights ?? {});
   const hypotheses = allHypotheses(context);
@@ -176,10 +182,29 @@ function checkedList(observations: readonly CauseObservation[]): readonly CauseO
   });
 }
 
+const PRIOR_OF_PRIOR_WEIGHTS_KEYS = {
+  nothing: true,
+  mispointed: true,
+  'mast-leaning': true,
+  'polarization-rotated': true,
+  'wrong-slot': true,
+  'side-lobe': true,
+  obstructed: true,
+  'bad-connector': true,
+  'wrong-cable': true,
+  'part-failed': true,
+  'supply-low': true,
+  'unit-out-of-tolerance': true,
+  overloaded: true,
+  interference: true,
+  rain: true,
+  'sun-outage': true,
+} satisfies Keys<Parameters<typeof priorOf>[0]>;
+
 function priorOf(
   weights: NonNullable<CauseQuestion['priorWeights']>,
 ): Readonly<Record<FaultCause, number>> {
-  object('priorWeights', weights);
+  known('priorWeights', weights, PRIOR_OF_PRIOR_WEIGHTS_KEYS);
   const prior = Object.fromEntries(
     FAULT_CAUSES.map((cause) => [
       cause,

@@ -1,6 +1,7 @@
 /** What a sampling plan lets through: probability of acceptance against the share of bad installations. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { logGamma } from '../../numeric/beta.js';
 import { noncentralTProbability } from '../../numeric/noncentralT.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
@@ -9,6 +10,14 @@ import { wholeNumber } from './samplingPlan.js';
 
 const logChoose = (n: number, k: number): number =>
   logGamma(n + 1) - logGamma(k + 1) - logGamma(n - k + 1);
+
+const ACCEPTANCE_PROBABILITY_PLAN_KEYS = {
+  sampleSize: true,
+  acceptanceNumber: true,
+  badRatio: true,
+  lotSize: true,
+  badCount: true,
+} satisfies Keys<Parameters<typeof acceptanceProbability>[0]>;
 
 /**
  * Probability that a lot is accepted by a single sampling plan, 0 to 1.
@@ -30,7 +39,7 @@ export function acceptanceProbability(
     readonly acceptanceNumber: number;
   } & ({ readonly badRatio: number } | { readonly lotSize: number; readonly badCount: number }),
 ): number {
-  const given = object('plan', plan);
+  const given = known('plan', plan, ACCEPTANCE_PROBABILITY_PLAN_KEYS);
   const n = wholeNumber('sampleSize', given.sampleSize, 1, 100_000);
   const accepted = wholeNumber('acceptanceNumber', given.acceptanceNumber, 0, n);
   let sum = 0;
@@ -49,6 +58,12 @@ export function acceptanceProbability(
     sum += Math.exp(logChoose(n, k) + k * Math.log(share) + (n - k) * Math.log1p(-share));
   return Math.min(1, sum);
 }
+
+const BAD_RATIO_ACCEPTED_PLAN_KEYS = {
+  sampleSize: true,
+  acceptanceNumber: true,
+  probabilityRatio: true,
+} satisfies Keys<Parameters<typeof badRatioAccepted>[0]>;
 
 /**
  * Share of bad installations that a plan accepts with a given probability, 0 to 1: with 0.95 what the installer is safe with, with 0.1 what
@@ -69,7 +84,7 @@ export function badRatioAccepted(plan: {
   readonly acceptanceNumber: number;
   readonly probabilityRatio: number;
 }): number {
-  const given = object('plan', plan);
+  const given = known('plan', plan, BAD_RATIO_ACCEPTED_PLAN_KEYS);
   const n = wholeNumber('sampleSize', given.sampleSize, 1, 100_000);
   const accepted = wholeNumber('acceptanceNumber', given.acceptanceNumber, 0, n - 1);
   const probability = inRange('probabilityRatio', given.probabilityRatio, 1e-9, 1 - 1e-9);
@@ -87,6 +102,13 @@ export interface VariablesVerdict {
   /** Whether the lot is accepted: the index is k or more. */
   readonly accepted: boolean;
 }
+
+const JUDGE_BY_VARIABLES_LOT_KEYS = {
+  valuesDb: true,
+  leastDb: true,
+  largestDb: true,
+  k: true,
+} satisfies Keys<Parameters<typeof judgeByVariables>[0]>;
 
 /**
  * Verdict on a lot by measured values against one limit, standard deviation unknown: accepted where (limit - mean) / s is k or more.
@@ -109,7 +131,7 @@ export function judgeByVariables(lot: {
   readonly largestDb?: number;
   readonly k: number;
 }): VariablesVerdict {
-  const given = object('lot', lot);
+  const given = knownOnly('lot', lot, JUDGE_BY_VARIABLES_LOT_KEYS);
   const count = wholeNumber('valuesDb', given.valuesDb?.length, 3, 10_000);
   const values = Array.from(given.valuesDb, (value, index) =>
     inRange('valuesDb', value, -1e6, 1e6, undefined, index),
@@ -132,6 +154,12 @@ export function judgeByVariables(lot: {
   return { meanDb, standardDeviationDb, qualityIndex, accepted: qualityIndex >= k };
 }
 
+const VARIABLES_ACCEPTANCE_PROBABILITY_PLAN_KEYS = {
+  sampleSize: true,
+  k: true,
+  badRatio: true,
+} satisfies Keys<Parameters<typeof variablesAcceptanceProbability>[0]>;
+
 /**
  * Probability that a lot is accepted by `judgeByVariables`, 0 to 1.
  *
@@ -149,7 +177,7 @@ export function variablesAcceptanceProbability(plan: {
   readonly k: number;
   readonly badRatio: number;
 }): number {
-  const given = object('plan', plan);
+  const given = known('plan', plan, VARIABLES_ACCEPTANCE_PROBABILITY_PLAN_KEYS);
   const n = wholeNumber('sampleSize', given.sampleSize, 2, 1000);
   const k = inRange('k', given.k, 0, 10);
   const share = inRange('badRatio', given.badRatio, 1e-9, 1 - 1e-9, 'is it in percent?');

@@ -1,6 +1,7 @@
 /** How sure a counted share is. */
 
-import { object, oneOf } from '../../errors.js';
+import { oneOf } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { incompleteBeta } from '../../numeric/beta.js';
 import { bracketedRoot } from '../../numeric/root.js';
 import { wholeNumber } from './samplingPlan.js';
@@ -28,6 +29,10 @@ export interface ShareInterval {
 
 const Z = 1.959963984540054;
 
+const SHARE_INTERVAL_COUNTED_KEYS = { count: true, of: true, method: true } satisfies Keys<
+  Parameters<typeof shareInterval>[0]
+>;
+
 /**
  * 95 % interval of a share from a count.
  *
@@ -47,7 +52,7 @@ export function shareInterval(counted: {
   readonly of: number;
   readonly method?: 'at-least-95' | 'about-95';
 }): ShareInterval {
-  const given = object('counted', counted);
+  const given = knownOnly('counted', counted, SHARE_INTERVAL_COUNTED_KEYS);
   const n = wholeNumber('of', given.of, 1, 1e7);
   const x = wholeNumber('count', given.count, 0, n);
   const method = oneOf('method', given.method ?? 'at-least-95', ['at-least-95', 'about-95']);

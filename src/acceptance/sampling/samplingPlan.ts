@@ -1,6 +1,7 @@
 /** Acceptance of a lot of installations by looking at some of them: the plan by lot size and quality level. */
 
-import { DomainError, inRange, object, oneOf } from '../../errors.js';
+import { DomainError, inRange, oneOf } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 
 /** A plan: how many to look at, and how many bad ones are still accepted. */
 export interface SamplingPlan {
@@ -31,6 +32,12 @@ export type AcceptableQualityPercent = (typeof QUALITY_LEVELS)[number];
  */
 const ACCEPTANCE = [1, 2, 3, 5, 7, 10, 14, 21];
 
+const SAMPLING_PLAN_LOT_KEYS = {
+  lotSize: true,
+  inspectionLevel: true,
+  acceptableQualityPercent: true,
+} satisfies Keys<Parameters<typeof samplingPlan>[0]>;
+
 /**
  * Single sampling plan, normal inspection, for a lot.
  *
@@ -54,7 +61,7 @@ export function samplingPlan(lot: {
   readonly inspectionLevel?: 'I' | 'II' | 'III';
   readonly acceptableQualityPercent: AcceptableQualityPercent;
 }): SamplingPlan {
-  const given = object('lot', lot);
+  const given = knownOnly('lot', lot, SAMPLING_PLAN_LOT_KEYS);
   const lotSize = wholeNumber('lotSize', given.lotSize, 2, 1e7);
   const level = oneOf('inspectionLevel', given.inspectionLevel ?? 'II', ['I', 'II', 'III']);
   const quality = QUALITY_LEVELS.indexOf(given.acceptableQualityPercent);

@@ -1,6 +1,7 @@
 /** Loss of coaxial cable: skin effect grows with the root of the frequency, the dielectric in proportion. */
 
-import { finite, inRange, object, positive } from '../../errors.js';
+import { finite, inRange, positive } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 
 /** A type of coaxial cable. */
 export interface CableType {
@@ -16,6 +17,14 @@ export interface CableType {
   readonly temperaturePercentPerK?: number;
 }
 
+const CABLE_TYPE_KEYS = {
+  name: true,
+  skinLossDbPer100m: true,
+  dielectricLossDbPer100m: true,
+  loopResistanceOhmPer100m: true,
+  temperaturePercentPerK: true,
+} satisfies Keys<CableType>;
+
 /** A length of cable at a frequency. */
 export interface CableRun {
   /** The cable. */
@@ -28,12 +37,19 @@ export interface CableRun {
   readonly temperatureC?: number;
 }
 
+const CABLE_RUN_KEYS = {
+  cable: true,
+  lengthM: true,
+  frequencyMHz: true,
+  temperatureC: true,
+} satisfies Keys<CableRun>;
+
 /** Guards a cable type once, so that a tree can evaluate it at many frequencies. */
 export function checkedCable(
   parameter: string,
   cable: CableType,
 ): Required<Omit<CableType, 'name'>> {
-  object(parameter, cable);
+  known(parameter, cable, CABLE_TYPE_KEYS);
   return {
     skinLossDbPer100m: inRange(`${parameter}.skinLossDbPer100m`, cable.skinLossDbPer100m, 0, 1000),
     dielectricLossDbPer100m: inRange(
@@ -90,7 +106,7 @@ export function runLossDb(
  * ```
  */
 export function cableLossDb(run: CableRun): number {
-  object('run', run);
+  knownOnly('run', run, CABLE_RUN_KEYS);
   const cable = checkedCable('cable', run.cable);
   const lengthM = inRange('lengthM', run.lengthM, 0, 100000);
   const frequencyMHz = checkedFrequencyMHz('frequencyMHz', run.frequencyMHz);

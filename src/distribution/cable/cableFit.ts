@@ -1,6 +1,7 @@
 /** The two coefficients of a cable from its published points, with the error of the fit. */
 
-import { DomainError, finite, inRange, object, positive } from '../../errors.js';
+import { DomainError, finite, inRange, positive } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
 import { type CableType, checkedFrequencyMHz } from './cable.js';
 
@@ -11,6 +12,8 @@ export interface CablePoint {
   /** Loss in dB per 100 m. */
   readonly lossDbPer100m: number;
 }
+
+const CABLE_POINT_KEYS = { frequencyMHz: true, lossDbPer100m: true } satisfies Keys<CablePoint>;
 
 /** A fitted cable. */
 export interface CableFit {
@@ -68,7 +71,7 @@ export function cableFit(points: readonly CablePoint[]): CableFit {
   const frequencies: number[] = [];
   const losses: number[] = [];
   points.forEach((point: CablePoint, index) => {
-    object(`points[${index}]`, point);
+    known(`points[${index}]`, point, CABLE_POINT_KEYS);
     frequencies.push(
       checkedFrequencyMHz(`points[${index}].frequencyMHz`, point.frequencyMHz) / 1000,
     );

@@ -1,6 +1,7 @@
 /** The longest run of cable that still works: by level, by slope, by carrier-to-noise ratio and by supply. */
 
-import { DomainError, inRange, object } from '../../errors.js';
+import { DomainError, inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import {
   type CableType,
   checkedCable,
@@ -39,6 +40,18 @@ export interface LongestRunQuestion {
     readonly otherDropV?: number;
   };
 }
+
+const LONGEST_RUN_QUESTION_KEYS = {
+  cable: true,
+  levelDbuv: true,
+  lowestLevelDbuv: true,
+  highestFrequencyMHz: true,
+  lowestFrequencyMHz: true,
+  largestSlopeDb: true,
+  otherLossDb: true,
+  temperatureC: true,
+  supply: true,
+} satisfies Keys<LongestRunQuestion>;
 
 /** Longest runs in metres; `null` where that does not limit. */
 export interface LongestRun {
@@ -80,7 +93,7 @@ function lengthFor(budget: number, perMetre: number): number | null {
  * ```
  */
 export function longestRun(question: LongestRunQuestion): LongestRun {
-  object('question', question);
+  knownOnly('question', question, LONGEST_RUN_QUESTION_KEYS);
   const cable = checkedCable('cable', question.cable);
   const high = checkedFrequencyMHz('highestFrequencyMHz', question.highestFrequencyMHz ?? 2150);
   const low = checkedFrequencyMHz(
@@ -120,11 +133,18 @@ export function longestRun(question: LongestRunQuestion): LongestRun {
   return { ...shortest, byLevelM, bySlopeM, bySupplyM };
 }
 
+const SUPPLY_LENGTH_M_SUPPLY_KEYS = {
+  voltageV: true,
+  currentA: true,
+  minimumVoltageV: true,
+  otherDropV: true,
+} satisfies Keys<Parameters<typeof supplyLengthM>[0]>;
+
 function supplyLengthM(
   supply: NonNullable<LongestRunQuestion['supply']>,
   cable: ReturnType<typeof checkedCable>,
 ): number | null {
-  object('supply', supply);
+  knownOnly('supply', supply, SUPPLY_LENGTH_M_SUPPLY_KEYS);
   const budgetV =
     inRange('supply.voltageV', supply.voltageV, 0, 60) -
     inRange('supply.minimumVoltageV', supply.minimumVoltageV, 0, 60) -

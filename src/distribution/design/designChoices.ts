@@ -1,6 +1,7 @@
 /** Parts of a tree that a design may choose, and the tree with a choice put in. */
 
-import { DomainError, object } from '../../errors.js';
+import { DomainError } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { compiledTree } from '../tree/compiledTree.js';
 import type { DecibelsByFrequency, DistributionPart, DistributionSystem } from '../tree/tree.js';
 
@@ -10,6 +11,13 @@ export type PartValues =
   | { readonly gainDb: DecibelsByFrequency }
   | { readonly lossDb: DecibelsByFrequency };
 
+const PART_VALUES_KEYS = {
+  tapLossDb: true,
+  throughLossDb: true,
+  gainDb: true,
+  lossDb: true,
+} satisfies Keys<PartValues>;
+
 /** A part of which the values are open. */
 export interface DesignChoice {
   /** Name of the part in the tree. */
@@ -17,6 +25,8 @@ export interface DesignChoice {
   /** Values to try, at least one. */
   readonly options: readonly PartValues[];
 }
+
+const DESIGN_CHOICE_KEYS = { part: true, options: true } satisfies Keys<DesignChoice>;
 
 /** A part with the values put in; other parts as they are. */
 function withValues(
@@ -70,7 +80,7 @@ export function checkChoices(system: DistributionSystem, choices: readonly Desig
   const stages = compiledTree(system);
   const seen = new Set<string>();
   choices.forEach((choice: DesignChoice, index) => {
-    object(`choices[${index}]`, choice);
+    known(`choices[${index}]`, choice, DESIGN_CHOICE_KEYS);
     const stage = stages.find(({ part }) => part.name !== undefined && part.name === choice.part);
     if (stage === undefined || seen.has(choice.part))
       throw new DomainError({
@@ -89,7 +99,7 @@ export function checkChoices(system: DistributionSystem, choices: readonly Desig
       });
     const fields = fieldsOf(stage.part.kind);
     choice.options.forEach((option: PartValues, o: number) => {
-      object(`choices[${index}].options[${o}]`, option);
+      known(`choices[${index}].options[${o}]`, option, PART_VALUES_KEYS);
       const names = Object.keys(option);
       if (names.length === 0 || names.some((name) => !fields.includes(name)))
         throw new DomainError({

@@ -1,6 +1,7 @@
 /** Which tap values, amplifier gain and equaliser bring every outlet into its window. */
 
-import { DomainError, inRange, object } from '../../errors.js';
+import { DomainError, inRange } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { type OutletLevels, outletLevels } from '../levels/outletLevels.js';
 import { outletLimits } from '../levels/outletLimits.js';
 import {
@@ -10,6 +11,7 @@ import {
   type WindowCheck,
 } from '../levels/windowChecks.js';
 import type { DistributionSystem } from '../tree/tree.js';
+import { DISTRIBUTION_SYSTEM_KEYS } from '../tree/tree.js';
 import { type DesignChange, designChanges } from './designChanges.js';
 import { checkChoices, type DesignChoice, type PartValues, systemWith } from './designChoices.js';
 
@@ -26,6 +28,14 @@ export interface DesignQuestion {
   /** Largest slope in dB, either way; left out, the slope is free. */
   readonly largestSlopeDb?: number;
 }
+
+const DESIGN_QUESTION_KEYS = {
+  system: true,
+  choices: true,
+  frequenciesMHz: true,
+  window: true,
+  largestSlopeDb: true,
+} satisfies Keys<DesignQuestion>;
 
 /** The values of one open part. */
 export interface ChosenPart {
@@ -86,9 +96,9 @@ const MOST_COMBINATIONS = 20000;
  * ```
  */
 export function designDistribution(question: DesignQuestion): DistributionDesign {
-  object('question', question);
+  knownOnly('question', question, DESIGN_QUESTION_KEYS);
   const { system, choices } = question;
-  object('system', system);
+  known('system', system, DISTRIBUTION_SYSTEM_KEYS);
   checkChoices(system, choices);
   const window = checkedWindow('window', question.window ?? outletLimits('satellite-if'));
   const largestSlopeDb =

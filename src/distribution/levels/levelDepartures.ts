@@ -1,6 +1,7 @@
 /** Where measured levels depart from the tree. */
 
-import { DomainError, inRange, object } from '../../errors.js';
+import { DomainError, inRange } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { checkedFrequencyMHz } from '../cable/cable.js';
 import { compiledTree, type Stage } from '../tree/compiledTree.js';
 import type { DistributionSystem } from '../tree/tree.js';
@@ -15,6 +16,12 @@ export interface MeasuredLevel {
   /** Level in dBuV at 75 ohm. */
   readonly levelDbuv: number;
 }
+
+const MEASURED_LEVEL_KEYS = {
+  name: true,
+  frequencyMHz: true,
+  levelDbuv: true,
+} satisfies Keys<MeasuredLevel>;
 
 /** Departures, and the part at which they begin. */
 export interface LevelDepartures {
@@ -36,6 +43,10 @@ export interface LevelDepartures {
     readonly departs: boolean;
   }[];
 }
+
+const LEVEL_DEPARTURES_MEASURED_KEYS = { levels: true, toleranceDb: true } satisfies Keys<
+  Parameters<typeof levelDepartures>[1]
+>;
 
 /**
  * Compares measured levels with the tree and finds the part behind which they depart.
@@ -69,7 +80,7 @@ export function levelDepartures(
   measured: { readonly levels: readonly MeasuredLevel[]; readonly toleranceDb?: number },
 ): LevelDepartures {
   const stages = compiledTree(system);
-  object('measured', measured);
+  knownOnly('measured', measured, LEVEL_DEPARTURES_MEASURED_KEYS);
   const tolerance = inRange('toleranceDb', measured.toleranceDb ?? 3, 0, 60);
   if (!Array.isArray(measured.levels) || measured.levels.length === 0)
     throw new DomainError({
@@ -79,7 +90,7 @@ export function levelDepartures(
       allowed: 'a list of at least one level',
     });
   const readings = measured.levels.map((entry: MeasuredLevel, index) => {
-    object(`levels[${index}]`, entry);
+    known(`levels[${index}]`, entry, MEASURED_LEVEL_KEYS);
     const frequencyMHz = checkedFrequencyMHz(`levels[${index}].frequencyMHz`, entry.frequencyMHz);
     const levelDbuv = inRange(`levels[${index}].levelDbuv`, entry.levelDbuv, -60, 160);
     const planned = outletLevels(system, [frequencyMHz]).find(({ name }) => name === entry.name);

@@ -1,11 +1,13 @@
 /** Level and noise on their way through the parts of a tree. */
 
 import { BOLTZMANN_DBW_PER_K_HZ, REFERENCE_TEMPERATURE_K } from '../../constants.js';
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { known } from '../../keys.js';
 import { dbToRatio } from '../../numeric/decibel.js';
 import { byFrequency } from '../tree/byFrequency.js';
 import type { Stage } from '../tree/compiledTree.js';
 import type { DistributionSource } from '../tree/tree.js';
+import { DISTRIBUTION_SOURCE_KEYS } from '../tree/tree.js';
 import { dbmToDbuv } from './level.js';
 
 /** Signal behind a stage: level and noise power per frequency, noise as a ratio to one microvolt squared. */
@@ -24,7 +26,7 @@ function warmNoiseDbuv(bandwidthMHz: number): number {
 
 /** Guards a source and gives its level and noise per frequency. */
 function sourceSignal(source: DistributionSource, frequencies: readonly number[]): Signal {
-  object('source', source);
+  known('source', source, DISTRIBUTION_SOURCE_KEYS);
   const level = byFrequency('source.levelDbuv', source.levelDbuv, { minimum: -50, maximum: 150 });
   const bandwidthMHz = inRange('source.bandwidthMHz', source.bandwidthMHz ?? 27.5, 0.001, 2500);
   const warm = dbToRatio(warmNoiseDbuv(bandwidthMHz));

@@ -1,6 +1,7 @@
 /** Whether every outlet and receiver gets a level inside its window. */
 
-import { DomainError, finite, object } from '../../errors.js';
+import { DomainError, finite } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { compiledTree } from '../tree/compiledTree.js';
 import type { DistributionSystem, ReceiverPart } from '../tree/tree.js';
 import { dbmToDbuv } from './level.js';
@@ -14,6 +15,8 @@ export interface LevelWindow {
   /** Highest level in dBuV at 75 ohm. */
   readonly highestDbuv: number;
 }
+
+const LEVEL_WINDOW_KEYS = { lowestDbuv: true, highestDbuv: true } satisfies Keys<LevelWindow>;
 
 /** An outlet or receiver against its window. */
 export interface WindowCheck {
@@ -44,7 +47,7 @@ function receiverWindow(part: ReceiverPart): LevelWindow {
 
 /** Guards a window. */
 export function checkedWindow(parameter: string, window: LevelWindow): LevelWindow {
-  object(parameter, window);
+  known(parameter, window, LEVEL_WINDOW_KEYS);
   const lowestDbuv = finite(`${parameter}.lowestDbuv`, window.lowestDbuv);
   const highestDbuv = finite(`${parameter}.highestDbuv`, window.highestDbuv);
   if (lowestDbuv >= highestDbuv)
@@ -73,6 +76,10 @@ export function againstWindow(levels: OutletLevels, window: LevelWindow): Window
   return { name: levels.name, kind, window, marginLowDb, marginHighDb, slopeDb: levels.slopeDb };
 }
 
+const WINDOW_CHECKS_CHECK_KEYS = { frequenciesMHz: true, window: true } satisfies Keys<
+  Parameters<typeof windowChecks>[1]
+>;
+
 /**
  * Every outlet and receiver against its window over a range of frequencies.
  *
@@ -100,7 +107,7 @@ export function windowChecks(
   system: DistributionSystem,
   check: { readonly frequenciesMHz: ArrayLike<number>; readonly window?: LevelWindow },
 ): readonly WindowCheck[] {
-  object('check', check);
+  knownOnly('check', check, WINDOW_CHECKS_CHECK_KEYS);
   const forOutlets = checkedWindow('window', check.window ?? outletLimits('satellite-if'));
   const parts = new Map(compiledTree(system).map((stage) => [stage.name, stage]));
   return outletLevels(system, check.frequenciesMHz).map((levels) => {

@@ -1,6 +1,7 @@
 /** Voltage and current of the supply that runs from a receiver up the cable. */
 
-import { DomainError, inRange, object } from '../../errors.js';
+import { DomainError, inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { checkedCable } from '../cable/cable.js';
 import { compiledTree, type Stage } from '../tree/compiledTree.js';
 import { checkedNeed } from '../tree/partGuards.js';
@@ -15,6 +16,8 @@ export interface SupplyFeed {
   /** Highest current that it can give in amperes; 0.35 by default (practice of the trade, 0.35 to 0.5). */
   readonly limitA?: number;
 }
+
+const SUPPLY_FEED_KEYS = { from: true, voltageV: true, limitA: true } satisfies Keys<SupplyFeed>;
 
 /** Supply at one part on the way, in the order from the feed to the source. */
 export interface SupplyPoint {
@@ -108,7 +111,7 @@ function obstacle({ part, path }: Stage): { readonly ohms: number; readonly volt
  */
 export function supplyAlong(system: DistributionSystem, feed: SupplyFeed): SupplyAlong {
   const stages = compiledTree(system);
-  object('feed', feed);
+  known('feed', feed, SUPPLY_FEED_KEYS);
   const start = stages.findIndex(
     ({ part, name }) => name === feed.from && (part.kind === 'outlet' || part.kind === 'receiver'),
   );

@@ -1,10 +1,16 @@
 /** The tree guarded once and laid flat, parents before children. */
 
-import { DomainError, inRange, object, oneOf } from '../../errors.js';
+import { DomainError, inRange, oneOf } from '../../errors.js';
+import { known } from '../../keys.js';
 import { checkedCable, checkedTemperatureC, runLossDb } from '../cable/cable.js';
 import { byFrequency } from './byFrequency.js';
 import { checkedNeed, checkPart } from './partGuards.js';
 import type { DecibelsByFrequency, DistributionPart, DistributionSystem } from './tree.js';
+import {
+  DISTRIBUTION_PART_KEYS,
+  DISTRIBUTION_SOURCE_KEYS,
+  DISTRIBUTION_SYSTEM_KEYS,
+} from './tree.js';
 
 /** One passage through a part: from its input to one of its ports. */
 export interface Stage {
@@ -56,9 +62,9 @@ function childrenOf(part: DistributionPart): readonly (DistributionPart | null)[
 
 /** Guards a tree and lays it flat. */
 export function compiledTree(system: DistributionSystem): readonly Stage[] {
-  object('system', system);
+  known('system', system, DISTRIBUTION_SYSTEM_KEYS);
   const temperatureC = checkedTemperatureC(system.temperatureC);
-  object('source', system.source);
+  known('source', system.source, DISTRIBUTION_SOURCE_KEYS);
   if (system.source.supply !== undefined) checkedNeed('source.supply', system.source.supply);
   const stages: Stage[] = [];
   const counts = new Map<string, number>();
@@ -70,7 +76,7 @@ export function compiledTree(system: DistributionSystem): readonly Stage[] {
     port: number,
     depth: number,
   ): void => {
-    object(path, part);
+    known(path, part, DISTRIBUTION_PART_KEYS);
     oneOf(`${path}.kind`, part.kind, KINDS);
     if (depth > DEEPEST || stages.length >= MOST_PARTS)
       throw new DomainError({

@@ -1,14 +1,16 @@
 /** Guards of the fields of a part that the levels do not need: supply, isolation, ratings, windows. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { known } from '../../keys.js';
 import { byFrequency } from './byFrequency.js';
 import type { AmplifierPart, DistributionPart, SupplyNeed } from './tree.js';
+import { SUPPLY_NEED_KEYS } from './tree.js';
 
 const LOSS = { minimum: 0, maximum: 200 };
 
 /** Guards what a part or the source takes from the supply. */
 export function checkedNeed(parameter: string, need: SupplyNeed): SupplyNeed {
-  object(parameter, need);
+  known(parameter, need, SUPPLY_NEED_KEYS);
   return {
     currentA: inRange(`${parameter}.currentA`, need.currentA, 0, 20, 'is it given in mA?'),
     minimumVoltageV: inRange(`${parameter}.minimumVoltageV`, need.minimumVoltageV, 0, 60),
@@ -20,7 +22,10 @@ function checkAmplifier(part: AmplifierPart, path: string): void {
   if (part.maximumOutputDbuv !== undefined)
     inRange(`${path}.maximumOutputDbuv`, part.maximumOutputDbuv, 40, 160, 'is it given in dBm?');
   if (part.automaticGain === undefined) return;
-  const { outputLevelDbuv, rangeDb } = object(`${path}.automaticGain`, part.automaticGain);
+  const { outputLevelDbuv, rangeDb } = known(`${path}.automaticGain`, part.automaticGain, {
+    outputLevelDbuv: true,
+    rangeDb: true,
+  });
   inRange(`${path}.automaticGain.outputLevelDbuv`, outputLevelDbuv, 0, 160);
   inRange(`${path}.automaticGain.rangeDb`, rangeDb, 0, 60);
 }

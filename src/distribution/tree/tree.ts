@@ -1,5 +1,6 @@
 /** A distribution as plain data: a source and the tree of parts behind it. */
 
+import type { Keys } from '../../keys.js';
 import type { CableType } from '../cable/cable.js';
 
 /** A value in dB, the same at every frequency, or by points between which it runs straight (held beyond the ends). */
@@ -20,6 +21,11 @@ export interface SupplyNeed {
   /** Least voltage in volts at which the part works. */
   readonly minimumVoltageV: number;
 }
+
+export const SUPPLY_NEED_KEYS = {
+  currentA: true,
+  minimumVoltageV: true,
+} satisfies Keys<SupplyNeed>;
 
 /** Fields of every part. */
 export interface PartBase {
@@ -161,6 +167,32 @@ export type DistributionPart =
   | OutletPart
   | ReceiverPart;
 
+export const DISTRIBUTION_PART_KEYS = {
+  kind: true,
+  gainDb: true,
+  noiseFigureDb: true,
+  maximumOutputDbuv: true,
+  automaticGain: true,
+  supply: true,
+  passesSupply: true,
+  to: true,
+  name: true,
+  cable: true,
+  lengthM: true,
+  lossDb: true,
+  isolationDb: true,
+  diodeDropV: true,
+  outputs: true,
+  throughLossDb: true,
+  tapLossDb: true,
+  tapIsolationDb: true,
+  tapsPassSupply: true,
+  taps: true,
+  feedsSource: true,
+  minimumLevelDbuv: true,
+  maximumLevelDbuv: true,
+} satisfies Keys<DistributionPart>;
+
 /** What feeds the tree: the output of the outdoor unit, or an aerial. */
 export interface DistributionSource {
   /** Level per carrier in dBuV at 75 ohm. */
@@ -173,6 +205,13 @@ export interface DistributionSource {
   readonly supply?: SupplyNeed;
 }
 
+export const DISTRIBUTION_SOURCE_KEYS = {
+  levelDbuv: true,
+  carrierToNoiseDb: true,
+  bandwidthMHz: true,
+  supply: true,
+} satisfies Keys<DistributionSource>;
+
 /** A source, the tree behind it and the temperature of its cables. */
 export interface DistributionSystem {
   /** What feeds the tree. */
@@ -182,3 +221,9 @@ export interface DistributionSystem {
   /** Temperature of cables in degrees Celsius; 20 by default. */
   readonly temperatureC?: number;
 }
+
+export const DISTRIBUTION_SYSTEM_KEYS = {
+  source: true,
+  tree: true,
+  temperatureC: true,
+} satisfies Keys<DistributionSystem>;

@@ -2,6 +2,7 @@
 
 import { checkedLossDb } from '../../antenna/internal.js';
 import { DomainError, object } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { preparedLink, totalEsN0Db } from '../budget/preparedLink.js';
 import { checkedMode, type ModeThreshold } from '../modes/mode.js';
 import { fadeLoss, percentOfMargin } from './availability.js';
@@ -44,6 +45,15 @@ function worthwhile<M extends ModeThreshold>(modes: readonly M[]): M[] {
   return kept;
 }
 
+const ADAPTIVE_MODES_ADAPTIVE_KEYS = {
+  link: true,
+  fade: true,
+  fromPercent: true,
+  toPercent: true,
+  modes: true,
+  switchingMarginDb: true,
+} satisfies Keys<Parameters<typeof adaptiveModes>[0]>;
+
 /**
  * Which mode can be used for how much of an average year, and the mean throughput, where the mode follows the weather.
  *
@@ -71,7 +81,7 @@ function worthwhile<M extends ModeThreshold>(modes: readonly M[]): M[] {
 export function adaptiveModes<M extends ModeThreshold>(
   adaptive: FadingLink & { readonly modes: readonly M[]; readonly switchingMarginDb?: number },
 ): AdaptiveModes<M> {
-  const input = object('adaptive', adaptive);
+  const input = knownOnly('adaptive', adaptive, ADAPTIVE_MODES_ADAPTIVE_KEYS);
   if (!(object('modes', input.modes).length > 0))
     throw new DomainError({
       code: 'empty',

@@ -1,6 +1,7 @@
 /** Margin and availability: how much margin a share of the time needs, and what share a margin keeps. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { bracketedRoot } from '../../numeric/root.js';
 import {
   type PreparedLink,
@@ -80,6 +81,12 @@ export function fadeLoss(
   return (percent) => loss(fadeWeather(fade(percent), link.weather.clearDb));
 }
 
+const MARGIN_FOR_AVAILABILITY_FADING_KEYS = {
+  link: true,
+  fade: true,
+  exceededPercent: true,
+} satisfies Keys<Parameters<typeof marginForAvailability>[0]>;
+
 /**
  * Margin in clear weather that a link needs so that it lasts for all but `exceededPercent` of an average year:
  * the fade of that percentage and the noise that it brings.
@@ -104,7 +111,7 @@ export function fadeLoss(
 export function marginForAvailability(
   fading: Omit<FadingLink, keyof PercentRange> & { readonly exceededPercent: number },
 ): FadeMargin {
-  const input = object('fading', fading);
+  const input = knownOnly('fading', fading, MARGIN_FOR_AVAILABILITY_FADING_KEYS);
   const link = preparedLink(input.link);
   const percent = checkedPercent(input.exceededPercent);
   const faded = fadeWeather(checkedFade(input.fade)(percent), link.weather.clearDb);
@@ -121,6 +128,14 @@ export function marginForAvailability(
     remainingDb: totalEsN0Db(link, link.weather) - marginDb - requiredDb(link),
   };
 }
+
+const AVAILABILITY_FOR_MARGIN_FADING_KEYS = {
+  link: true,
+  fade: true,
+  fromPercent: true,
+  toPercent: true,
+  marginDb: true,
+} satisfies Keys<Parameters<typeof availabilityForMargin>[0]>;
 
 /**
  * Share of an average year that a margin in clear weather keeps: the inverse of {@link marginForAvailability}.
@@ -144,7 +159,7 @@ export function marginForAvailability(
 export function availabilityForMargin(
   fading: FadingLink & { readonly marginDb?: number },
 ): Availability {
-  const input = object('fading', fading);
+  const input = knownOnly('fading', fading, AVAILABILITY_FOR_MARGIN_FADING_KEYS);
   const link = preparedLink(input.link);
   const fade = checkedFade(input.fade);
   const clearMarginDb = totalEsN0Db(link, link.weather) - requiredDb(link);

@@ -1,6 +1,7 @@
 /** Clear-sky margin and availability for columns of stations, for network planners. */
 
-import { DomainError, object, withinRow } from '../../errors.js';
+import { DomainError, withinRow } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.js';
 import { rainAttenuationBatch } from '../../propagation/p618-14/rainBatch.js';
 import type { LinkBudgetInput } from '../budget/linkBudgetInput.js';
@@ -34,6 +35,19 @@ export interface AvailabilityColumns {
   readonly diameterM?: Column;
 }
 
+const AVAILABILITY_COLUMNS_KEYS = {
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  elevationDeg: true,
+  tiltDeg: true,
+  slantRangeKm: true,
+  eirpDbw: true,
+  clearAttenuationDb: true,
+  diameterM: true,
+} satisfies Keys<AvailabilityColumns>;
+
 /** Outcome of {@link availabilityBatch}, one row per station. */
 export interface AvailabilityBatch {
   /** Margin in clear weather in dB. */
@@ -52,6 +66,19 @@ export interface AvailabilityBuffers {
 }
 
 const OUTCOMES: readonly Availability['kind'][] = ['available', 'better-than', 'worse-than'];
+
+const AVAILABILITY_BATCH_OUT_KEYS = {
+  marginDb: true,
+  exceededPercent: true,
+  outcome: true,
+} satisfies Keys<NonNullable<Parameters<typeof availabilityBatch>[1]>>;
+
+const AVAILABILITY_BATCH_BATCH_KEYS = {
+  fromPercent: true,
+  toPercent: true,
+  link: true,
+  stations: true,
+} satisfies Keys<Parameters<typeof availabilityBatch>[0]>;
 
 /**
  * Clear-sky margin and availability in rain (P.618-14) for columns of stations.
@@ -91,14 +118,14 @@ export function availabilityBatch(
   },
   out: Partial<AvailabilityBuffers> = {},
 ): AvailabilityBatch {
-  const { link, stations, ...percents } = object('batch', batch);
+  const { link, stations, ...percents } = knownOnly('batch', batch, AVAILABILITY_BATCH_BATCH_KEYS);
   const range = checkedPercents(percents);
-  const given = object('out', out);
+  const given = known('out', out, AVAILABILITY_BATCH_OUT_KEYS);
   // One check of all that is the same in every row, so that its errors bear no row.
   const whole = preparedLink(link);
   const { downlink, receiver } = link;
   const columns = {
-    latitudeDeg: object('stations', stations).latitudeDeg,
+    latitudeDeg: known('stations', stations, AVAILABILITY_COLUMNS_KEYS).latitudeDeg,
     heightM: stations.heightM,
     rainHeightKm: stations.rainHeightKm,
     rainRate001MmPerH: stations.rainRate001MmPerH,

@@ -1,6 +1,7 @@
 /** Availability of a transparent link whose two ways fade, together or each by itself. */
 
-import { object, oneOf } from '../../errors.js';
+import { oneOf } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { gaussLegendre } from '../../numeric/gaussLegendre.js';
 import { bracketedRoot } from '../../numeric/root.js';
 import { preparedLink, requiredDb, totalEsN0Db } from '../budget/preparedLink.js';
@@ -28,6 +29,15 @@ export interface CombinedFades extends PercentRange {
    */
   readonly relation: 'independent' | 'together';
 }
+
+const COMBINED_FADES_KEYS = {
+  link: true,
+  uplinkFade: true,
+  downlinkFade: true,
+  relation: true,
+  fromPercent: true,
+  toPercent: true,
+} satisfies Keys<CombinedFades>;
 
 /**
  * Share of an average year for which a transparent link lasts, with fades on both ways.
@@ -61,7 +71,7 @@ export interface CombinedFades extends PercentRange {
  * ```
  */
 export function combinedAvailability(fades: CombinedFades): Availability {
-  const input = object('fades', fades);
+  const input = knownOnly('fades', fades, COMBINED_FADES_KEYS);
   const range = checkedPercents(input);
   const uplinkFade = checkedFade(input.uplinkFade, 'uplinkFade');
   const downlinkFade = checkedFade(input.downlinkFade, 'downlinkFade');

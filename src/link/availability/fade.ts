@@ -1,6 +1,7 @@
 /** How often a path fades by how much, and the budget in such a fade. */
 
-import { DomainError, inRange, object } from '../../errors.js';
+import { DomainError, inRange } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import type { LinkBudget } from '../budget/budgetOf.js';
 import { budgetOf } from '../budget/budgetOf.js';
 import type { LinkBudgetInput } from '../budget/linkBudgetInput.js';
@@ -19,6 +20,13 @@ export interface PathFade {
   /** Cloud within it. */
   readonly cloudDb?: number;
 }
+
+const PATH_FADE_KEYS = {
+  attenuationDb: true,
+  gasDb: true,
+  rainDb: true,
+  cloudDb: true,
+} satisfies Keys<PathFade>;
 
 /**
  * Fade that is exceeded for a percentage of an average year; it must not grow with the percentage. For instance
@@ -77,7 +85,7 @@ export function checkedFade(fade: FadeDistribution, parameter = 'fade'): FadeDis
 
 /** The weather of a fade on a link whose clear attenuation is `clearDb`. */
 export function fadeWeather(fade: PathFade, clearDb: number): Weather {
-  const { attenuationDb, gasDb, rainDb, cloudDb } = object('fade', fade);
+  const { attenuationDb, gasDb, rainDb, cloudDb } = known('fade', fade, PATH_FADE_KEYS);
   const total = inRange('fade.attenuationDb', attenuationDb, 0, 1e4);
   const gas = gasDb === undefined ? 0 : inRange('fade.gasDb', gasDb, 0, total);
   const wet =
@@ -91,6 +99,10 @@ export function fadeWeather(fade: PathFade, clearDb: number): Weather {
     scintillationDb: Math.max(0, total - gas - wet),
   };
 }
+
+const FADED_BUDGET_AT_FADE_KEYS = { fade: true, exceededPercent: true } satisfies Keys<
+  Parameters<typeof fadedBudget>[1]
+>;
 
 /**
  * Budget of a link in the fade that is exceeded for a percentage of an average year.
@@ -117,7 +129,7 @@ export function fadedBudget(
   atFade: { readonly fade: FadeDistribution; readonly exceededPercent: number },
 ): LinkBudget {
   const prepared = preparedLink(link);
-  const { fade, exceededPercent } = object('atFade', atFade);
+  const { fade, exceededPercent } = knownOnly('atFade', atFade, FADED_BUDGET_AT_FADE_KEYS);
   const percent = checkedPercent(exceededPercent);
   return budgetOf(prepared, fadeWeather(checkedFade(fade)(percent), prepared.weather.clearDb));
 }

@@ -1,7 +1,8 @@
 /** What a percentage of time means in hours, in the worst month, and in how many outages of what length. */
 
 import { checkedFrequencyGHz } from '../../antenna/internal.js';
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { worstMonthPercent } from '../../propagation/p841-6.js';
 import { fadeDuration } from '../../propagation/p1623-1.js';
 import { checkedPercent } from './fade.js';
@@ -22,6 +23,14 @@ export interface OutageInput {
   /** Only outages longer than this are counted, in seconds, 1 or more; default 10. */
   readonly longerThanS?: number;
 }
+
+const OUTAGE_INPUT_KEYS = {
+  exceededPercent: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  attenuationDb: true,
+  longerThanS: true,
+} satisfies Keys<OutageInput>;
 
 /** How a time out is made up. */
 export interface Outages {
@@ -56,7 +65,7 @@ export interface Outages {
  * ```
  */
 export function outages(input: OutageInput): Outages {
-  const given = object('input', input);
+  const given = knownOnly('input', input, OUTAGE_INPUT_KEYS);
   const percent = checkedPercent(given.exceededPercent);
   const outageHPerYear = (percent / 100) * YEAR_H;
   const worst = worstMonthPercent(percent);

@@ -1,6 +1,6 @@
 /** Fade distributions from the recommendations, in the shape that the link functions take. */
 
-import { object } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { sinDeg } from '../../numeric/angle.js';
 import {
   attenuationAtPercentDb,
@@ -9,12 +9,28 @@ import {
   percentTerms,
 } from '../../propagation/internal.js';
 import { rainExceedance } from '../../propagation/p618-14/exceedance.js';
-import { type RainPath, rainAttenuation } from '../../propagation/p618-14/rain.js';
+import { RAIN_PATH_KEYS, type RainPath, rainAttenuation } from '../../propagation/p618-14/rain.js';
 import { type TotalAttenuationInput, totalAttenuation } from '../../propagation/p618-14/total.js';
 import type { FadeDistribution } from './fade.js';
 
 /** A path as for `totalAttenuation`, without the percentage. */
 export type TotalPath = Omit<TotalAttenuationInput, 'exceededPercent'>;
+
+const TOTAL_PATH_KEYS = {
+  gasDb: true,
+  cloudDb: true,
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  frequencyGHz: true,
+  elevationDeg: true,
+  tiltDeg: true,
+  diameterM: true,
+  efficiencyRatio: true,
+  wetRefractivityNUnits: true,
+  turbulenceHeightM: true,
+} satisfies Keys<TotalPath>;
 
 /** Rain attenuation in dB against percent, from that at 0.01 %. */
 export function rainCurve(
@@ -69,7 +85,10 @@ export function risesDownTo(curve: (exceededPercent: number) => number, path: Ra
  * ```
  */
 export function rainFade(path: RainPath): FadeDistribution {
-  const { attenuation001Db } = rainAttenuation({ ...object('path', path), exceededPercent: 0.01 });
+  const { attenuation001Db } = rainAttenuation({
+    ...known('path', path, RAIN_PATH_KEYS),
+    exceededPercent: 0.01,
+  });
   const curve = rainCurve(attenuation001Db, path.latitudeDeg, path.elevationDeg);
   const least = risesDownTo(curve, path);
   return (exceededPercent) => ({ attenuationDb: curve(Math.max(least, exceededPercent)) });
@@ -105,7 +124,7 @@ export function rainFade(path: RainPath): FadeDistribution {
  * ```
  */
 export function totalFade(path: TotalPath): FadeDistribution {
-  const input = object('path', path);
+  const input = known('path', path, TOTAL_PATH_KEYS);
   const { attenuation001Db } = rainAttenuation({ ...input, exceededPercent: 0.01 });
   const curve = rainCurve(attenuation001Db, input.latitudeDeg, input.elevationDeg);
   const least = risesDownTo(curve, input);

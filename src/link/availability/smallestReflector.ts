@@ -2,11 +2,14 @@
 
 import { checkedDiameterM } from '../../antenna/internal.js';
 import { DomainError, inRange, object } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import type { LinkBudget } from '../budget/budgetOf.js';
 import { budgetOf } from '../budget/budgetOf.js';
 import type { Impairment } from '../budget/combine.js';
 import type { LinkBudgetInput } from '../budget/linkBudgetInput.js';
+import { LINK_BUDGET_INPUT_KEYS } from '../budget/linkBudgetInput.js';
 import { preparedLink } from '../budget/preparedLink.js';
+import { RECEIVING_TERMINAL_KEYS } from '../noise/receiver.js';
 import { checkedFade, checkedPercent, type FadeDistribution, fadeWeather } from './fade.js';
 
 /** Usual diameters of reflectors in metres, 0.45 to 7.3 (practice of the trade). */
@@ -37,6 +40,14 @@ export interface ReflectorTarget {
   /** Impairments that depend on the size, such as interference from neighbours; added to those of the link. */
   readonly impairmentsAt?: (diameterM: number) => readonly Impairment[];
 }
+
+const REFLECTOR_TARGET_KEYS = {
+  targetMarginDb: true,
+  diametersM: true,
+  fade: true,
+  exceededPercent: true,
+  impairmentsAt: true,
+} satisfies Keys<ReflectorTarget>;
 
 /** Outcome of {@link smallestReflector}. */
 export type SmallestReflector =
@@ -86,9 +97,13 @@ export function smallestReflector(
   link: LinkBudgetInput,
   target: ReflectorTarget = {},
 ): SmallestReflector {
-  const { receiver, impairments } = object('link', link);
-  const { antennaGainDbi: _dataSheet, ...terminal } = object('receiver', receiver);
-  const given = object('target', target);
+  const { receiver, impairments } = known('link', link, LINK_BUDGET_INPUT_KEYS);
+  const { antennaGainDbi: _dataSheet, ...terminal } = known(
+    'receiver',
+    receiver,
+    RECEIVING_TERMINAL_KEYS,
+  );
+  const given = knownOnly('target', target, REFLECTOR_TARGET_KEYS);
   const targetDb = inRange('targetMarginDb', given.targetMarginDb ?? 0, -50, 100);
   const fade = given.fade === undefined ? undefined : checkedFade(given.fade);
   const percent = checkedPercent(given.exceededPercent ?? 0.1);

@@ -1,9 +1,10 @@
 /** The whole question in one call: the budget, the fade of a percentage, the availability and the outages. */
 
-import { object } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import type { LinkBudget } from '../budget/budgetOf.js';
 import { linkBudget } from '../budget/linkBudget.js';
 import type { LinkBudgetInput } from '../budget/linkBudgetInput.js';
+import { DOWNLINK_KEYS, LINK_BUDGET_INPUT_KEYS } from '../budget/linkBudgetInput.js';
 import {
   type Availability,
   availabilityForMargin,
@@ -17,6 +18,19 @@ import { type TotalPath, totalFade } from './rainFades.js';
 /** A path through the weather of a place; frequency and antenna are those of the link. */
 export type WeatherPath = Omit<TotalPath, 'frequencyGHz' | 'diameterM' | 'efficiencyRatio'>;
 
+const WEATHER_PATH_KEYS = {
+  gasDb: true,
+  cloudDb: true,
+  latitudeDeg: true,
+  heightM: true,
+  rainHeightKm: true,
+  rainRate001MmPerH: true,
+  elevationDeg: true,
+  tiltDeg: true,
+  wetRefractivityNUnits: true,
+  turbulenceHeightM: true,
+} satisfies Keys<WeatherPath>;
+
 /** Input of {@link linkBudgetWithAvailability}. */
 export interface BudgetInWeather {
   /** The link; its clear attenuation is the path's gas where it is not given. */
@@ -26,6 +40,12 @@ export interface BudgetInWeather {
   /** Percent of an average year that may be lost, 0.0001 to 100; default 0.1. */
   readonly exceededPercent?: number;
 }
+
+const BUDGET_IN_WEATHER_KEYS = {
+  link: true,
+  path: true,
+  exceededPercent: true,
+} satisfies Keys<BudgetInWeather>;
 
 /** Outcome of {@link linkBudgetWithAvailability}. */
 export interface BudgetWithAvailability {
@@ -72,13 +92,13 @@ export interface BudgetWithAvailability {
  * ```
  */
 export function linkBudgetWithAvailability(input: BudgetInWeather): BudgetWithAvailability {
-  const { link: given, path, exceededPercent } = object('input', input);
+  const { link: given, path, exceededPercent } = knownOnly('input', input, BUDGET_IN_WEATHER_KEYS);
   const percent = checkedPercent(exceededPercent ?? 0.1);
-  const weather = object('path', path);
-  const { downlink, receiver } = object('link', given);
+  const weather = known('path', path, WEATHER_PATH_KEYS);
+  const { downlink, receiver } = known('link', given, LINK_BUDGET_INPUT_KEYS);
   const link: LinkBudgetInput = {
     ...given,
-    downlink: { clearAttenuationDb: weather.gasDb, ...object('downlink', downlink) },
+    downlink: { clearAttenuationDb: weather.gasDb, ...known('downlink', downlink, DOWNLINK_KEYS) },
   };
   const clear = linkBudget(link);
   const { frequencyGHz } = link.downlink;

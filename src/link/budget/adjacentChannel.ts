@@ -1,6 +1,7 @@
 /** Interference from a carrier in the next channel through the skirts of both filters. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { ratioToDb } from '../../numeric/decibel.js';
 import { gaussLegendre } from '../../numeric/gaussLegendre.js';
 import { checkedRate } from './carrierRatios.js';
@@ -12,6 +13,8 @@ export interface ChannelShape {
   /** Roll-off, 0.01 to 1: 0.35 for DVB-S; 0.35, 0.25 or 0.2 for DVB-S2; also 0.15, 0.1 or 0.05 for DVB-S2X. */
   readonly rollOffRatio: number;
 }
+
+const CHANNEL_SHAPE_KEYS = { symbolRateMBd: true, rollOffRatio: true } satisfies Keys<ChannelShape>;
 
 /** Outcome of {@link adjacentChannel}. */
 export type AdjacentChannel =
@@ -28,7 +31,7 @@ export type AdjacentChannel =
     };
 
 function checkedShape(path: string, shape: ChannelShape): ChannelShape {
-  const { symbolRateMBd, rollOffRatio } = object(path, shape);
+  const { symbolRateMBd, rollOffRatio } = known(path, shape, CHANNEL_SHAPE_KEYS);
   return {
     symbolRateMBd: checkedRate(`${path}.symbolRateMBd`, symbolRateMBd),
     rollOffRatio: inRange(
@@ -66,6 +69,13 @@ function raisedCosine({ symbolRateMBd, rollOffRatio }: ChannelShape, offsetMHz: 
   return 0.5 * (1 + Math.cos((Math.PI * (x - (1 - rollOffRatio))) / (2 * rollOffRatio)));
 }
 
+const ADJACENT_CHANNEL_INPUT_KEYS = {
+  wanted: true,
+  other: true,
+  spacingMHz: true,
+  otherLessWantedDb: true,
+} satisfies Keys<Parameters<typeof adjacentChannel>[0]>;
+
 /**
  * Carrier over interference from one carrier beside the wanted one, both with root-raised-cosine filters.
  *
@@ -91,7 +101,7 @@ export function adjacentChannel(input: {
   readonly spacingMHz: number;
   readonly otherLessWantedDb?: number;
 }): AdjacentChannel {
-  const given = object('input', input);
+  const given = knownOnly('input', input, ADJACENT_CHANNEL_INPUT_KEYS);
   const wanted = checkedShape('wanted', given.wanted);
   const other = checkedShape('other', given.other);
   const spacing = Math.abs(inRange('spacingMHz', given.spacingMHz, -1e5, 1e5));

@@ -1,6 +1,7 @@
 /** The four ways of stating a carrier against noise, and their conversion. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known as knownFields } from '../../keys.js';
 import { ratioToDb } from '../../numeric/decibel.js';
 
 /** Which ratio is known. */
@@ -9,6 +10,13 @@ export type KnownRatio =
   | { /** Carrier over noise in the noise bandwidth, in dB. */ readonly carrierToNoiseDb: number }
   | { /** Energy per symbol over noise density in dB. */ readonly esN0Db: number }
   | { /** Energy per useful bit over noise density in dB. */ readonly ebN0Db: number };
+
+const KNOWN_RATIO_KEYS = {
+  carrierToNoiseDensityDbHz: true,
+  carrierToNoiseDb: true,
+  esN0Db: true,
+  ebN0Db: true,
+} satisfies Keys<KnownRatio>;
 
 /** What the conversion needs besides the ratio. */
 export interface CarrierShape {
@@ -19,6 +27,12 @@ export interface CarrierShape {
   /** Noise bandwidth in MHz, 1e-6 to 1e4; default the symbol rate, in which C/N equals Es/N0. */
   readonly noiseBandwidthMHz?: number;
 }
+
+const CARRIER_SHAPE_KEYS = {
+  symbolRateMBd: true,
+  bitsPerSymbol: true,
+  noiseBandwidthMHz: true,
+} satisfies Keys<CarrierShape>;
 
 /** One ratio in its four forms. */
 export interface CarrierRatios {
@@ -54,12 +68,12 @@ export function checkedRate(parameter: string, value: number): number {
  * ```
  */
 export function carrierRatios(known: KnownRatio, carrier: CarrierShape): CarrierRatios {
-  const shape = object('carrier', carrier);
+  const shape = knownFields('carrier', carrier, CARRIER_SHAPE_KEYS);
   const symbolRateDb = ratioToDb(checkedRate('symbolRateMBd', shape.symbolRateMBd) * 1e6);
   const bitsDb = ratioToDb(inRange('bitsPerSymbol', shape.bitsPerSymbol, 0.001, 20));
   const bandwidthMHz = shape.noiseBandwidthMHz ?? shape.symbolRateMBd;
   const bandwidthDb = ratioToDb(checkedRate('noiseBandwidthMHz', bandwidthMHz) * 1e6);
-  const given: Partial<CarrierRatios> = object('known', known);
+  const given: Partial<CarrierRatios> = knownFields('known', known, KNOWN_RATIO_KEYS);
   const named = (
     ['carrierToNoiseDensityDbHz', 'carrierToNoiseDb', 'esN0Db', 'ebN0Db'] as const
   ).filter((name) => given[name] !== undefined);

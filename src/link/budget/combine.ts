@@ -1,6 +1,7 @@
 /** Several causes of noise on one carrier: their ratios add as reciprocals. */
 
 import { DomainError, inRange, object } from '../../errors.js';
+import type { Keys } from '../../keys.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
 
 /** A further cause of noise or interference on the carrier. */
@@ -10,6 +11,11 @@ export interface Impairment {
   /** Carrier over this cause alone, in dB, in the bandwidth of the ratio it is combined with. */
   readonly carrierToImpairmentDb: number;
 }
+
+export const IMPAIRMENT_KEYS = {
+  name: true,
+  carrierToImpairmentDb: true,
+} satisfies Keys<Impairment>;
 
 /** Ratio of a carrier to the sum of causes, from its ratio to each alone, all above -400 dB; no checks. */
 export function combinedDb(ratiosDb: readonly number[]): number {

@@ -1,6 +1,7 @@
 /** Two budgets side by side, and what makes the difference between their margins. */
 
 import { object } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import type { BudgetTerm, BudgetUnit } from './term.js';
 
 /** One line of two budgets. */
@@ -27,6 +28,14 @@ export interface BudgetComparison {
   readonly differenceDb: number;
 }
 
+const COMPARE_BUDGETS_SECOND_KEYS = { terms: true } satisfies Keys<
+  Parameters<typeof compareBudgets>[1]
+>;
+
+const COMPARE_BUDGETS_FIRST_KEYS = { terms: true } satisfies Keys<
+  Parameters<typeof compareBudgets>[0]
+>;
+
 /**
  * Difference of two budgets, line by line; the lines add up to the difference of their margins.
  *
@@ -52,8 +61,8 @@ export function compareBudgets(
   first: { readonly terms: readonly BudgetTerm[] },
   second: { readonly terms: readonly BudgetTerm[] },
 ): BudgetComparison {
-  const a = object('first.terms', object('first', first).terms);
-  const b = object('second.terms', object('second', second).terms);
+  const a = object('first.terms', known('first', first, COMPARE_BUDGETS_FIRST_KEYS).terms);
+  const b = object('second.terms', known('second', second, COMPARE_BUDGETS_SECOND_KEYS).terms);
   const names = [...new Set([...a, ...b].map(({ name }) => name))];
   const sum = (terms: readonly BudgetTerm[], name: string): number =>
     terms.reduce((total, term) => (term.name === name ? total + term.contributionDb : total), 0);

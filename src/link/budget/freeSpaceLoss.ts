@@ -2,7 +2,8 @@
 
 import { checkedFrequencyGHz } from '../../antenna/internal.js';
 import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { ratioToDb } from '../../numeric/decibel.js';
 
 /** Loss at 1 GHz and 1 km: 20 log10(4 pi 1e12 / c) = 92.4478 dB. */
@@ -19,6 +20,10 @@ export interface FreeSpaceLoss {
   /** The sum: positive, to be subtracted. */
   readonly lossDb: number;
 }
+
+const FREE_SPACE_LOSS_PATH_KEYS = { frequencyGHz: true, slantRangeKm: true } satisfies Keys<
+  Parameters<typeof freeSpaceLoss>[0]
+>;
 
 /**
  * Free-space loss between isotropic antennas: (4 pi d / wavelength)^2 in decibels.
@@ -38,7 +43,7 @@ export function freeSpaceLoss(path: {
   readonly frequencyGHz: number;
   readonly slantRangeKm: number;
 }): FreeSpaceLoss {
-  const input = object('path', path);
+  const input = known('path', path, FREE_SPACE_LOSS_PATH_KEYS);
   const frequencyTermDb = 2 * ratioToDb(checkedFrequencyGHz(input.frequencyGHz));
   const distanceTermDb = 2 * ratioToDb(checkedRangeKm(input.slantRangeKm));
   return {

@@ -4,6 +4,7 @@ import { checkedLossDb } from '../../antenna/internal.js';
 import { patternGain } from '../../antenna/patterns/pattern.js';
 import type { AntennaPattern } from '../../antenna/patterns/patternTypes.js';
 import { DomainError, inRange, object } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { combinedDb } from './combine.js';
 
 /** A satellite beside the wanted one that sends in the same band. */
@@ -15,6 +16,12 @@ export interface Neighbour {
   /** How much the other polarization helps in dB, 0 or more; default 0 (same polarization). */
   readonly polarizationIsolationDb?: number;
 }
+
+const NEIGHBOUR_KEYS = {
+  separationDeg: true,
+  eirpDensityDbwPerMHz: true,
+  polarizationIsolationDb: true,
+} satisfies Keys<Neighbour>;
 
 /** Input of {@link adjacentSatellites}. */
 export interface AdjacentSatellitesInput {
@@ -29,6 +36,14 @@ export interface AdjacentSatellitesInput {
   /** Pointing error towards the neighbours in degrees, 0 to 5, taken off each separation; default 0. */
   readonly pointingOffsetDeg?: number;
 }
+
+const ADJACENT_SATELLITES_INPUT_KEYS = {
+  pattern: true,
+  wantedGainDbi: true,
+  eirpDensityDbwPerMHz: true,
+  neighbours: true,
+  pointingOffsetDeg: true,
+} satisfies Keys<AdjacentSatellitesInput>;
 
 /** Interference of one neighbour. */
 export interface NeighbourInterference {
@@ -80,7 +95,7 @@ export type AdjacentSatellites =
  * ```
  */
 export function adjacentSatellites(input: AdjacentSatellitesInput): AdjacentSatellites {
-  const { neighbours, ...rest } = object('input', input);
+  const { neighbours, ...rest } = knownOnly('input', input, ADJACENT_SATELLITES_INPUT_KEYS);
   if (!(object('neighbours', neighbours).length > 0))
     throw new DomainError({
       code: 'empty',
@@ -95,7 +110,7 @@ export function adjacentSatellites(input: AdjacentSatellitesInput): AdjacentSate
   const list: NeighbourInterference[] = [];
   for (let index = 0; index < neighbours.length; index++) {
     const name = `neighbours[${index}]`;
-    const neighbour = object(name, neighbours[index] as Neighbour);
+    const neighbour = known(name, neighbours[index] as Neighbour, NEIGHBOUR_KEYS);
     const separationDeg = inRange(`${name}.separationDeg`, neighbour.separationDeg, 1e-6, 180);
     const offAxisDeg = Math.max(0, separationDeg - offsetDeg);
     const density = inRange(
@@ -130,6 +145,11 @@ export function adjacentSatellites(input: AdjacentSatellitesInput): AdjacentSate
   };
 }
 
+const CROSS_POLAR_INTERFERENCE_INPUT_KEYS = {
+  isolationsDb: true,
+  wantedLessOtherDb: true,
+} satisfies Keys<Parameters<typeof crossPolarInterference>[0]>;
+
 /**
  * Carrier over interference in dB from the other polarization of the same satellite: isolation of satellite, air and
  * antenna combined as powers, plus what the wanted carrier is stronger.
@@ -149,7 +169,11 @@ export function crossPolarInterference(input: {
   readonly isolationsDb: readonly number[];
   readonly wantedLessOtherDb?: number;
 }): number {
-  const { isolationsDb, wantedLessOtherDb } = object('input', input);
+  const { isolationsDb, wantedLessOtherDb } = knownOnly(
+    'input',
+    input,
+    CROSS_POLAR_INTERFERENCE_INPUT_KEYS,
+  );
   if (!(object('isolationsDb', isolationsDb).length > 0))
     throw new DomainError({
       code: 'empty',

@@ -1,5 +1,6 @@
 /** What a link budget is made from. */
 
+import type { Keys } from '../../keys.js';
 import type { ModeThreshold } from '../modes/mode.js';
 import type { ReceivingTerminal } from '../noise/receiver.js';
 import type { Impairment } from './combine.js';
@@ -13,6 +14,12 @@ export interface Carrier {
   /** What a real receiver needs more than the ideal threshold, in dB, 0 or more; default 0. */
   readonly implementationLossDb?: number;
 }
+
+export const CARRIER_KEYS = {
+  symbolRateMBd: true,
+  mode: true,
+  implementationLossDb: true,
+} satisfies Keys<Carrier>;
 
 /** The way down from the satellite. */
 export interface Downlink {
@@ -34,6 +41,17 @@ export interface Downlink {
   readonly meanRadiatingTemperatureK?: number;
 }
 
+export const DOWNLINK_KEYS = {
+  eirpDbw: true,
+  frequencyGHz: true,
+  slantRangeKm: true,
+  clearAttenuationDb: true,
+  rainDb: true,
+  scintillationDb: true,
+  otherLossDb: true,
+  meanRadiatingTemperatureK: true,
+} satisfies Keys<Downlink>;
+
 /** Input of {@link linkBudget}. */
 export interface LinkBudgetInput {
   /** The carrier. */
@@ -45,3 +63,10 @@ export interface LinkBudgetInput {
   /** Uplink noise, intermodulation, interference: carrier over each, in dB in the symbol-rate bandwidth. Default none. */
   readonly impairments?: readonly Impairment[];
 }
+
+export const LINK_BUDGET_INPUT_KEYS = {
+  carrier: true,
+  downlink: true,
+  receiver: true,
+  impairments: true,
+} satisfies Keys<LinkBudgetInput>;

@@ -3,6 +3,7 @@
 import { checkedLossDb } from '../../antenna/internal.js';
 import { BOLTZMANN_DBW_PER_K_HZ } from '../../constants.js';
 import { inRange, object } from '../../errors.js';
+import { known } from '../../keys.js';
 import { ratioToDb } from '../../numeric/decibel.js';
 import { checkedMode, type ModeThreshold } from '../modes/mode.js';
 import { antennaNoiseTerms } from '../noise/antennaNoise.js';
@@ -10,9 +11,10 @@ import { checkedSystemNoiseK } from '../noise/figureOfMerit.js';
 import { type ReceiverTerms, receiverTerms } from '../noise/receiver.js';
 import { systemNoiseTerms } from '../noise/systemNoise.js';
 import { checkedRate } from './carrierRatios.js';
-import { combinedDb } from './combine.js';
+import { combinedDb, IMPAIRMENT_KEYS } from './combine.js';
 import { freeSpaceLoss } from './freeSpaceLoss.js';
 import type { LinkBudgetInput } from './linkBudgetInput.js';
+import { CARRIER_KEYS, DOWNLINK_KEYS, LINK_BUDGET_INPUT_KEYS } from './linkBudgetInput.js';
 
 /** What weather does to a path, in dB. */
 export interface Weather {
@@ -42,9 +44,9 @@ export interface PreparedLink {
 
 /** Checks a link's input, once. */
 export function preparedLink(link: LinkBudgetInput): PreparedLink {
-  const { carrier, downlink, receiver, impairments } = object('link', link);
-  const { symbolRateMBd, mode, implementationLossDb } = object('carrier', carrier);
-  const path = object('downlink', downlink);
+  const { carrier, downlink, receiver, impairments } = known('link', link, LINK_BUDGET_INPUT_KEYS);
+  const { symbolRateMBd, mode, implementationLossDb } = known('carrier', carrier, CARRIER_KEYS);
+  const path = known('downlink', downlink, DOWNLINK_KEYS);
   const causes = object('impairments', impairments ?? []);
   return {
     symbolRateDb: ratioToDb(checkedRate('symbolRateMBd', symbolRateMBd) * 1e6),
@@ -55,7 +57,9 @@ export function preparedLink(link: LinkBudgetInput): PreparedLink {
     otherDb: checkedLossDb('otherLossDb', path.otherLossDb ?? 0),
     mediumK: inRange('meanRadiatingTemperatureK', path.meanRadiatingTemperatureK ?? 275, 100, 350),
     terminal: receiverTerms(receiver, path.frequencyGHz),
-    impairmentNames: causes.map((cause, index) => object(`impairments[${index}]`, cause).name),
+    impairmentNames: causes.map(
+      (cause, index) => known(`impairments[${index}]`, cause, IMPAIRMENT_KEYS).name,
+    ),
     impairmentsDb: causes.map(({ carrierToImpairmentDb }, index) =>
       inRange(`impairments[${index}].carrierToImpairmentDb`, carrierToImpairmentDb, -400, 400),
     ),

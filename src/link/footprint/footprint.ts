@@ -1,6 +1,7 @@
 /** EIRP or G/T of a satellite at a place, from the contours of its footprint. */
 
 import { DomainError, finite, inRange, object } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { type Footprint, footprintLevels, type Level } from './geoJson.js';
 import { insidePolygon, type Place, placeDistanceDeg, ringDistanceDeg } from './ringGeometry.js';
 
@@ -11,6 +12,11 @@ export interface FootprintPlace {
   /** Longitude in degrees, east positive, any turn. */
   readonly longitudeDeg: number;
 }
+
+const FOOTPRINT_PLACE_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+} satisfies Keys<FootprintPlace>;
 
 /** Outcome of {@link footprintLevel}; levels in the decibel unit of the footprint's property. */
 export type FootprintLevel =
@@ -82,7 +88,7 @@ function levelAt(levels: readonly Level[], place: Place): FootprintLevel {
 }
 
 function checkedPlace(place: FootprintPlace, index?: number): Place {
-  const { latitudeDeg, longitudeDeg } = object('place', place);
+  const { latitudeDeg, longitudeDeg } = known('place', place, FOOTPRINT_PLACE_KEYS);
   const slip = 'were latitude and longitude swapped?';
   return {
     latitudeDeg: inRange('latitudeDeg', latitudeDeg, -90, 90, slip, index),
@@ -133,6 +139,12 @@ export function footprintLevel(
   return levelAt(footprintLevels(footprint, where.property ?? 'eirpDbw'), place);
 }
 
+const FOOTPRINT_LEVELS_AT_PLACES_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  property: true,
+} satisfies Keys<Parameters<typeof footprintLevelsAt>[1]>;
+
 /**
  * Levels of a footprint at many places; the footprint is read once.
  *
@@ -162,7 +174,11 @@ export function footprintLevelsAt(
     readonly longitudeDeg: ArrayLike<number>;
   } & FootprintOptions,
 ): FootprintLevel[] {
-  const { latitudeDeg, longitudeDeg, property } = object('places', places);
+  const { latitudeDeg, longitudeDeg, property } = known(
+    'places',
+    places,
+    FOOTPRINT_LEVELS_AT_PLACES_KEYS,
+  );
   const levels = footprintLevels(footprint, property ?? 'eirpDbw');
   const { length } = object('latitudeDeg', latitudeDeg);
   if (object('longitudeDeg', longitudeDeg).length !== length)

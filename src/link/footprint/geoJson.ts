@@ -1,6 +1,7 @@
 /** Contours as RFC 7946 writes them, read into rings; own type, since a map needs more of GeoJSON than a contour. */
 
 import { DomainError, inRange, object } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 
 /** A position: longitude first, then latitude, in degrees; a height may follow. */
 export type Position = readonly number[];
@@ -16,6 +17,8 @@ export type ContourGeometry =
   | { readonly type: 'MultiLineString'; readonly coordinates: readonly (readonly Position[])[] }
   | { readonly type: 'Point'; readonly coordinates: Position };
 
+const CONTOUR_GEOMETRY_KEYS = { type: true, coordinates: true } satisfies Keys<ContourGeometry>;
+
 /** A contour: its geometry and its level. */
 export interface ContourFeature {
   readonly type: 'Feature';
@@ -25,11 +28,19 @@ export interface ContourFeature {
   readonly properties: Readonly<Record<string, unknown>> | null;
 }
 
+const CONTOUR_FEATURE_KEYS = {
+  type: true,
+  geometry: true,
+  properties: true,
+} satisfies Keys<ContourFeature>;
+
 /** A footprint: contours in any order. */
 export interface Footprint {
   readonly type: 'FeatureCollection';
   readonly features: readonly ContourFeature[];
 }
+
+const FOOTPRINT_KEYS = { type: true, features: true } satisfies Keys<Footprint>;
 
 /** A ring with its longitudes unwrapped, so that neighbours never differ by more than half a turn (or by a whole one, as written). */
 export interface Ring {
@@ -81,7 +92,7 @@ function ring(path: string, given: readonly Position[]): Ring {
 
 /** Reads a footprint into its levels, lowest first. */
 export function footprintLevels(footprint: Footprint, property: string): Level[] {
-  const { type, features } = object('footprint', footprint);
+  const { type, features } = known('footprint', footprint, FOOTPRINT_KEYS);
   if (type !== 'FeatureCollection' || !Array.isArray(features))
     return malformed('footprint', footprint, 'a GeoJSON FeatureCollection');
   if (features.length === 0)
@@ -94,7 +105,7 @@ export function footprintLevels(footprint: Footprint, property: string): Level[]
   const levels = new Map<number, { polygons: Ring[][]; peaks: Level['peaks'][number][] }>();
   features.forEach((feature: ContourFeature, index) => {
     const path = `footprint.features[${index}]`;
-    const { geometry, properties } = object(path, feature);
+    const { geometry, properties } = known(path, feature, CONTOUR_FEATURE_KEYS);
     const level = inRange(
       `${path}.properties.${property}`,
       object(`${path}.properties`, properties)?.[property] as number,
@@ -104,7 +115,7 @@ export function footprintLevels(footprint: Footprint, property: string): Level[]
     const entry = levels.get(level) ?? { polygons: [], peaks: [] };
     levels.set(level, entry);
     const at = `${path}.geometry.coordinates`;
-    const shape = object(`${path}.geometry`, geometry);
+    const shape = known(`${path}.geometry`, geometry, CONTOUR_GEOMETRY_KEYS);
     const list = object(at, shape.coordinates) as readonly unknown[];
     const polygon = (rings: readonly (readonly Position[])[], where: string): void => {
       if (!Array.isArray(rings) || rings.length === 0) malformed(where, rings, 'at least one ring');

@@ -1,7 +1,9 @@
 /** The modes of the broadcast standards, by standard and by name. */
 
-import { object, oneOf } from '../../errors.js';
+import { oneOf } from '../../errors.js';
+import { known } from '../../keys.js';
 import type { DvbMode, DvbStandard } from './mode.js';
+import { DVB_MODE_KEYS } from './mode.js';
 import { DVB_S_MODES } from './modesDvbS.js';
 import { DVB_S2_MODES, slotsOf } from './modesDvbS2.js';
 import { DVB_S2X_MODES } from './modesDvbS2x.js';
@@ -67,7 +69,7 @@ export function dvbMode(standard: DvbStandard, name: string): DvbMode {
  * ```
  */
 export function modeWithPilots(mode: DvbMode): DvbMode {
-  oneOf('standard', object('mode', mode).standard, ['DVB-S2', 'DVB-S2X']);
+  oneOf('standard', known('mode', mode, DVB_MODE_KEYS).standard, ['DVB-S2', 'DVB-S2X']);
   const slots = slotsOf(mode.modulation);
   const symbols = 90 * (slots + 1);
   const pilots = 36 * Math.floor((slots - 1) / 16);

@@ -1,6 +1,7 @@
 /** What a transmission mode asks of the link. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 
 /** A mode as the link needs it: what it must have, what it carries. */
 export interface ModeThreshold {
@@ -9,6 +10,8 @@ export interface ModeThreshold {
   /** Useful bits per symbol, above 0. */
   readonly bitsPerSymbol: number;
 }
+
+const MODE_THRESHOLD_KEYS = { esN0Db: true, bitsPerSymbol: true } satisfies Keys<ModeThreshold>;
 
 /** Standard of a mode. */
 export type DvbStandard = 'DVB-S' | 'DVB-S2' | 'DVB-S2X' | 'DVB-S2X VL-SNR';
@@ -35,9 +38,20 @@ export interface DvbMode extends ModeThreshold {
   readonly status: ThresholdStatus;
 }
 
+export const DVB_MODE_KEYS = {
+  standard: true,
+  name: true,
+  modulation: true,
+  codeRate: true,
+  saturatedRatioDb: true,
+  status: true,
+  esN0Db: true,
+  bitsPerSymbol: true,
+} satisfies Keys<DvbMode>;
+
 /** Returns the mode with its numbers in their intervals, otherwise throws. */
 export function checkedMode(mode: ModeThreshold, path = 'mode'): ModeThreshold {
-  const { esN0Db, bitsPerSymbol } = object(path, mode);
+  const { esN0Db, bitsPerSymbol } = known(path, mode, MODE_THRESHOLD_KEYS);
   return {
     esN0Db: inRange(`${path}.esN0Db`, esN0Db, -50, 60),
     bitsPerSymbol: inRange(`${path}.bitsPerSymbol`, bitsPerSymbol, 0.001, 20),

@@ -2,7 +2,8 @@
 
 import { checkedLossDb } from '../../antenna/internal.js';
 import { COSMIC_BACKGROUND_K } from '../../constants.js';
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { dbToRatio } from '../../numeric/decibel.js';
 
 /** Input of {@link antennaNoise}. */
@@ -19,6 +20,13 @@ export interface AntennaNoiseInput {
   /** Temperature of the ground in kelvin, 0 to 350; default 290. */
   readonly groundTemperatureK?: number;
 }
+
+const ANTENNA_NOISE_INPUT_KEYS = {
+  absorptionDb: true,
+  meanRadiatingTemperatureK: true,
+  groundShareRatio: true,
+  groundTemperatureK: true,
+} satisfies Keys<AntennaNoiseInput>;
 
 /** Antenna noise with its terms in the order of the hand calculation. */
 export interface AntennaNoise {
@@ -50,7 +58,7 @@ export interface AntennaNoise {
  * ```
  */
 export function antennaNoise(antenna: AntennaNoiseInput): AntennaNoise {
-  const input = object('antenna', antenna);
+  const input = knownOnly('antenna', antenna, ANTENNA_NOISE_INPUT_KEYS);
   const absorptionDb = checkedLossDb('absorptionDb', input.absorptionDb);
   const mediumK = inRange(
     'meanRadiatingTemperatureK',

@@ -2,7 +2,8 @@
 
 import { patternGain, patternSegments } from '../../antenna/patterns/pattern.js';
 import type { AntennaPattern } from '../../antenna/patterns/patternTypes.js';
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { cosDeg, RADIANS_PER_DEGREE, sinDeg } from '../../numeric/angle.js';
 import { dbToRatio } from '../../numeric/decibel.js';
 import { gaussLegendre } from '../../numeric/gaussLegendre.js';
@@ -19,6 +20,12 @@ export interface GroundShareInput {
    */
   readonly lobesBelowPatternDb?: number;
 }
+
+const GROUND_SHARE_INPUT_KEYS = {
+  pattern: true,
+  elevationDeg: true,
+  lobesBelowPatternDb: true,
+} satisfies Keys<GroundShareInput>;
 
 /** Where long stretches are divided: a side lobe that falls with the logarithm changes much over an octave. */
 const OCTAVES = [0.25, 0.5, 1, 2, 4, 8, 16, 32, 64, 128];
@@ -52,7 +59,11 @@ function belowHorizon(offAxisDeg: number, elevationDeg: number): number {
  * ```
  */
 export function groundShare(input: GroundShareInput): number {
-  const { pattern, elevationDeg, lobesBelowPatternDb } = object('input', input);
+  const { pattern, elevationDeg, lobesBelowPatternDb } = knownOnly(
+    'input',
+    input,
+    GROUND_SHARE_INPUT_KEYS,
+  );
   const elevation = inRange('elevationDeg', elevationDeg, 0, 90);
   const belowDb = inRange('lobesBelowPatternDb', lobesBelowPatternDb ?? 3, 0, 20);
   let share = 0;

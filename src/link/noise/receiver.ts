@@ -3,7 +3,8 @@
 import { halfPowerBeamwidth } from '../../antenna/beamwidth.js';
 import { type AntennaGain, antennaGain } from '../../antenna/gain.js';
 import { checkedLossDb } from '../../antenna/internal.js';
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import { noiseFigureToTemperature } from './systemNoise.js';
 
@@ -37,6 +38,22 @@ export interface ReceivingTerminal {
   readonly groundTemperatureK?: number;
 }
 
+export const RECEIVING_TERMINAL_KEYS = {
+  diameterM: true,
+  efficiencyRatio: true,
+  surfaceErrorMm: true,
+  antennaGainDbi: true,
+  pointingOffsetDeg: true,
+  pointingLossDb: true,
+  polarizationLossDb: true,
+  feedLossDb: true,
+  feedTemperatureK: true,
+  noiseFigureDb: true,
+  backEndNoiseK: true,
+  groundShareRatio: true,
+  groundTemperatureK: true,
+} satisfies Keys<ReceivingTerminal>;
+
 /** What the budget takes from a terminal. */
 export interface ReceiverTerms {
   readonly antennaGainDbi: number;
@@ -51,7 +68,7 @@ export interface ReceiverTerms {
 
 /** The terminal's checked figures at a frequency. */
 export function receiverTerms(receiver: ReceivingTerminal, frequencyGHz: number): ReceiverTerms {
-  const input = object('receiver', receiver);
+  const input = known('receiver', receiver, RECEIVING_TERMINAL_KEYS);
   const { diameterM } = input;
   const gain: Pick<AntennaGain, 'gainDbi'> =
     input.antennaGainDbi === undefined

@@ -3,6 +3,7 @@
 import { checkedLossDb } from '../../antenna/internal.js';
 import { REFERENCE_TEMPERATURE_K } from '../../constants.js';
 import { DomainError, finite, inRange, object } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
 
 /**
@@ -45,6 +46,8 @@ export interface NoiseStage {
   readonly gainDb: number;
 }
 
+const NOISE_STAGE_KEYS = { noiseTemperatureK: true, gainDb: true } satisfies Keys<NoiseStage>;
+
 /**
  * Noise temperature in kelvin of stages in a row, at the input of the first (Friis):
  * T1 + T2 / G1 + T3 / (G1 G2) + ...
@@ -76,7 +79,7 @@ export function cascadeNoise(stages: readonly NoiseStage[]): number {
   let gainRatio = 1;
   stages.forEach((stage, index) => {
     const path = `stages[${index}]`;
-    const { noiseTemperatureK, gainDb } = object(path, stage);
+    const { noiseTemperatureK, gainDb } = known(path, stage, NOISE_STAGE_KEYS);
     temperatureK += inRange(`${path}.noiseTemperatureK`, noiseTemperatureK, 0, 1e9) / gainRatio;
     gainRatio *= dbToRatio(inRange(`${path}.gainDb`, gainDb, -200, 200));
   });
@@ -94,6 +97,13 @@ export interface SystemNoiseInput {
   /** Noise temperature in kelvin of all from the amplifier's input on, 0 to 1e6: see {@link cascadeNoise}. */
   readonly receiverNoiseK: number;
 }
+
+const SYSTEM_NOISE_INPUT_KEYS = {
+  antennaNoiseK: true,
+  feedLossDb: true,
+  feedTemperatureK: true,
+  receiverNoiseK: true,
+} satisfies Keys<SystemNoiseInput>;
 
 /** System noise at the amplifier's input with its terms in the order of the hand calculation. */
 export interface SystemNoise {
@@ -121,7 +131,7 @@ export interface SystemNoise {
  * ```
  */
 export function systemNoise(chain: SystemNoiseInput): SystemNoise {
-  const input = object('chain', chain);
+  const input = knownOnly('chain', chain, SYSTEM_NOISE_INPUT_KEYS);
   return systemNoiseTerms(
     inRange('antennaNoiseK', input.antennaNoiseK, 0, 1e6),
     checkedLossDb('feedLossDb', input.feedLossDb ?? 0),

@@ -2,7 +2,8 @@
 
 import { checkedFrequencyGHz, checkedLossDb } from '../../antenna/internal.js';
 import { BOLTZMANN_DBW_PER_K_HZ } from '../../constants.js';
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { isotropicAreaDb } from '../budget/freeSpaceLoss.js';
 import { runningTerms } from '../budget/term.js';
 import { checkedFlux, type UplinkBudget } from './uplink.js';
@@ -20,6 +21,14 @@ export interface DrivenUplink {
   /** Loss in the satellite's receiver feed in dB, 0 or more, where the figure of merit leaves it out; default 0. */
   readonly feedLossDb?: number;
 }
+
+const DRIVEN_UPLINK_KEYS = {
+  saturationFluxDensityDbwPerM2: true,
+  inputBackOffDb: true,
+  frequencyGHz: true,
+  figureOfMeritDbPerK: true,
+  feedLossDb: true,
+} satisfies Keys<DrivenUplink>;
 
 /**
  * Uplink carrier over noise density from the transponder's side: saturation flux density less back-off, times
@@ -42,7 +51,7 @@ export interface DrivenUplink {
  * ```
  */
 export function drivenUplink(uplink: DrivenUplink): UplinkBudget {
-  const input = object('uplink', uplink);
+  const input = knownOnly('uplink', uplink, DRIVEN_UPLINK_KEYS);
   const saturationDb = checkedFlux(input.saturationFluxDensityDbwPerM2);
   const backOffDb = checkedLossDb('inputBackOffDb', input.inputBackOffDb);
   const merit = inRange('figureOfMeritDbPerK', input.figureOfMeritDbPerK, -60, 60);

@@ -1,7 +1,8 @@
 /** What an earth station sends: its EIRP, and the EIRP that a flux density at the satellite asks for. */
 
 import { checkedLossDb } from '../../antenna/internal.js';
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { checkedRangeKm } from '../budget/freeSpaceLoss.js';
 import { type BudgetTerm, runningTerms } from '../budget/term.js';
 import { checkedFlux } from './uplink.js';
@@ -19,6 +20,14 @@ export interface SendingStation {
   /** Pointing loss in dB, 0 or more; default 0. */
   readonly pointingLossDb?: number;
 }
+
+const SENDING_STATION_KEYS = {
+  saturatedPowerW: true,
+  outputBackOffDb: true,
+  feedLossDb: true,
+  antennaGainDbi: true,
+  pointingLossDb: true,
+} satisfies Keys<SendingStation>;
 
 /** EIRP with its lines. */
 export interface StationEirp {
@@ -41,7 +50,7 @@ export interface StationEirp {
  * ```
  */
 export function stationEirp(station: SendingStation): StationEirp {
-  const input = object('station', station);
+  const input = known('station', station, SENDING_STATION_KEYS);
   const powerW = inRange('saturatedPowerW', input.saturatedPowerW, 1e-9, 1e6, 'is it in watts?');
   const backOffDb = checkedLossDb('outputBackOffDb', input.outputBackOffDb ?? 0);
   const feedDb = checkedLossDb('feedLossDb', input.feedLossDb ?? 0);
@@ -56,6 +65,12 @@ export function stationEirp(station: SendingStation): StationEirp {
   ]);
   return { terms, eirpDbw: terms[4]?.runningDb ?? 0 };
 }
+
+const EIRP_FOR_FLUX_PATH_KEYS = {
+  fluxDensityDbwPerM2: true,
+  slantRangeKm: true,
+  lossDb: true,
+} satisfies Keys<Parameters<typeof eirpForFlux>[0]>;
 
 /**
  * EIRP in dBW that an earth station needs to bring a flux density to a satellite.
@@ -75,7 +90,7 @@ export function eirpForFlux(path: {
   readonly slantRangeKm: number;
   readonly lossDb?: number;
 }): number {
-  const input = object('path', path);
+  const input = known('path', path, EIRP_FOR_FLUX_PATH_KEYS);
   const fluxDb = checkedFlux(input.fluxDensityDbwPerM2, 'fluxDensityDbwPerM2');
   const rangeM = checkedRangeKm(input.slantRangeKm) * 1000;
   const lossDb = checkedLossDb('lossDb', input.lossDb ?? 0);

@@ -1,12 +1,14 @@
 /** A link through a transparent satellite: up, through the transponder, down. */
 
 import { inRange, object } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { ratioToDb } from '../../numeric/decibel.js';
 import type { LinkBudget } from '../budget/budgetOf.js';
 import { checkedRate } from '../budget/carrierRatios.js';
 import type { Impairment } from '../budget/combine.js';
 import { linkBudget } from '../budget/linkBudget.js';
 import type { Downlink, LinkBudgetInput } from '../budget/linkBudgetInput.js';
+import { CARRIER_KEYS } from '../budget/linkBudgetInput.js';
 import { type Transponder, type TransponderState, transponderState } from './transponder.js';
 import { type Uplink, type UplinkBudget, uplinkBudget } from './uplink.js';
 
@@ -19,6 +21,15 @@ export interface TransparentLinkInput extends Omit<LinkBudgetInput, 'downlink'> 
   /** The way down, without the EIRP, which follows. */
   readonly downlink: Omit<Downlink, 'eirpDbw'>;
 }
+
+const TRANSPARENT_LINK_INPUT_KEYS = {
+  uplink: true,
+  transponder: true,
+  downlink: true,
+  carrier: true,
+  receiver: true,
+  impairments: true,
+} satisfies Keys<TransparentLinkInput>;
 
 /** Outcome of {@link transparentLink}. */
 export interface TransparentLink {
@@ -36,12 +47,12 @@ export function asOneWay(link: TransparentLinkInput): {
   readonly transponder: TransponderState;
   readonly oneWay: LinkBudgetInput;
 } {
-  const input = object('link', link);
+  const input = known('link', link, TRANSPARENT_LINK_INPUT_KEYS);
   const uplink = uplinkBudget(input.uplink);
   const transponder = transponderState(input.transponder, uplink.fluxDensityDbwPerM2);
   const symbolRateMBd = checkedRate(
     'symbolRateMBd',
-    object('carrier', input.carrier).symbolRateMBd,
+    known('carrier', input.carrier, CARRIER_KEYS).symbolRateMBd,
   );
   const { carrierToIntermodulationDb } = input.transponder;
   const impairments: Impairment[] = [

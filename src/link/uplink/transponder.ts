@@ -2,6 +2,7 @@
 
 import { checkedLossDb } from '../../antenna/internal.js';
 import { DomainError, inRange, object, oneOf } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { checkedFlux } from './uplink.js';
 
 /** How the output back-off follows from the input back-off of all carriers together. */
@@ -24,6 +25,13 @@ export type OutputBackOff =
       readonly outputBackOffDb: readonly number[];
     };
 
+const OUTPUT_BACK_OFF_KEYS = {
+  kind: true,
+  outputBackOffDb: true,
+  compressionDb: true,
+  inputBackOffDb: true,
+} satisfies Keys<OutputBackOff>;
+
 /** A transparent transponder. */
 export interface Transponder {
   /** Flux density that saturates it, in dBW/m2. */
@@ -37,6 +45,14 @@ export interface Transponder {
   /** Carrier over intermodulation in dB in the symbol-rate bandwidth, -50 to 100; default none. */
   readonly carrierToIntermodulationDb?: number;
 }
+
+const TRANSPONDER_KEYS = {
+  saturationFluxDensityDbwPerM2: true,
+  saturatedEirpDbw: true,
+  totalInputBackOffDb: true,
+  outputBackOff: true,
+  carrierToIntermodulationDb: true,
+} satisfies Keys<Transponder>;
 
 /** Where a carrier stands in a transponder. */
 export interface TransponderState {
@@ -55,7 +71,7 @@ export interface TransponderState {
 }
 
 function outputBackOffDb(law: OutputBackOff, inputDb: number): number {
-  object('outputBackOff', law);
+  knownOnly('outputBackOff', law, OUTPUT_BACK_OFF_KEYS);
   oneOf('outputBackOff.kind', law.kind, ['fixed', 'linear', 'table']);
   if (law.kind === 'fixed') return checkedLossDb('outputBackOffDb', law.outputBackOffDb);
   if (law.kind === 'linear')
@@ -116,7 +132,7 @@ export function transponderState(
   transponder: Transponder,
   fluxDensityDbwPerM2: number,
 ): TransponderState {
-  const input = object('transponder', transponder);
+  const input = knownOnly('transponder', transponder, TRANSPONDER_KEYS);
   const flux = checkedFlux(fluxDensityDbwPerM2, 'fluxDensityDbwPerM2');
   const carrierInputDb = checkedFlux(input.saturationFluxDensityDbwPerM2) - flux;
   const saturatedDbw = inRange('saturatedEirpDbw', input.saturatedEirpDbw, -50, 100);

@@ -2,7 +2,8 @@
 
 import { checkedLossDb } from '../../antenna/internal.js';
 import { BOLTZMANN_DBW_PER_K_HZ } from '../../constants.js';
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { freeSpaceLoss, isotropicAreaDb } from '../budget/freeSpaceLoss.js';
 import { type BudgetTerm, runningTerms } from '../budget/term.js';
 
@@ -25,6 +26,17 @@ export interface Uplink {
   /** Figure of merit of the satellite towards the station in dB/K, -60 to 60. */
   readonly figureOfMeritDbPerK: number;
 }
+
+const UPLINK_KEYS = {
+  eirpDbw: true,
+  frequencyGHz: true,
+  slantRangeKm: true,
+  clearAttenuationDb: true,
+  rainDb: true,
+  powerControlDb: true,
+  otherLossDb: true,
+  figureOfMeritDbPerK: true,
+} satisfies Keys<Uplink>;
 
 /** Uplink budget with its lines. */
 export interface UplinkBudget {
@@ -57,7 +69,7 @@ export interface UplinkBudget {
  * ```
  */
 export function uplinkBudget(uplink: Uplink): UplinkBudget {
-  const input = object('uplink', uplink);
+  const input = knownOnly('uplink', uplink, UPLINK_KEYS);
   const eirpDbw = inRange('eirpDbw', input.eirpDbw, -50, 120, 'is the EIRP in dBW?');
   const freeSpaceDb = freeSpaceLoss(input).lossDb;
   const clearDb = checkedLossDb('clearAttenuationDb', input.clearAttenuationDb ?? 0);

@@ -1,6 +1,7 @@
 /** Turns of an adjuster to degrees: the thread's pitch and the lever it works on. */
 
-import { DomainError, inRange, object, oneOf, positive } from '../../errors.js';
+import { DomainError, inRange, oneOf, positive } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import {
   acosDeg,
   atan2Deg,
@@ -33,6 +34,14 @@ export type Adjuster =
       readonly strutLengthM: number;
     };
 
+const ADJUSTER_KEYS = {
+  kind: true,
+  threadPitchM: true,
+  leverArmM: true,
+  baseArmM: true,
+  strutLengthM: true,
+} satisfies Keys<Adjuster>;
+
 /** The axis at a number of turns. */
 export interface AdjusterAngle {
   /** Angle turned from zero turns in degrees, in the sense of the turns. */
@@ -42,7 +51,7 @@ export interface AdjusterAngle {
 }
 
 function checked(adjuster: Adjuster): Adjuster {
-  object('adjuster', adjuster);
+  known('adjuster', adjuster, ADJUSTER_KEYS);
   oneOf('kind', adjuster.kind, ['push', 'strut']);
   const small = 'metres, not millimetres?';
   const pitch = positive('threadPitchM', adjuster.threadPitchM);
@@ -123,6 +132,10 @@ export function adjusterTurns(adjuster: Adjuster, angleDeg: number): number {
   return (lengthM - strutLengthM) / input.threadPitchM;
 }
 
+const AZIMUTH_ON_SKY_DEG_TURN_KEYS = { azimuthDeg: true, elevationDeg: true } satisfies Keys<
+  Parameters<typeof azimuthOnSkyDeg>[0]
+>;
+
 /**
  * Angle on the sky, in degrees, of a small turn of the azimuth axis: its cosine share at the elevation.
  *
@@ -140,7 +153,7 @@ export function azimuthOnSkyDeg(turn: {
   readonly azimuthDeg: number;
   readonly elevationDeg: number;
 }): number {
-  const input = object('turn', turn);
+  const input = knownOnly('turn', turn, AZIMUTH_ON_SKY_DEG_TURN_KEYS);
   const azimuthDeg = inRange('azimuthDeg', input.azimuthDeg, -10, 10);
   const elevationDeg = inRange('elevationDeg', input.elevationDeg, -90, 90);
   return (

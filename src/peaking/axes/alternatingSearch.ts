@@ -1,6 +1,7 @@
 /** Azimuth and elevation in turn: how often, until the rest does not matter. */
 
 import { inRange, object, positive } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { cosDeg, sinDeg } from '../../numeric/angle.js';
 
 /** A lobe over two axes of the mount, and where the search begins. */
@@ -16,6 +17,14 @@ export interface AlternatingInput {
   /** Pointing loss in dB to be reached; default 0.1. */
   readonly targetLossDb?: number;
 }
+
+const ALTERNATING_INPUT_KEYS = {
+  beamwidthDeg: true,
+  narrowAxisDeg: true,
+  betweenAxesDeg: true,
+  startDeg: true,
+  targetLossDb: true,
+} satisfies Keys<AlternatingInput>;
 
 /** One axis peaked. */
 export interface AlternatingStep {
@@ -61,7 +70,7 @@ export interface AlternatingSearch {
  * ```
  */
 export function alternatingSearch(input: AlternatingInput): AlternatingSearch {
-  object('input', input);
+  knownOnly('input', input, ALTERNATING_INPUT_KEYS);
   const widths = object('beamwidthDeg', input.beamwidthDeg);
   const [narrow, wide] = [0, 1].map((i) =>
     inRange(

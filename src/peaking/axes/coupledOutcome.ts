@@ -1,6 +1,7 @@
 /** Readings over two axes, and what they say about the peak. */
 
 import { DomainError, finite, inRange, object, positive } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 
 /** Readings of level over two axes. Both in degrees on the sky: multiply azimuth by the cosine of elevation. */
 export interface CoupledSamples {
@@ -15,6 +16,14 @@ export interface CoupledSamples {
   /** Where the antenna stands now: first and second axis; default the last reading. */
   readonly currentDeg?: readonly [number, number];
 }
+
+const COUPLED_SAMPLES_KEYS = {
+  firstDeg: true,
+  secondDeg: true,
+  levelDbm: true,
+  standardDeviationDb: true,
+  currentDeg: true,
+} satisfies Keys<CoupledSamples>;
 
 /** Outcome of a fit over two axes; read `kind` first. */
 export type CoupledPeak =
@@ -57,7 +66,7 @@ export type CoupledPeak =
 
 /** Checks every field; throws at the first that is wrong. */
 export function checkedCoupled(samples: CoupledSamples) {
-  object('samples', samples);
+  knownOnly('samples', samples, COUPLED_SAMPLES_KEYS);
   const { firstDeg, secondDeg, levelDbm } = samples;
   const length = object('levelDbm', levelDbm).length;
   const column = (parameter: string, values: ArrayLike<number>, limit: number) => {

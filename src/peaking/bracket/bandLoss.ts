@@ -1,6 +1,7 @@
 /** Bands: what a peak found at one frequency says about the pointing loss at another. */
 
-import { inRange, object, positive } from '../../errors.js';
+import { inRange, positive } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { gaussianLobeLossDb, gaussianLobeOffsetDeg } from '../../numeric/gaussianLobe.js';
 
 /** A pointing loss known in one band, and the other band. */
@@ -18,6 +19,15 @@ export interface BandLossInput {
   /** Angle between the peaks of the two bands in degrees, 0 or more (feeds that squint); default 0. */
   readonly squintDeg?: number;
 }
+
+const BAND_LOSS_INPUT_KEYS = {
+  lossDb: true,
+  beamwidthDeg: true,
+  frequencyGHz: true,
+  otherFrequencyGHz: true,
+  otherBeamwidthDeg: true,
+  squintDeg: true,
+} satisfies Keys<BandLossInput>;
 
 /** The loss in the other band. */
 export interface OtherBandLoss {
@@ -54,7 +64,7 @@ export interface OtherBandLoss {
  * ```
  */
 export function bandLoss(input: BandLossInput): OtherBandLoss {
-  object('input', input);
+  knownOnly('input', input, BAND_LOSS_INPUT_KEYS);
   const lossDb = inRange('lossDb', input.lossDb, 0, 60);
   const widthDeg = inRange('beamwidthDeg', positive('beamwidthDeg', input.beamwidthDeg), 1e-4, 180);
   const megahertz = 'is the frequency in GHz?';

@@ -1,6 +1,7 @@
 /** Equal-level bracketing: half way back between two places of the same level lies the peak. */
 
-import { finite, inRange, object, oneOf, positive } from '../../errors.js';
+import { finite, inRange, oneOf, positive } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { bracketRange, bracketVariance } from './bracketRange.js';
 import { usefulDrop } from './usefulDrop.js';
 
@@ -41,6 +42,23 @@ export interface Bracketing {
   /** Largest error wanted, in turns; default the turns that cost `wantedLossDb` on this lobe. */
   readonly wantedTurns?: number;
 }
+
+const BRACKETING_KEYS = {
+  peakLevelDbm: true,
+  referenceLevelDbm: true,
+  farLevelDbm: true,
+  turnsOut: true,
+  turnsBack: true,
+  levelStepDb: true,
+  outStop: true,
+  farStop: true,
+  standardDeviationDb: true,
+  countStepTurns: true,
+  backlashTurns: true,
+  degPerTurn: true,
+  wantedLossDb: true,
+  wantedTurns: true,
+} satisfies Keys<Bracketing>;
 
 /** What a bracketing says; read `kind` first. */
 export interface Bracket {
@@ -173,7 +191,7 @@ export function bracketPeak(bracketing: Bracketing): Bracket {
 }
 
 function checkedBracketing(bracketing: Bracketing) {
-  object('bracketing', bracketing);
+  knownOnly('bracketing', bracketing, BRACKETING_KEYS);
   const stops = ['anywhere', 'at-change'] as const;
   const peakLevelDbm = inRange('peakLevelDbm', bracketing.peakLevelDbm, -300, 300);
   const swapped = 'were peak and reference swapped?';

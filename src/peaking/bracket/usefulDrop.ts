@@ -1,6 +1,7 @@
 /** How far down the lobe a bracketing must go. */
 
-import { inRange, object, positive } from '../../errors.js';
+import { inRange, positive } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { bracketedRoot } from '../../numeric/root.js';
 
 /** What is read, and what pointing loss may be left. */
@@ -12,6 +13,12 @@ export interface UsefulDropInput {
   /** Pointing loss that may be left after the move half way back, in dB; default 0.1. */
   readonly wantedLossDb?: number;
 }
+
+const USEFUL_DROP_INPUT_KEYS = {
+  levelStepDb: true,
+  standardDeviationDb: true,
+  wantedLossDb: true,
+} satisfies Keys<UsefulDropInput>;
 
 /**
  * Smallest drop from peak to reference, in dB, at which an equal-level bracketing leaves no more than the
@@ -32,7 +39,7 @@ export interface UsefulDropInput {
  * ```
  */
 export function usefulDrop(input: UsefulDropInput): number {
-  object('input', input);
+  knownOnly('input', input, USEFUL_DROP_INPUT_KEYS);
   const stepDb = inRange('levelStepDb', input.levelStepDb ?? 0, 0, 20);
   const standardDeviationDb = inRange('standardDeviationDb', input.standardDeviationDb ?? 0, 0, 20);
   const wantedDb = positive('wantedLossDb', input.wantedLossDb ?? 0.1);

@@ -1,6 +1,7 @@
 /** Readings of level against position: their form and the checks at the edge. */
 
 import { DomainError, finite, inRange, object, positive } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 
 /** Another band whose pointing loss is wanted. */
 export interface PeakBand {
@@ -11,6 +12,8 @@ export interface PeakBand {
   /** Peak of that band less peak of the band read, in degrees (feeds that squint); default 0. */
   readonly squintDeg?: number;
 }
+
+const PEAK_BAND_KEYS = { name: true, beamwidthDeg: true, squintDeg: true } satisfies Keys<PeakBand>;
 
 /** Readings of level against position on one axis. */
 export interface PeakSamples {
@@ -38,6 +41,20 @@ export interface PeakSamples {
   readonly bands?: readonly PeakBand[];
 }
 
+const PEAK_SAMPLES_KEYS = {
+  positionDeg: true,
+  levelDbm: true,
+  timeS: true,
+  currentPositionDeg: true,
+  beamwidthDeg: true,
+  noiseFloorDbm: true,
+  noiseFloor: true,
+  levelStepDb: true,
+  standardDeviationDb: true,
+  outliers: true,
+  bands: true,
+} satisfies Keys<PeakSamples>;
+
 /** Samples after the checks. */
 export interface CheckedSamples {
   readonly positionDeg: readonly number[];
@@ -55,7 +72,7 @@ export interface CheckedSamples {
 
 /** Checks every field; throws at the first that is wrong. */
 export function checkedSamples(samples: PeakSamples): CheckedSamples {
-  object('samples', samples);
+  knownOnly('samples', samples, PEAK_SAMPLES_KEYS);
   const positionDeg = column('positionDeg', samples.positionDeg, undefined, 720);
   const { length } = positionDeg;
   if (length === 0)
@@ -98,7 +115,7 @@ export function checkedSamples(samples: PeakSamples): CheckedSamples {
           ),
     keepAll: choice('outliers', samples.outliers, 'set-aside', 'keep') === 'keep',
     bands: Array.from(samples.bands ?? [], (band, i) => ({
-      name: object(`bands[${i}]`, band).name,
+      name: known(`bands[${i}]`, band, PEAK_BAND_KEYS).name,
       beamwidthDeg: beamwidth(`bands[${i}].beamwidthDeg`, band.beamwidthDeg),
       squintDeg: finite(`bands[${i}].squintDeg`, band.squintDeg ?? 0),
     })),

@@ -1,6 +1,7 @@
 /** The null of the cross-polar level, bracketed: half way between two rotations of the same level. */
 
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { asinDeg, cosDeg, DEGREES_PER_RADIAN, sinDeg } from '../../numeric/angle.js';
 
 /** Two rotations of the feed at which the cross-polar level reads the same. */
@@ -14,6 +15,13 @@ export interface NullBracketing {
   /** Standard deviation of one displayed level in dB; default 0. */
   readonly standardDeviationDb?: number;
 }
+
+const NULL_BRACKETING_KEYS = {
+  firstDeg: true,
+  secondDeg: true,
+  levelStepDb: true,
+  standardDeviationDb: true,
+} satisfies Keys<NullBracketing>;
 
 /** The rotation of the null. */
 export interface NullBracket {
@@ -47,7 +55,7 @@ export interface NullBracket {
  * ```
  */
 export function bracketNull(bracketing: NullBracketing): NullBracket {
-  object('bracketing', bracketing);
+  knownOnly('bracketing', bracketing, NULL_BRACKETING_KEYS);
   const firstDeg = inRange('firstDeg', bracketing.firstDeg, -360, 360);
   const secondDeg = inRange('secondDeg', bracketing.secondDeg, -360, 360);
   const wayDeg = inRange(

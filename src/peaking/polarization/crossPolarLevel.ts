@@ -1,8 +1,15 @@
 /** The cross-polar level over the rotation of the feed, as the fit of the null has it. */
 
-import { finite, inRange, object, positive } from '../../errors.js';
+import { finite, inRange, positive } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { sinDeg } from '../../numeric/angle.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
+
+const CROSS_POLAR_LEVEL_DBM_POLARIZATION_NULL_KEYS = {
+  nullDeg: true,
+  depthDb: true,
+  topLevelDbm: true,
+} satisfies Keys<Parameters<typeof crossPolarLevelDbm>[0]>;
 
 /**
  * Cross-polar level in dBm at a rotation of the feed: sin^2 of the rotation from the null, plus a leak.
@@ -29,7 +36,11 @@ export function crossPolarLevelDbm(
   },
   rotationDeg: number,
 ): number {
-  const input = object('polarizationNull', polarizationNull);
+  const input = known(
+    'polarizationNull',
+    polarizationNull,
+    CROSS_POLAR_LEVEL_DBM_POLARIZATION_NULL_KEYS,
+  );
   const top = inRange('topLevelDbm', finite('topLevelDbm', input.topLevelDbm), -300, 300);
   const depth = inRange('depthDb', positive('depthDb', input.depthDb), 1e-6, 100);
   const at = inRange('nullDeg', finite('nullDeg', input.nullDeg), -720, 720);

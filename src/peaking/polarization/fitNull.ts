@@ -1,6 +1,7 @@
 /** The null of the cross-polar level from any readings over the rotation of the feed. */
 
 import { DomainError, finite, inRange, object, positive } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { RADIANS_PER_DEGREE } from '../../numeric/angle.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
 import { type LinearFit, linearLeastSquares } from '../../numeric/leastSquares.js';
@@ -15,6 +16,12 @@ export interface NullSamples {
   /** Standard deviation of one reading in dB, if known; default found from the readings. */
   readonly standardDeviationDb?: number;
 }
+
+const NULL_SAMPLES_KEYS = {
+  rotationDeg: true,
+  levelDbm: true,
+  standardDeviationDb: true,
+} satisfies Keys<NullSamples>;
 
 /** Outcome of a fit of the null; read `kind` first. */
 export type NullFit =
@@ -185,7 +192,7 @@ function residualsAt(
 }
 
 function checkedNull(samples: NullSamples) {
-  object('samples', samples);
+  knownOnly('samples', samples, NULL_SAMPLES_KEYS);
   const rotations = object('rotationDeg', samples.rotationDeg);
   const levels = object('levelDbm', samples.levelDbm);
   if (rotations.length === 0)

@@ -1,6 +1,7 @@
 /** Coarse search: places or sweeps that cannot miss the lobe, and how long they take at worst. */
 
-import { inRange, object, positive } from '../../errors.js';
+import { inRange, positive } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { cosDeg } from '../../numeric/angle.js';
 
 /** What is searched, and how fast. */
@@ -22,6 +23,17 @@ export interface CoarseRasterInput {
   /** Time in seconds to set the elevation for the next sweep; default 10. */
   readonly resetS?: number;
 }
+
+const COARSE_RASTER_INPUT_KEYS = {
+  beamwidthDeg: true,
+  azimuthWithinDeg: true,
+  elevationWithinDeg: true,
+  elevationDeg: true,
+  visibleDropDb: true,
+  sweepDegPerS: true,
+  dwellS: true,
+  resetS: true,
+} satisfies Keys<CoarseRasterInput>;
 
 /** One sweep. */
 export interface RasterSweep {
@@ -80,7 +92,7 @@ const DWELL_SHARE = 0.9;
  * ```
  */
 export function coarseRaster(input: CoarseRasterInput): CoarseRaster {
-  object('input', input);
+  knownOnly('input', input, COARSE_RASTER_INPUT_KEYS);
   const width = inRange('beamwidthDeg', positive('beamwidthDeg', input.beamwidthDeg), 0.01, 60);
   const azimuth = inRange('azimuthWithinDeg', input.azimuthWithinDeg, 0, 180);
   const within = inRange('elevationWithinDeg', input.elevationWithinDeg, 0, 90);

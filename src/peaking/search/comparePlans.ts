@@ -1,6 +1,7 @@
 /** Ways of peaking one axis side by side: readings, turns and the loss that is left. */
 
-import { inRange, object, positive } from '../../errors.js';
+import { inRange, positive } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { randomStream } from '../../numeric/random.js';
 import {
   adaptiveRun,
@@ -33,6 +34,17 @@ export interface PlanComparisonInput {
   /** Seed of the runs; default 1. */
   readonly seed?: number;
 }
+
+const PLAN_COMPARISON_INPUT_KEYS = {
+  beamwidthTurns: true,
+  standardDeviationDb: true,
+  levelStepDb: true,
+  startWithinTurns: true,
+  targetLossDb: true,
+  strideTurns: true,
+  runs: true,
+  seed: true,
+} satisfies Keys<PlanComparisonInput>;
 
 /** What one plan comes to. */
 export interface PlanResult {
@@ -70,7 +82,7 @@ export interface PlanResult {
  * ```
  */
 export function comparePlans(input: PlanComparisonInput): readonly PlanResult[] {
-  object('input', input);
+  knownOnly('input', input, PLAN_COMPARISON_INPUT_KEYS);
   const width = positive('beamwidthTurns', input.beamwidthTurns);
   inRange('beamwidthTurns', width, 1e-4, 1e4);
   const within =

@@ -1,6 +1,7 @@
 /** The Cramer-Rao bound: how well any method can know the peak from readings at given places. */
 
 import { DomainError, inRange, object, positive } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { dbToRatio } from '../../numeric/decibel.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
 
@@ -23,6 +24,17 @@ export interface PeakBoundInput {
   /** Times of the readings in seconds, where a steady drift must be found too. */
   readonly timeS?: ArrayLike<number>;
 }
+
+const PEAK_BOUND_INPUT_KEYS = {
+  positionDeg: true,
+  peakDeg: true,
+  beamwidthDeg: true,
+  standardDeviationDb: true,
+  levelStepDb: true,
+  width: true,
+  peakAboveNoiseDb: true,
+  timeS: true,
+} satisfies Keys<PeakBoundInput>;
 
 /** The bound, or that the places do not determine the peak. */
 export type PeakBound =
@@ -60,7 +72,7 @@ export type PeakBound =
  * ```
  */
 export function peakBound(input: PeakBoundInput): PeakBound {
-  object('input', input);
+  knownOnly('input', input, PEAK_BOUND_INPUT_KEYS);
   const places = object('positionDeg', input.positionDeg);
   const peakDeg = inRange('peakDeg', input.peakDeg, -720, 720);
   const widthDeg = inRange('beamwidthDeg', input.beamwidthDeg, 1e-4, 180);

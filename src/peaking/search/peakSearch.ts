@@ -1,6 +1,7 @@
 /** A search for the peak as plain data: what was read so far, and what is known of the adjuster. */
 
 import { DomainError, inRange, object, oneOf, positive } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 
 /** What is known before the search. Places are turns of the adjuster from any zero. */
 export interface PeakSearchSettings {
@@ -26,6 +27,19 @@ export interface PeakSearchSettings {
   readonly limitsTurns?: readonly [number, number];
 }
 
+const PEAK_SEARCH_SETTINGS_KEYS = {
+  beamwidthTurns: true,
+  beamwidth: true,
+  targetLossDb: true,
+  standardDeviationDb: true,
+  levelStepDb: true,
+  noiseFloorDbm: true,
+  backlashTurns: true,
+  approach: true,
+  mostReadings: true,
+  limitsTurns: true,
+} satisfies Keys<PeakSearchSettings>;
+
 /** One reading of the search. */
 export interface SearchReading {
   /** Place in turns. */
@@ -33,6 +47,8 @@ export interface SearchReading {
   /** Level in dBm. */
   readonly levelDbm: number;
 }
+
+const SEARCH_READING_KEYS = { placeTurns: true, levelDbm: true } satisfies Keys<SearchReading>;
 
 /** The whole state of a search: JSON, to be kept, sent and resumed. */
 export interface PeakSearch {
@@ -48,6 +64,15 @@ export interface PeakSearch {
   /** Whether the antenna was brought to the peak found. */
   readonly atPeak: boolean;
 }
+
+const PEAK_SEARCH_KEYS = {
+  settings: true,
+  placeTurns: true,
+  sense: true,
+  readings: true,
+  turnsMade: true,
+  atPeak: true,
+} satisfies Keys<PeakSearch>;
 
 /**
  * Begins a search at a place of the adjuster.
@@ -90,6 +115,10 @@ export function afterReading(search: PeakSearch, levelDbm: number): PeakSearch {
   return { ...search, readings: [...search.readings, reading] };
 }
 
+const AFTER_MOVE_MOVE_KEYS = { legsTurns: true, toTurns: true, toPeak: true } satisfies Keys<
+  Parameters<typeof afterMove>[1]
+>;
+
 /**
  * The search after the legs of a move were turned, as {@link nextMove} gave them.
  *
@@ -114,7 +143,12 @@ export function afterMove(
   },
 ): PeakSearch {
   checkedSearch(search);
-  const placeTurns = inRange('toTurns', object('move', move).toTurns, -1e6, 1e6);
+  const placeTurns = inRange(
+    'toTurns',
+    known('move', move, AFTER_MOVE_MOVE_KEYS).toTurns,
+    -1e6,
+    1e6,
+  );
   const legs = Array.from(object('legsTurns', move.legsTurns), (leg, i) =>
     inRange('legsTurns', leg, -1e6, 1e6, undefined, i),
   );
@@ -130,8 +164,8 @@ export function afterMove(
 
 /** Checks a state that may come from outside. */
 export function checkedSearch(search: PeakSearch): PeakSearch {
-  const { settings, readings } = object('search', search);
-  object('settings', settings);
+  const { settings, readings } = known('search', search, PEAK_SEARCH_KEYS);
+  known('settings', settings, PEAK_SEARCH_SETTINGS_KEYS);
   const width = positive('settings.beamwidthTurns', settings.beamwidthTurns);
   inRange('settings.beamwidthTurns', width, 1e-4, 1e4);
   oneOf('settings.beamwidth', settings.beamwidth ?? 'known', ['known', 'rough']);
@@ -178,7 +212,7 @@ export function checkedSearch(search: PeakSearch): PeakSearch {
       allowed: 'a list of readings',
     });
   readings.forEach((reading: SearchReading, i) => {
-    object(`readings[${i}]`, reading);
+    known(`readings[${i}]`, reading, SEARCH_READING_KEYS);
     inRange(`readings[${i}].placeTurns`, reading.placeTurns, -1e6, 1e6);
     inRange(`readings[${i}].levelDbm`, reading.levelDbm, -300, 300);
   });

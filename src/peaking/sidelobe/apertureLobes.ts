@@ -3,7 +3,8 @@
 import type { Illumination } from '../../antenna/illumination.js';
 import { apertureField, checkedIllumination } from '../../antenna/internal.js';
 import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
-import { inRange, object } from '../../errors.js';
+import { inRange } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { asinDeg, sinDeg } from '../../numeric/angle.js';
 import { ratioToDb } from '../../numeric/decibel.js';
 import { minimumBetween } from '../../numeric/minimum.js';
@@ -19,6 +20,12 @@ export interface ApertureInput {
   readonly illumination?: Illumination;
 }
 
+const APERTURE_INPUT_KEYS = {
+  diameterM: true,
+  frequencyGHz: true,
+  illumination: true,
+} satisfies Keys<ApertureInput>;
+
 /** One lobe of a pattern, on one side of the axis. */
 export interface ApertureLobe {
   /** 0 for the main lobe, 1 for the first side lobe, and so on. */
@@ -31,12 +38,19 @@ export interface ApertureLobe {
   readonly beamwidthDeg: number;
 }
 
+export const APERTURE_LOBE_KEYS = {
+  order: true,
+  offsetDeg: true,
+  belowMainDb: true,
+  beamwidthDeg: true,
+} satisfies Keys<ApertureLobe>;
+
 /** Least diameter in wavelengths at which scalar aperture theory is used. */
 const LEAST_WAVELENGTHS = 8;
 
 /** Checked aperture: field by u, and u by angle. */
 function checkedAperture(input: ApertureInput) {
-  const { diameterM, frequencyGHz, illumination } = object('aperture', input);
+  const { diameterM, frequencyGHz, illumination } = known('aperture', input, APERTURE_INPUT_KEYS);
   const millimetres = 'is the diameter in metres?';
   const diameter = inRange('diameterM', diameterM, 0.05, 100, millimetres);
   const frequency = inRange('frequencyGHz', frequencyGHz, 0.5, 100, 'is the frequency in GHz?');

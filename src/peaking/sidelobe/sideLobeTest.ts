@@ -1,8 +1,14 @@
 /** Main lobe or side lobe: what width and level of a peak say, and the move that decides it. */
 
 import { inRange, object, positive } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
-import { type ApertureInput, type ApertureLobe, apertureLobes } from './apertureLobes.js';
+import {
+  APERTURE_LOBE_KEYS,
+  type ApertureInput,
+  type ApertureLobe,
+  apertureLobes,
+} from './apertureLobes.js';
 
 /** A peak that was found, and what is expected of the main one. */
 export interface SideLobeTestInput {
@@ -25,6 +31,18 @@ export interface SideLobeTestInput {
   /** Probability at which the test decides, 0.5 to 0.9999; default 0.95. */
   readonly decideAtRatio?: number;
 }
+
+const SIDE_LOBE_TEST_INPUT_KEYS = {
+  aperture: true,
+  beamwidthDeg: true,
+  beamwidthStandardUncertaintyDeg: true,
+  peakLevelDbm: true,
+  expectedLevelDbm: true,
+  levelStandardUncertaintyDb: true,
+  noiseFloorDbm: true,
+  priorMainRatio: true,
+  decideAtRatio: true,
+} satisfies Keys<SideLobeTestInput>;
 
 /** One lobe that the peak could be. */
 export interface LobeHypothesis {
@@ -93,7 +111,7 @@ const EXCLUDED = 4;
  * ```
  */
 export function sideLobeTest(input: SideLobeTestInput): SideLobeTest {
-  object('input', input);
+  knownOnly('input', input, SIDE_LOBE_TEST_INPUT_KEYS);
   const lobes = lobesOf(input.aperture);
   const widthDeg = positive('beamwidthDeg', input.beamwidthDeg);
   const doubt =
@@ -158,7 +176,7 @@ function lobesOf(aperture: SideLobeTestInput['aperture']): readonly ApertureLobe
   inRange('aperture.length', aperture.length, 3, 6, 'the main lobe and two side lobes are needed');
   return aperture.slice(0, 3).map((lobe: ApertureLobe, order) => {
     const path = `aperture[${order}]`;
-    object(path, lobe);
+    known(path, lobe, APERTURE_LOBE_KEYS);
     return {
       order,
       offsetDeg: inRange(`${path}.offsetDeg`, lobe.offsetDeg, 0, 90),

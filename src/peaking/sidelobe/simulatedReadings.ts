@@ -1,6 +1,7 @@
 /** A level that flickers, for exercises and tests: lobe, noise floor, slow and quick scatter, drift, steps. */
 
 import { inRange, object, positive } from '../../errors.js';
+import { type Keys, known, knownOnly } from '../../keys.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import { randomStream } from '../../numeric/random.js';
@@ -32,6 +33,20 @@ export interface SimulatedLevelInput {
   readonly seed: number;
 }
 
+const SIMULATED_LEVEL_INPUT_KEYS = {
+  offsetDeg: true,
+  lobe: true,
+  peakLevelDbm: true,
+  noiseFloorDbm: true,
+  standardDeviationDb: true,
+  correlationRatio: true,
+  driftDbPerReading: true,
+  fadeRatio: true,
+  fadeDb: true,
+  levelStepDb: true,
+  seed: true,
+} satisfies Keys<SimulatedLevelInput>;
+
 /**
  * Simulated readings in dBm, one for each offset: the bench of the worked examples.
  *
@@ -51,9 +66,14 @@ export interface SimulatedLevelInput {
  * ```
  */
 export function simulatedReadings(input: SimulatedLevelInput): readonly number[] {
-  object('input', input);
+  knownOnly('input', input, SIMULATED_LEVEL_INPUT_KEYS);
   const { lobe } = input;
-  object('lobe', lobe);
+  known('lobe', lobe, {
+    diameterM: true,
+    frequencyGHz: true,
+    illumination: true,
+    beamwidthDeg: true,
+  });
   const offsets = Array.from(object('offsetDeg', input.offsetDeg), (deg, i) =>
     inRange('offsetDeg', deg, -90, 90, undefined, i),
   );

@@ -1,6 +1,6 @@
 /** A learner's answer: right, badly rounded, in another unit, or wrong with the likely slip named. */
 
-import { object } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { wrapLongitudeDeg } from '../../numeric/angle.js';
 import { solutionPlan } from '../plans/index.js';
 import type { PlanStep, SolutionPlan } from '../plans/plan.js';
@@ -16,6 +16,8 @@ export interface Question {
   /** The givens by their library names. */
   readonly inputs: Readonly<Record<string, number>>;
 }
+
+const QUESTION_KEYS = { plan: true, inputs: true } satisfies Keys<Question>;
 
 /** A slip that explains an answer. */
 export interface NamedSlip {
@@ -113,7 +115,7 @@ function apart(plan: SolutionPlan, a: number, b: number): number {
  * ```
  */
 export function checkAnswer(question: Question, answer: number | string): AnswerCheck {
-  const { plan: name, inputs: asked } = object('question', question);
+  const { plan: name, inputs: asked } = known('question', question, QUESTION_KEYS);
   const plan = solutionPlan(name);
   const inputs = checkedInputs(plan, asked);
   const values = plan.compute(inputs);

@@ -1,6 +1,7 @@
 /** Exercises from a seed: round inputs that have an answer, hints in steps, the worked solution. */
 
-import { DomainError, finite, inRange, object } from '../../errors.js';
+import { DomainError, finite, inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { type RandomStream, randomStream } from '../../numeric/random.js';
 import type { Question } from '../answer/checkAnswer.js';
 import { solutionPlan } from '../plans/index.js';
@@ -17,6 +18,8 @@ export interface ExerciseInput {
   /** Difficulty: 1 round numbers, 2 the usual ones, 3 as they come; 2 by default. */
   readonly level?: 1 | 2 | 3;
 }
+
+const EXERCISE_INPUT_KEYS = { plan: true, seed: true, level: true } satisfies Keys<ExerciseInput>;
 
 /** An exercise with its key. */
 export interface Exercise extends Question {
@@ -104,7 +107,7 @@ function hintsOf(
  * ```
  */
 export function exercise(input: ExerciseInput): Exercise {
-  const { plan: name, seed, level: wanted } = object('input', input);
+  const { plan: name, seed, level: wanted } = knownOnly('input', input, EXERCISE_INPUT_KEYS);
   const plan = solutionPlan(name);
   finite('seed', seed);
   const level = inRange('level', wanted ?? 2, 1, 3);

@@ -1,6 +1,7 @@
 /** Whole worksheets: the same exercises for everyone who has the seed, with an answer key. */
 
-import { DomainError, inRange, object } from '../../errors.js';
+import { DomainError, inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { randomStream } from '../../numeric/random.js';
 import { SOLUTION_PLANS } from '../plans/index.js';
 import { type Exercise, exercise } from './exercise.js';
@@ -18,6 +19,14 @@ export interface WorksheetInput {
   /** Title over the sheet; `Worksheet` and the seed by default. */
   readonly title?: string;
 }
+
+const WORKSHEET_INPUT_KEYS = {
+  seed: true,
+  count: true,
+  plans: true,
+  level: true,
+  title: true,
+} satisfies Keys<WorksheetInput>;
 
 /** A worksheet with its key. */
 export interface Worksheet {
@@ -44,7 +53,7 @@ export interface Worksheet {
  * ```
  */
 export function worksheet(input: WorksheetInput): Worksheet {
-  const { seed, count, plans, level, title } = object('input', input);
+  const { seed, count, plans, level, title } = knownOnly('input', input, WORKSHEET_INPUT_KEYS);
   inRange('count', count, 1, 100);
   if (!Number.isInteger(count))
     throw new DomainError({

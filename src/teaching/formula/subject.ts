@@ -1,5 +1,6 @@
 /** What a formula can be tried against: an exact function of the library with named variables. */
 
+import type { Keys } from '../../keys.js';
 import type { FormulaValues } from './expression.js';
 
 /** A variable of a subject. */
@@ -45,3 +46,14 @@ export interface FormulaSubject {
   /** Tolerance in the answer's unit that practice asks for (common practice of the trade). */
   readonly usualTolerance: number;
 }
+
+export const FORMULA_SUBJECT_KEYS = {
+  name: true,
+  meaning: true,
+  unit: true,
+  period: true,
+  variables: true,
+  exact: true,
+  areas: true,
+  usualTolerance: true,
+} satisfies Keys<FormulaSubject>;

@@ -1,9 +1,11 @@
 /** An installer's own formula against the exact function over a region: how wrong, where, and where it breaks. */
 
-import { DomainError, inRange, object, positive } from '../../errors.js';
+import { DomainError, inRange, positive } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { wrapLongitudeDeg } from '../../numeric/angle.js';
 import { type CompiledFormula, compileFormula, type FormulaValues } from './expression.js';
 import type { FormulaSubject } from './subject.js';
+import { FORMULA_SUBJECT_KEYS } from './subject.js';
 import { formulaSubject } from './subjects.js';
 import { climb, gridOf, rowOf, type Side, visitGrid } from './sweep.js';
 
@@ -18,6 +20,13 @@ export interface FormulaTrial {
   /** Tolerance in the unit of the answer, above 0; the subject's usual one by default. */
   readonly tolerance?: number;
 }
+
+const FORMULA_TRIAL_KEYS = {
+  subject: true,
+  formula: true,
+  region: true,
+  tolerance: true,
+} satisfies Keys<FormulaTrial>;
 
 /** Agreement in a part of the region. */
 export interface AreaAgreement {
@@ -138,8 +147,16 @@ function tally() {
  * ```
  */
 export function tryFormula(trial: FormulaTrial): FormulaVerdict {
-  const { subject: wanted, formula, region, tolerance: givenTolerance } = object('trial', trial);
-  const subject = typeof wanted === 'string' ? formulaSubject(wanted) : object('subject', wanted);
+  const {
+    subject: wanted,
+    formula,
+    region,
+    tolerance: givenTolerance,
+  } = known('trial', trial, FORMULA_TRIAL_KEYS);
+  const subject =
+    typeof wanted === 'string'
+      ? formulaSubject(wanted)
+      : known('subject', wanted, FORMULA_SUBJECT_KEYS);
   const tolerance = positive('tolerance', givenTolerance ?? subject.usualTolerance);
   const sides = sidesOf(subject, region);
   const names = subject.variables.flatMap(({ name, symbol }) => [name, symbol]);
