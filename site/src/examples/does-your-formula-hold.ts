@@ -15,30 +15,47 @@ import { withUnit } from '../lib/language/text.js';
 import { brief, errorMap } from '../lib/pictures/errorMap.js';
 import { linePlot } from '../lib/pictures/plot.js';
 
-/** Variables of all subjects: label and unit. */
-const VARIABLES = {
-  latitudeDeg: ['Latitude', '°'],
-  longitudeDifferenceDeg: ['Longitude difference', '°'],
-  elevationDeg: ['Elevation', '°'],
-  offsetDeg: ['Pointing error', '°'],
-  surfaceErrorMm: ['Surface error', 'mm'],
-  diameterM: ['Diameter', 'm'],
-  frequencyGHz: ['Frequency', 'GHz'],
-  slantRangeKm: ['Slant range', 'km'],
-  noiseFigureDb: ['Noise figure', 'dB'],
-  rainRate001MmPerH: ['Rain rate', 'mm/h'],
-} as const;
-type Variable = keyof typeof VARIABLES;
-type End = `${Variable}${'From' | 'To'}`;
+/** Endings of the variables' names, and their units as printed. */
+const UNITS: readonly (readonly [ending: RegExp, unit: string])[] = [
+  [/MmPerH$/, 'mm/h'],
+  [/GHz$/, 'GHz'],
+  [/MHz$/, 'MHz'],
+  [/Percent$/, '%'],
+  [/Deg$/, '°'],
+  [/Db$/, 'dB'],
+  [/Km$/, 'km'],
+  [/Mm$/, 'mm'],
+  [/M$/, 'm'],
+  [/K$/, 'K'],
+  [/Ratio$/, ''],
+];
+/** Labels where the name without its unit is not what people say. */
+const SAID: Readonly<Record<string, string>> = {
+  offsetDeg: 'Pointing error',
+  rainRate001MmPerH: 'Rain rate',
+};
 
-const of = (name: string) => VARIABLES[name as Variable];
-const axis = (name: string) => `${of(name)[0]} / ${of(name)[1]}`;
+/** Label and unit of a variable, from its name: `longitudeDifferenceDeg` is the longitude difference in degrees. */
+function labelled(name: string): readonly [label: string, unit: string] {
+  const [ending, unit] = UNITS.find(([end]) => end.test(name)) ?? [/$/, ''];
+  const spaced = name.replace(ending, '').replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
+  return [SAID[name] ?? `${spaced[0]?.toUpperCase()}${spaced.slice(1)}`, unit];
+}
+
+/** Variables of all subjects: label and unit. The library lists them; nothing is registered here. */
+const VARIABLES = new Map(
+  FORMULA_SUBJECTS.flatMap(({ variables }) => variables).map(({ name }) => [name, labelled(name)]),
+);
+type End = `${string}${'From' | 'To'}`;
+
+const of = (name: string) => VARIABLES.get(name) ?? labelled(name);
+const axis = (name: string) => of(name).filter(Boolean).join(' / ');
 
 /** Two fields for each variable, shown for the subjects that have it. */
 const ENDS = Object.fromEntries(
-  Object.entries(VARIABLES).flatMap(([name, [label, unit]]) =>
+  [...VARIABLES].flatMap(([name, [label, unit]]) =>
     (['From', 'To'] as const).map((end): [End, OptionalNumberInput] => [
-      `${name as Variable}${end}`,
+      `${name}${end}`,
       optionalNumber({
         label: `${label} ${end.toLowerCase()}`,
         unit,
@@ -220,7 +237,7 @@ export default defineExample({
     const region = Object.fromEntries(
       formulaSubject(subject).variables.map(({ name, from, to }) => [
         name,
-        [ends[`${name as Variable}From`] ?? from, ends[`${name as Variable}To`] ?? to] as const,
+        [ends[`${name}From`] ?? from, ends[`${name}To`] ?? to] as const,
       ]),
     );
     const trial = { subject, formula, region };
@@ -300,7 +317,7 @@ export default defineExample({
   },
   code: ({ subject, formula, tolerance, ...ends }) => {
     const region = formulaSubject(subject).variables.flatMap(({ name, from, to }) => {
-      const [low, high] = [ends[`${name as Variable}From`], ends[`${name as Variable}To`]];
+      const [low, high] = [ends[`${name}From`], ends[`${name}To`]];
       return low === undefined && high === undefined ? [] : [[name, [low ?? from, high ?? to]]];
     });
     const trial = {
