@@ -72,6 +72,10 @@ const ENDS = Object.fromEntries(
   ),
 ) as Record<End, OptionalNumberInput>;
 
+/** What was typed for an end; its field is named after a variable of the library, so its type is told here. */
+const endOf = (values: object, end: End) =>
+  (values as Readonly<Record<End, number | undefined>>)[end];
+
 const words = (name: string) => name.replaceAll('-', ' ');
 const capital = (text: string) => `${text[0]?.toUpperCase()}${text.slice(1)}`;
 const SUBJECTS = Object.fromEntries(
@@ -237,7 +241,7 @@ export default defineExample({
     const region = Object.fromEntries(
       formulaSubject(subject).variables.map(({ name, from, to }) => [
         name,
-        [ends[`${name}From`] ?? from, ends[`${name}To`] ?? to] as const,
+        [endOf(ends, `${name}From`) ?? from, endOf(ends, `${name}To`) ?? to] as const,
       ]),
     );
     const trial = { subject, formula, region };
@@ -317,7 +321,7 @@ export default defineExample({
   },
   code: ({ subject, formula, tolerance, ...ends }) => {
     const region = formulaSubject(subject).variables.flatMap(({ name, from, to }) => {
-      const [low, high] = [ends[`${name}From`], ends[`${name}To`]];
+      const [low, high] = [endOf(ends, `${name}From`), endOf(ends, `${name}To`)];
       return low === undefined && high === undefined ? [] : [[name, [low ?? from, high ?? to]]];
     });
     const trial = {
