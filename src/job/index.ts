@@ -40,13 +40,8 @@ export type { Caution, CautionTopic } from './plan/cautions.js';
 export type { DirectionPlan, NorthPlan } from './plan/directions.js';
 export type { Assumption, JobSection, NotSaid } from './plan/ledger.js';
 export type { LevelLimits } from './plan/limits.js';
-export type {
-  FeedPlan,
-  MountPlan,
-  OneSlotPlan,
-  ReflectorPlan,
-  SharingLoss,
-} from './plan/mounts.js';
+export type { FeedPlan, OneSlotPlan, ReflectorPlan, SharingLoss } from './plan/mountParts.js';
+export type { MountPlan } from './plan/mounts.js';
 export type { AmplifierPlan, OutletPlan } from './plan/outlets.js';
 export { type JobPlan, type PlanSources, planJobWith } from './plan/planJob.js';
 export type { PolarPlan } from './plan/polarMount.js';

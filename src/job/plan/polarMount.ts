@@ -5,7 +5,7 @@ import { within } from '../../errors.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import { polarMount } from '../../pointing/index.js';
 import type { JobMount } from '../file/jobFile.js';
-import type { MountQuestion, SharingLoss } from './mounts.js';
+import type { MountQuestion, SharingLoss } from './mountParts.js';
 
 /** Setting of a polar mount. */
 export interface PolarPlan {

@@ -1,7 +1,7 @@
 /** One reflector for several slots. */
 
 import { DomainError, within } from '../../errors.js';
-import { severalSlots } from '../../pointing/index.js';
+import { type SlotBandLoss, severalSlots } from '../../pointing/index.js';
 import type { JobMount } from '../file/jobFile.js';
 import { apparentDeg } from './directions.js';
 import {
@@ -11,7 +11,7 @@ import {
   presetOf,
   type ReflectorPlan,
   type SharingLoss,
-} from './mounts.js';
+} from './mountParts.js';
 import { hasLinear } from './tuning.js';
 
 /** Several slots with one reflector. */
@@ -26,9 +26,6 @@ export interface SharedPlan extends Omit<OneSlotPlan, 'kind'> {
     readonly overlapMm: number;
   }[];
 }
-
-/** Loss in dB up to which the aperture model behind a shared reflector was checked. */
-const MODEL_HOLDS_TO_DB = 3;
 
 /** Outer diameter of a feed and fall of the illumination where the file names none (practice of the trade). */
 const USUAL = { feedDiameterM: 0.06, edgeTaperDb: 10 };
@@ -104,13 +101,8 @@ export function sharedPlan(
     const elevationDeg = apparentDeg(several.boresight.elevationDeg, station);
     const losses = several.slots.flatMap(({ bands }, index) =>
       (slots[index]?.carriers ?? []).map(({ name, frequencyGHz }): SharingLoss => {
-        const lossDb = lossAt(bands, frequencyGHz);
-        return {
-          slot: slots[index]?.name ?? '',
-          carrier: name,
-          lossDb,
-          beyondModel: lossDb > MODEL_HOLDS_TO_DB,
-        };
+        const { lossDb, beyondModel } = lossAt(bands, frequencyGHz);
+        return { slot: slots[index]?.name ?? '', carrier: name, lossDb, beyondModel };
       }),
     );
     return {
@@ -164,10 +156,10 @@ function spread(frequenciesGHz: readonly number[], most: number): readonly numbe
 
 /** Loss at a frequency: that of the nearest one computed, carried over by the square of the frequency. */
 function lossAt(
-  bands: readonly { readonly frequencyGHz: number; readonly lossDb: number }[],
+  bands: readonly SlotBandLoss[],
   frequencyGHz: number,
-): number {
-  const nearest = bands.reduce<(typeof bands)[number] | undefined>(
+): Pick<SlotBandLoss, 'lossDb' | 'beyondModel'> {
+  const nearest = bands.reduce<SlotBandLoss | undefined>(
     (best, band) =>
       best === undefined ||
       Math.abs(band.frequencyGHz - frequencyGHz) < Math.abs(best.frequencyGHz - frequencyGHz)
@@ -175,7 +167,9 @@ function lossAt(
         : best,
     undefined,
   );
-  return nearest ? nearest.lossDb * (frequencyGHz / nearest.frequencyGHz) ** 2 : 0;
+  if (!nearest) return { lossDb: 0, beyondModel: false };
+  const lossDb = nearest.lossDb * (frequencyGHz / nearest.frequencyGHz) ** 2;
+  return { lossDb, beyondModel: nearest.beyondModel };
 }
 
 function nameAt(

@@ -17,7 +17,8 @@ import { normalProbability } from '../../numeric/normal.js';
 import type { JobCarrier, JobFile } from '../file/jobFile.js';
 import { type DirectionPlan, isLinear } from './directions.js';
 import type { Ledger } from './ledger.js';
-import type { MountPlan, ReflectorPlan } from './mounts.js';
+import type { ReflectorPlan } from './mountParts.js';
+import type { MountPlan } from './mounts.js';
 import { servedBy } from './tuning.js';
 
 /** Attenuation exceeded for the promised share of the year, by cause, in dB. */

@@ -2,12 +2,12 @@
 
 import { halfPowerBeamwidth } from '../../antenna/index.js';
 import { within } from '../../errors.js';
+import { asinDeg, cosDeg, sinDeg } from '../../numeric/angle.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import { dailyFigure } from '../../pointing/index.js';
-import { separationDeg, skyVector } from '../../pointing/look/sightLine.js';
 import type { JobMount } from '../file/jobFile.js';
 import { apparentDeg } from './directions.js';
-import type { MountQuestion, SharingLoss } from './mounts.js';
+import type { MountQuestion, SharingLoss } from './mountParts.js';
 
 /** The schedule of one sidereal day. */
 export interface TrackingPlan {
@@ -30,6 +30,19 @@ export interface TrackingPlan {
 
 /** Points computed per move, an even number, so that one lies in the middle. */
 const POINTS_PER_MOVE = 8;
+
+interface SkyPoint {
+  readonly azimuthDeg: number;
+  readonly elevationDeg: number;
+}
+
+/** Angle between two directions in degrees by half angles, which keeps its digits for neighbours. */
+function separationDeg(a: SkyPoint, b: SkyPoint): number {
+  const up = sinDeg((a.elevationDeg - b.elevationDeg) / 2);
+  const across = sinDeg((a.azimuthDeg - b.azimuthDeg) / 2);
+  const square = up * up + cosDeg(a.elevationDeg) * cosDeg(b.elevationDeg) * across * across;
+  return 2 * asinDeg(Math.sqrt(Math.min(1, square)));
+}
 
 /** Schedule and losses. */
 export function trackingPlan(
@@ -62,13 +75,9 @@ export function trackingPlan(
   for (let move = 0; move < given; move++) {
     const middle = Math.min(count - 1, Math.round((move + 0.5) * step));
     const at = track[middle] as (typeof track)[number];
-    const aim = skyVector(at.azimuthDeg, at.elevationDeg);
     for (let index = Math.floor(move * step); index <= Math.ceil((move + 1) * step); index++) {
       const point = track[index % count] as (typeof track)[number];
-      worstErrorDeg = Math.max(
-        worstErrorDeg,
-        separationDeg(aim, skyVector(point.azimuthDeg, point.elevationDeg)),
-      );
+      worstErrorDeg = Math.max(worstErrorDeg, separationDeg(at, point));
     }
     schedule.push({
       sinceNodeH: at.sinceNodeH,
