@@ -167,7 +167,7 @@ export const jobSchema1 = v.strictObject({
             dropDb: numberFrom(0.1, 30, 'Drop below the highest level seen in dB'),
             resolutionDb: numberFrom(0, 3, 'Step of the level display in dB'),
           }),
-          v.description('Equal-level bracketing, where it was done.'),
+          v.description('Equal-level bracketing; none by default.'),
         ),
       ),
       samples,

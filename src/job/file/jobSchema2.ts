@@ -223,7 +223,7 @@ const distribution = v.strictObject({
             'Name of the switch that the line enters; the first part of the first tree by default',
           ),
         ),
-        input: v.exactOptional(nameOf('Name of the input on that switch')),
+        input: v.exactOptional(nameOf('Name of the input on that switch; not said by default')),
       }),
       [1, 200],
       'Lines from receiving units to switches; without any every unit feeds the first part of each tree.',
@@ -254,7 +254,7 @@ const distribution = v.strictObject({
           ),
         ),
       }),
-      v.description('Channel stacking; accepted, not yet computed.'),
+      v.description('Channel stacking; none by default; accepted, not yet computed.'),
     ),
   ),
   terrestrial: v.exactOptional(
@@ -263,7 +263,9 @@ const distribution = v.strictObject({
         into: nameOf('Name of the switch that the aerial feeds'),
         levelDbuv: numberFrom(0, 140, 'Level of the aerial in dBuV'),
       }),
-      v.description('Terrestrial signals beside satellite; accepted, not yet computed.'),
+      v.description(
+        'Terrestrial signals beside satellite; none by default; accepted, not yet computed.',
+      ),
     ),
   ),
 });
@@ -349,7 +351,7 @@ const peaking = v.strictObject({
           numberFrom(0, 3, 'Step of the level display in dB, by default 0'),
         ),
       }),
-      v.description('Equal-level bracketing, where it was done.'),
+      v.description('Equal-level bracketing; none by default.'),
     ),
   ),
   samples: v.exactOptional(samples),

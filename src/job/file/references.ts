@@ -17,7 +17,8 @@ type Fault = (parameter: string, received: unknown, allowed: string, slip?: stri
 export const FIXED_POINTS = ['antenna', 'outlets'] as const;
 
 const listed = (names: Iterable<string>): string => {
-  const all = [...names];
+  // In a file that is half wrong a name may be anything.
+  const all = [...names].filter((name) => typeof name === 'string');
   return all.length > 12
     ? `${all.slice(0, 12).join(', ')} and ${all.length - 12} more`
     : all.join(', ');

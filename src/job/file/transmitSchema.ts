@@ -54,9 +54,17 @@ export const transmitSchema = v.strictObject({
     }),
   ),
   upconverterLocalOscillatorGHz: v.exactOptional(
-    numberFrom(0.5, 60, 'Local oscillator of the BUC in GHz; accepted, not yet computed'),
+    numberFrom(
+      0.5,
+      60,
+      'Local oscillator of the BUC in GHz; none by default; accepted, not yet computed',
+    ),
   ),
   linearDriveLevelDbm: v.exactOptional(
-    numberFrom(-80, 20, 'Drive level at the BUC in dBm; accepted, not yet computed'),
+    numberFrom(
+      -80,
+      20,
+      'Drive level at the BUC in dBm; none by default; accepted, not yet computed',
+    ),
   ),
 });
