@@ -250,7 +250,7 @@ const distribution = v.strictObject({
           listOf(
             numberFrom(500, 3000, 'Centre in MHz'),
             [1, 64],
-            'Centres of the user bands in MHz.',
+            'Centres of the user bands in MHz; none by default.',
           ),
         ),
       }),
@@ -280,8 +280,12 @@ const limit = v.variant('quantity', [
   v.strictObject({
     ...atPoint,
     quantity: quantityWord('level', 'level per carrier'),
-    minimumDbuv: v.exactOptional(numberFrom(-20, 140, 'Lowest level that conforms in dBuV')),
-    maximumDbuv: v.exactOptional(numberFrom(-20, 140, 'Highest level that conforms in dBuV')),
+    minimumDbuv: v.exactOptional(
+      numberFrom(-20, 140, 'Lowest level that conforms in dBuV, none by default'),
+    ),
+    maximumDbuv: v.exactOptional(
+      numberFrom(-20, 140, 'Highest level that conforms in dBuV, none by default'),
+    ),
   }),
   v.strictObject({
     ...atPoint,
@@ -311,8 +315,12 @@ const limit = v.variant('quantity', [
   v.strictObject({
     ...atPoint,
     quantity: quantityWord('supply-voltage', 'direct voltage under load'),
-    minimumV: v.exactOptional(numberFrom(0, 60, 'Lowest voltage that conforms in volts')),
-    maximumV: v.exactOptional(numberFrom(0, 60, 'Highest voltage that conforms in volts')),
+    minimumV: v.exactOptional(
+      numberFrom(0, 60, 'Lowest voltage that conforms in volts, none by default'),
+    ),
+    maximumV: v.exactOptional(
+      numberFrom(0, 60, 'Highest voltage that conforms in volts, none by default'),
+    ),
   }),
 ]);
 
@@ -354,7 +362,9 @@ const peaking = v.strictObject({
       v.description('Equal-level bracketing; none by default.'),
     ),
   ),
-  samples: v.exactOptional(samples),
+  samples: v.exactOptional(
+    v.pipe(samples, v.description('Positions and the levels read there; none by default.')),
+  ),
 });
 
 const visit = v.strictObject({
