@@ -8,4 +8,5 @@ export { jobSheet } from './jobSheet.js';
 export { jobSheetHtml } from './jobSheetHtml.js';
 export type { SheetOptions } from './sheetPage.js';
 export type { CodeWords, FindingWords } from './words/codes.js';
+export { germanWords } from './words/de.js';
 export { englishWords, type SheetWords } from './words/en.js';

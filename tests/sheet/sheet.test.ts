@@ -1,15 +1,18 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { DomainError } from 'slantpath';
-import { type JobFile1, type JobRecord, recordJob } from 'slantpath/job';
+import { type JobFile, type JobFile1, type JobRecord, recordJob } from 'slantpath/job';
 import {
   englishWords,
+  germanWords,
   jobSheet,
   jobSheetHtml,
   type SheetOptions,
   type SheetWords,
 } from 'slantpath/sheet';
 import { describe, expect, test } from 'vitest';
+import { randomStream } from '../../src/numeric/random.js';
+import { runs } from '../support/runs.js';
 
 const job = JSON.parse(
   readFileSync(fileURLToPath(new URL('../job/data/job-version-1.json', import.meta.url)), 'utf8'),
@@ -263,4 +266,104 @@ describe('the words', () => {
     );
     expect(jobSheetHtml(record, { words })).toContain('<html lang="x">');
   });
+});
+
+/** Every text of a value of words: functions are asked with marks in the place of what comes in. */
+function texts(value: unknown, path = ''): readonly (readonly [path: string, text: string])[] {
+  if (typeof value === 'string') return [[path, value]];
+  if (typeof value === 'function')
+    return [[path, String((value as (...given: unknown[]) => unknown)('1', '2', '3', '4', '5'))]];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([key, inner]) => texts(inner, `${path}.${key}`));
+}
+
+describe('the German words', () => {
+  const functionsOfNumbers = /\.(percent|counted|edge)$/;
+  const usable = (words: SheetWords) =>
+    texts({ ...words, percent: '', counted: '' }).filter(
+      ([path]) => !functionsOfNumbers.test(path),
+    );
+
+  test('have a text for each English one, and take up the same figures', () => {
+    const german = new Map(usable(germanWords));
+    for (const [path, text] of usable(englishWords)) {
+      const other = german.get(path);
+      expect(other, path).toBeDefined();
+      if (text === '') expect(other, path).toBe('');
+      else expect(other?.length, path).toBeGreaterThan(0);
+      for (const figure of ['1', '2', '3', '4', '5'])
+        if (new RegExp(`(^|[^\\d.,])${figure}($|[^\\d.,])`).test(text))
+          expect(other, path).toContain(figure);
+    }
+    expect(german.size).toBe(usable(englishWords).length);
+  });
+
+  test('leave nothing in English on either sheet', () => {
+    const long = new Set(
+      usable(englishWords)
+        .map(([, text]) => text)
+        .filter((text) => text.length > 12 && !/\d/.test(text)),
+    );
+    const german = new Set(usable(germanWords).map(([, text]) => text));
+    for (const text of both(record, { words: germanWords })) {
+      const flat = text.replace(/\s+/g, ' ');
+      for (const english of long) if (!german.has(english)) expect(flat).not.toContain(english);
+      expect(text).not.toMatch(/NaN|undefined|null|\[object/);
+      for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(84);
+    }
+  });
+
+  test('write numbers with a comma and turns in words', () => {
+    const [text] = both(record, { words: germanWords });
+    expect(text).toContain('Feedreihe: 3,7° gegen den Uhrzeigersinn');
+    expect(jobSheetHtml(record, { words: germanWords })).toContain('<html lang="de">');
+    expect(jobSheet(record, { words: germanWords })).toContain('\nErgebnis: nicht konform');
+  });
+});
+
+/** Every leaf of a document by its keys. */
+function leavesOf(value: unknown, keys: readonly string[] = []): readonly (readonly string[])[] {
+  if (typeof value !== 'object' || value === null) return [keys];
+  return Object.entries(value).flatMap(([key, inner]) => leavesOf(inner, [...keys, key]));
+}
+
+/** Changes a leaf of a document in place: takes it away, or changes a number. */
+function changeLeaf(document: unknown, keys: readonly string[], by: number | null): void {
+  let at = document as Record<string, unknown>;
+  for (const key of keys.slice(0, -1)) at = at[key] as Record<string, unknown>;
+  const last = keys.at(-1) ?? '';
+  const old = at?.[last];
+  if (at === undefined || old === undefined) return;
+  if (by === null && !Array.isArray(at)) delete at[last];
+  else if (typeof old === 'number' && by !== null) at[last] = old * by;
+}
+
+test(`${runs(400)} changed jobs: each gives a sheet without NaN, undefined or a line too long`, () => {
+  const stream = randomStream(20_261_127);
+  const leaves = leavesOf(record.job);
+  let made = 0;
+  for (let i = 0; i < runs(400); i++) {
+    const changed = JSON.parse(JSON.stringify(record.job)) as JobFile;
+    for (let change = 0; change < 1 + stream.integer(3); change++) {
+      const factor = stream.uniform() < 0.5 ? 1 + 0.3 * stream.normal() : 3 * stream.normal();
+      const keys = leaves[stream.integer(leaves.length)] ?? [];
+      changeLeaf(changed, keys, stream.uniform() < 0.4 ? null : factor);
+    }
+    let answer: JobRecord;
+    try {
+      answer = recordJob(changed);
+    } catch (error) {
+      expect(error).toBeInstanceOf(DomainError);
+      continue;
+    }
+    made++;
+    const visit = made % 4 === 0 ? 'before' : 'after';
+    const words = made % 2 === 0 ? englishWords : germanWords;
+    const text = jobSheet(answer, { visit, words });
+    expect(text).not.toMatch(/NaN|undefined|Infinity|\[object/);
+    for (const line of text.split('\n')) expect(line.length).toBeLessThanOrEqual(84);
+    expect(jobSheetHtml(answer, { visit, words })).not.toMatch(/NaN|undefined|\[object/);
+  }
+  console.log(`changed jobs: ${made} of ${runs(400)} give a record`);
+  expect(made).toBeGreaterThan(runs(100));
 });
