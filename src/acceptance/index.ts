@@ -25,6 +25,7 @@ export type {
   CauseRanking,
   NextMeasurement,
   RankedCause,
+  UnseenCause,
 } from './causes/result.js';
 export {
   type ClearSkyEquivalent,

@@ -37,6 +37,31 @@ function confusion(jobs: readonly SimulatedJob[], stage: 'first' | 'last'): stri
   }).join('\n');
 }
 
+/** Least shares in the sparse world, a little below what full runs reach. */
+const SPARSE_FIRST = 0.8;
+const SPARSE_SECOND = 0.9;
+
+/** Stated against true: how often the first cause is the true one, by the probability that was stated for it. */
+function calibration(jobs: readonly SimulatedJob[], stage: 'first' | 'last'): string {
+  const edges = [0, 0.2, 0.4, 0.6, 0.8, 0.9, 0.97, 1.0001];
+  return edges
+    .slice(1)
+    .map((to, i) => {
+      const from = edges[i] as number;
+      const all = jobs.flatMap((job) =>
+        job[stage].ranking.map(({ cause, probabilityRatio }) => ({
+          right: cause === job.fault.cause,
+          probabilityRatio,
+        })),
+      );
+      const own = all.filter((one) => one.probabilityRatio >= from && one.probabilityRatio < to);
+      const stated = own.reduce((sum, one) => sum + one.probabilityRatio, 0) / own.length;
+      const right = own.filter((one) => one.right).length / own.length;
+      return `| ${percent(from)} to ${percent(Math.min(1, to))} | ${percent(stated)} | ${percent(right)} | ${own.length} |`;
+    })
+    .join('\n');
+}
+
 describe('simulated jobs', () => {
   test(`${runs(5000)} jobs with one fault: true cause first in 85 %, in the first two in 95 %`, () => {
     const jobs = simulate({
@@ -67,6 +92,26 @@ describe('simulated jobs', () => {
       const own = jobs.filter((job) => job.fault.cause === cause);
       expect(shareWithin(own, 2, 'last'), cause).toBeGreaterThan(0.85);
     }
+  });
+
+  test(`${runs(3000)} jobs in a sparse world: one branch unread, half of the foreign frequencies empty`, () => {
+    const jobs = simulate({
+      seed: 21,
+      sceneCount: 8,
+      count: runs(3000),
+      causes: SIMULATED,
+      mostAsked: 3,
+      world: 'sparse',
+    });
+    for (const stage of ['first', 'last'] as const)
+      console.log(
+        `causes, sparse, ${stage === 'first' ? 'at once' : 'after up to three measurements asked for'}: first ${percent(shareWithin(jobs, 1, stage))}, in the first two ${percent(shareWithin(jobs, 2, stage))}\n${confusion(jobs, stage)}\n${calibration(jobs, stage)}`,
+      );
+    expect(shareWithin(jobs, 1, 'last')).toBeGreaterThan(shareWithin(jobs, 1, 'first'));
+    expect(shareWithin(jobs, 1, 'last')).toBeGreaterThanOrEqual(SPARSE_FIRST);
+    expect(shareWithin(jobs, 2, 'last')).toBeGreaterThanOrEqual(SPARSE_SECOND);
+    const lost = jobs.filter((job) => job.fault.cause === 'wrong-slot');
+    expect(shareWithin(lost, 2, 'last')).toBeGreaterThan(0.85);
   });
 
   test('where nothing is wrong it says so, or that it cannot tell', () => {

@@ -29,7 +29,7 @@ export function allHypotheses(context: CauseContext): readonly Hypothesis[] {
     ...sunOutage(context),
     ...interference(context),
     ...obstructed(context),
-    ...wrongSlot(),
+    ...wrongSlot(context),
     ...sideLobe(),
     ...mispointed(context),
     ...mastLeaning(context),

@@ -130,21 +130,57 @@ export function sideLobe(): readonly Hypothesis[] {
   );
 }
 
-/** The antenna looks at another satellite: what stands at the planned frequencies is chance. */
-export function wrongSlot(): readonly Hypothesis[] {
-  const foreign = ratios(0.02, 2, 6);
-  return foreign.map(
-    (unwantedRatio): Hypothesis => ({
-      cause: 'wrong-slot',
-      location: null,
-      weight: 1 / foreign.length,
-      scatter: 'unknown-carriers',
-      parameters: { foreignLevelDb: 10 * Math.log10(unwantedRatio) },
-      change: () => ({ carrierDb: -30, unwantedRatio, foreignRatio: 0.65 }),
-      check: (measurement) =>
-        measurement.kind === 'search' ? { mean: 0.7, deviation: 2 } : undefined,
-    }),
+/** Chance that a satellite has a carrier at a frequency that was planned for another one: most of the band is in use. */
+const FREQUENCY_IN_USE = 0.7;
+/** Where the other satellite has no carrier, only its noise stands: a few thousandths of the planned carrier. */
+const EMPTY: Change = { carrierDb: -30, unwantedRatio: 0.003, foreignRatio: 0.02 };
+
+/**
+ * Which of `count` frequencies the other satellite uses, with the chance of each pattern: all, all but one, one alone, none.
+ * Up to three frequencies these are all the patterns there are; beyond, the halves between them are left to their neighbours.
+ */
+function usePatterns(
+  count: number,
+): readonly { readonly used: readonly boolean[]; readonly weight: number }[] {
+  const all = Array.from({ length: count }, () => true);
+  const only = (index: number, value: boolean) => all.map((_, i) => (i === index) === value);
+  const patterns = [
+    all,
+    ...(count > 1 ? all.map((_, index) => only(index, false)) : []),
+    ...(count > 2 ? all.map((_, index) => only(index, true)) : []),
+    all.map(() => false),
+  ];
+  const weights = patterns.map((used) =>
+    used.reduce((chance, here) => chance * (here ? FREQUENCY_IN_USE : 1 - FREQUENCY_IN_USE), 1),
   );
+  const sum = weights.reduce((total, weight) => total + weight, 0);
+  return patterns.map((used, i) => ({ used, weight: (weights[i] as number) / sum }));
+}
+
+/** The antenna looks at another satellite: at each planned frequency it has a carrier of its own, or none. */
+export function wrongSlot(context: CauseContext): readonly Hypothesis[] {
+  const foreign = ratios(0.02, 2, 6);
+  // Carriers at one frequency and polarization are one place in the other satellite's plan; a dozen places are as good as each.
+  const places = context.carriers.slice(0, 8).map((carrier) => carrier.name);
+  return foreign.flatMap((unwantedRatio) => {
+    const occupied: Change = { carrierDb: -30, unwantedRatio, foreignRatio: 0.65 };
+    return usePatterns(places.length).map(({ used, weight }): Hypothesis => {
+      const empty = new Set(places.filter((_, index) => !used[index]));
+      return {
+        cause: 'wrong-slot',
+        location: null,
+        weight: weight / foreign.length,
+        scatter: 'unknown-carriers',
+        parameters: {
+          foreignLevelDb: 10 * Math.log10(unwantedRatio),
+          emptyFrequencies: empty.size,
+        },
+        change: ({ name }) => (empty.has(name) ? EMPTY : occupied),
+        check: (measurement) =>
+          measurement.kind === 'search' ? { mean: 0.7, deviation: 2 } : undefined,
+      };
+    });
+  });
 }
 
 /** A feed, or the whole antenna, is turned about the line of sight. */

@@ -15,9 +15,12 @@ import { type ObservedPattern, observedPattern, scatterClasses } from './pattern
 import { type CauseShare, causeRanges, causeShares, logPriors } from './posterior.js';
 import { type PredictedColumn, predictionsOf } from './predictions.js';
 import type { CauseRanking, RankedCause } from './result.js';
+import { unseenCauses } from './unseen.js';
 
 /** Odds of the first cause over the second from which it is named alone. */
 const DECISIVE_ODDS = 4;
+/** Most probability of causes that no reading bears on with which 'nothing wrong' is still said. */
+const MOST_UNSEEN = 0.1;
 
 /** An installation and what is thought of the causes before anything is read. */
 export interface CauseQuestion {
@@ -93,12 +96,19 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
       };
     });
     const [first, second] = shares as [CauseShare, CauseShare];
-    const next = nextMeasurement(context, weights, [first, second], {
+    const unexplained = fitsBadly(first.best, pattern, columns);
+    const unseen = unseenCauses(hypotheses, columns, weights);
+    // Sound readings say nothing of a branch that was not read: 'nothing wrong' needs most of what can be wrong to have been looked at.
+    const unread = first.cause === 'nothing' && unseen.probabilityRatio > MOST_UNSEEN;
+    // Where only the unread speaks against 'nothing wrong', the next reading goes there.
+    const hidden = unread
+      ? shares.find(({ cause }) => unseen.causes.some((one) => one.cause === cause))
+      : undefined;
+    const next = nextMeasurement(context, weights, [first, hidden ?? second], {
       made: new Set(observations.map(measurementKey)),
       predictions,
     });
-    const unexplained = fitsBadly(first.best, pattern, columns);
-    const undecided = first.share < DECISIVE_ODDS * second.share || unexplained;
+    const undecided = first.share < DECISIVE_ODDS * second.share || unexplained || unread;
     return {
       kind: undecided ? 'cannot-tell' : first.cause === 'nothing' ? 'nothing-wrong' : 'cause',
       ranking,
@@ -115,6 +125,7 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
             ? 'too-few-readings'
             : 'same-readings',
       next,
+      unseen: unseen.causes,
     };
   };
 }

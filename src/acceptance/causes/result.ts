@@ -45,6 +45,14 @@ export interface NextMeasurement {
   readonly separationRatio: number;
 }
 
+/** A cause at a place that the readings cannot show. */
+export interface UnseenCause {
+  /** The cause. */
+  readonly cause: FaultCause;
+  /** Slot, segment, port or carrier; `null` for the whole antenna. */
+  readonly location: string | null;
+}
+
 /** The outcome; read `kind` first. */
 export type CauseRanking = {
   /**
@@ -63,4 +71,9 @@ export type CauseRanking = {
   readonly reason: 'too-few-readings' | 'same-readings' | 'no-cause-fits' | null;
   /** The next measurement; `null` where none separates the first two. */
   readonly next: NextMeasurement | null;
+  /**
+   * Causes that no reading so far bears on, with their place: a part in a branch that was not read, a look that was not taken.
+   * 'Nothing wrong' says nothing about these.
+   */
+  readonly unseen: readonly UnseenCause[];
 };

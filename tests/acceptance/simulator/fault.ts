@@ -2,6 +2,12 @@
 
 import type { CauseCarrier, CauseTestPoint, FaultCause } from 'slantpath/acceptance';
 
+/**
+ * How a visit goes: `usual` reads both outlets; in the `sparse` world one outlet is read and the other branch is not, few looks are taken,
+ * and another satellite leaves half of the planned frequencies empty.
+ */
+export type World = 'usual' | 'sparse';
+
 /** True effect on one carrier at one test point. */
 export interface Effect {
   carrierDb: number;

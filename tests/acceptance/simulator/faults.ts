@@ -11,7 +11,7 @@ import {
   supplyFault,
   unitFault,
 } from './chainFaults.js';
-import { type DrawnFault, perName } from './fault.js';
+import { type DrawnFault, perName, type World } from './fault.js';
 import { apertureLossDb, beamAfter } from './physics.js';
 import { between, oneFrom, type Scene } from './scene.js';
 
@@ -72,7 +72,12 @@ function turnedFault(
 }
 
 /** Draws a fault of a cause. */
-export function drawFault(cause: FaultCause, scene: Scene, random: RandomStream): DrawnFault {
+export function drawFault(
+  cause: FaultCause,
+  scene: Scene,
+  random: RandomStream,
+  world: World = 'usual',
+): DrawnFault {
   const { slots, carriers, diameterM } = scene.installation;
   const systemK = between(random, 90, 160);
   switch (cause) {
@@ -101,9 +106,13 @@ export function drawFault(cause: FaultCause, scene: Scene, random: RandomStream)
       };
     }
     case 'wrong-slot': {
-      const found = perName(() =>
-        random.uniform() < 0.25 ? 0 : 10 ** (between(random, -9, 3) / 10),
-      );
+      // In the sparse world the other satellite has one level for all that it sends, and half of the frequencies empty.
+      const common = between(random, -9, 3);
+      const found = perName(() => {
+        if (world === 'sparse')
+          return random.uniform() < 0.5 ? 0 : 10 ** ((common + 0.7 * random.normal()) / 10);
+        return random.uniform() < 0.25 ? 0 : 10 ** (between(random, -9, 3) / 10);
+      });
       return {
         cause,
         location: null,

@@ -7,7 +7,7 @@ import {
   type FaultCause,
 } from 'slantpath/acceptance';
 import { type RandomStream, randomStream } from '../../../src/numeric/random.js';
-import type { DrawnFault } from './fault.js';
+import type { DrawnFault, World } from './fault.js';
 import { drawFault } from './faults.js';
 import { drawNuisances, openVisit, type Visit } from './job.js';
 import { drawScene, type Scene } from './scene.js';
@@ -32,7 +32,13 @@ export const SIMULATED: readonly FaultCause[] = [
 ];
 
 /** What a technician has looked at and read before asking. */
-export function firstRound(scene: Scene, visit: Visit, random: RandomStream): CauseObservation[] {
+export function firstRound(
+  scene: Scene,
+  visit: Visit,
+  random: RandomStream,
+  world: World = 'usual',
+): CauseObservation[] {
+  const sparse = world === 'sparse';
   const { carriers, slots, testPoints } = scene.installation;
   const observations: CauseObservation[] = [];
   const take = (observation: CauseObservation | undefined): void => {
@@ -40,14 +46,16 @@ export function firstRound(scene: Scene, visit: Visit, random: RandomStream): Ca
   };
   const chosen = testPoints.filter(
     (point) =>
-      point.name.startsWith('outlet') || random.uniform() < (point.slot === undefined ? 0.6 : 0.4),
+      (sparse ? point.name === 'outlet 1' : point.name.startsWith('outlet')) ||
+      random.uniform() <
+        (sparse ? (point.name === 'outlet 2' ? 0 : 0.3) : point.slot === undefined ? 0.6 : 0.4),
   );
   for (const point of chosen)
     for (const carrier of carriers)
       if (point.slot === undefined || point.slot === carrier.slot)
         observations.push(...visit.readCarrier(carrier, point));
   take(visit.read({ kind: 'rain-seen' }));
-  if (random.uniform() < 0.7) take(visit.read({ kind: 'mast-lean' }));
+  if (random.uniform() < (sparse ? 0.2 : 0.7)) take(visit.read({ kind: 'mast-lean' }));
   for (const slot of slots) {
     take(visit.read({ kind: 'sun-near', slot: slot.name }));
     if (random.uniform() < 0.7) take(visit.read({ kind: 'obstacle-seen', slot: slot.name }));
@@ -73,6 +81,7 @@ export function simulate(options: {
   readonly count: number;
   readonly causes: readonly FaultCause[];
   readonly mostAsked: number;
+  readonly world?: World;
 }): readonly SimulatedJob[] {
   const sceneRandom = randomStream(options.seed);
   const scenes = Array.from({ length: options.sceneCount }, (_, i) => {
@@ -87,12 +96,12 @@ export function simulate(options: {
     const cause = options.causes[
       Math.floor(jobs.length / scenes.length) % options.causes.length
     ] as FaultCause;
-    const fault = drawFault(cause, scene, random);
+    const fault = drawFault(cause, scene, random, options.world);
     const visit = openVisit(scene, fault, drawNuisances(random), random);
     // Nobody is called for a fault that cannot be seen.
     const outlets = scene.installation.testPoints.filter((point) => point.slot === undefined);
     if (cause !== 'nothing' && visit.noticeableDb(outlets) < 2.5) continue;
-    const observations = firstRound(scene, visit, random);
+    const observations = firstRound(scene, visit, random, options.world);
     const first = rank(observations);
     let last = first;
     let asked = 0;
