@@ -31,7 +31,7 @@ export interface RainExperience {
  * Outages of single years scatter about the average year like a lognormal variable; site-years of one region and one year share their weather, so
  * they count as one where `shareWeather` is set.
  *
- * @param years  2 to 100,000 site-years; standard deviation of the logarithm of one year's outage, 0.1 to 2, default 0.6 (a factor of 1.8); how many
+ * @param seen  2 to 100,000 site-years; standard deviation of the logarithm of one year's outage, 0.1 to 2, default 0.6 (a factor of 1.8); how many
  *   groups of common weather they fall into, 1 to their number, default their number; least outage that was noticed in minutes, default 1.
  * @throws {@link DomainError} naming the field.
  * Source: lognormal scatter from year to year (ITU-R P.678-3 treats it in full: `singleYearProbability` of `slantpath/propagation`); the default from
