@@ -122,12 +122,15 @@ const FAR = 20;
 
 function distanceOf(word: string, stem: string, other: string, otherStem: string): number {
   if (word === other) return 0;
-  if (stem === otherStem && stem.length > 1) return 1;
+  // Some words end like a unit: diameter, loss, gas.
+  if ((stem === otherStem && stem.length > 1) || word === otherStem || stem === other) return 1;
   // Letters count between names of the same unit, or where one has none; short names differ by a letter rightfully.
   const unitless = stem === word || otherStem === other;
-  const letters = unitless ? slips(stem, otherStem) : slips(word, other);
+  const whole = slips(word, other);
+  const letters = unitless ? Math.min(slips(stem, otherStem), whole) : whole;
   const length = Math.min(stem.length, otherStem.length);
-  if ((letters === 1 && length > 3) || (letters === 2 && length > 8)) return 1 + letters;
+  const enough = unitless && letters < whole ? length : Math.min(word.length, other.length) - 1;
+  if ((letters === 1 && enough > 3) || (letters === 2 && length > 8)) return 1 + letters;
   const inside = length > 2 && (otherStem.includes(stem) || stem.includes(otherStem));
   return inside ? NEAR + Math.abs(stem.length - otherStem.length) / LONGEST_KEY : FAR + letters;
 }

@@ -1,6 +1,7 @@
 /** A failed test is repeated before it is believed: verdict on repeated readings and what to do next. */
 
 import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { type CombinedReading, combinedReading, type RepeatedReadings } from './combinedReading.js';
 import {
   type ConformityDecision,
@@ -26,6 +27,16 @@ export interface RepeatedDecision {
   readonly next: 'accept' | 'repeat' | 'refuse';
 }
 
+const DECIDE_REPEATED_QUESTION_KEYS = {
+  refusalReadings: true,
+  readings: true,
+  instrumentStandardUncertainty: true,
+  coverageRatio: true,
+  lowerLimit: true,
+  upperLimit: true,
+  rule: true,
+} satisfies Keys<RepeatedQuestion>;
+
 /**
  * Verdict on the mean of repeated readings, and whether another reading is due.
  *
@@ -45,6 +56,7 @@ export interface RepeatedDecision {
  * ```
  */
 export function decideRepeated(question: RepeatedQuestion): RepeatedDecision {
+  knownOnly('question', question, DECIDE_REPEATED_QUESTION_KEYS);
   const combined = combinedReading(question);
   const refusalReadings = inRange('refusalReadings', question.refusalReadings ?? 3, 1, 50);
   const decision = decideConformity({

@@ -1,6 +1,7 @@
 /** Maidenhead locators: the grid of the amateur service, both ways. */
 
-import { DomainError, inRange, object } from '../errors.js';
+import { DomainError, inRange } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
 
 /** A cell of the Maidenhead grid. */
@@ -66,6 +67,12 @@ export function isMaidenhead(text: string): boolean {
   return /^[A-R]{2}(?:\d{2}(?:[A-X]{2}(?:\d{2}(?:[A-X]{2})?)?)?)?$/i.test(text.trim());
 }
 
+const COORDINATES_TO_MAIDENHEAD_PLACE_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  length: true,
+} satisfies Keys<Parameters<typeof coordinatesToMaidenhead>[0]>;
+
 /**
  * Maidenhead locator of a place.
  *
@@ -86,7 +93,11 @@ export function coordinatesToMaidenhead(place: {
   readonly longitudeDeg: number;
   readonly length?: 2 | 4 | 6 | 8 | 10;
 }): string {
-  const { latitudeDeg, longitudeDeg, length = 6 } = object('place', place);
+  const {
+    latitudeDeg,
+    longitudeDeg,
+    length = 6,
+  } = known('place', place, COORDINATES_TO_MAIDENHEAD_PLACE_KEYS);
   if (![2, 4, 6, 8, 10].includes(length)) {
     throw new DomainError({
       code: 'not-an-option',

@@ -1,6 +1,7 @@
 /** A footprint learnt from readings: by how much the published EIRP is off over a region, honest where nobody has read. */
 
 import { DomainError, finite, inRange, object, positive } from '../errors.js';
+import { known } from '../keys.js';
 import { cosDeg, sinDeg } from '../numeric/angle.js';
 import { type Cholesky, cholesky } from '../numeric/cholesky.js';
 import { minimumBetween } from '../numeric/minimum.js';
@@ -190,7 +191,12 @@ export function footprintCorrection(readings: readonly ExcessReading[]): LearntC
     correlationKm,
     at: (place) => {
       const here = direction(
-        inRange('latitudeDeg', object('place', place).latitudeDeg, -90, 90),
+        inRange(
+          'latitudeDeg',
+          known('place', place, { latitudeDeg: true, longitudeDeg: true }).latitudeDeg,
+          -90,
+          90,
+        ),
         finite('longitudeDeg', place.longitudeDeg),
       );
       return predicted({ cells, here, scatter, correlationKm, factor, ones, weight, mean, solved });

@@ -1,6 +1,7 @@
 /** Predicted outage by rain against what the years really brought. */
 
-import { DomainError, inRange, object } from '../errors.js';
+import { DomainError, inRange } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { normalExceedance } from '../numeric/normal.js';
 
 /** One site over one year. */
@@ -10,6 +11,8 @@ export interface SiteYear {
   /** Outage that the site had in minutes, 0 or more; Sun outages and faults taken off. */
   readonly observedMin: number;
 }
+
+const SITE_YEAR_KEYS = { predictedMin: true, observedMin: true } satisfies Keys<SiteYear>;
 
 /** What the years say of the prediction. */
 export interface RainExperience {
@@ -24,6 +27,13 @@ export interface RainExperience {
   /** Probability of a ratio at least as far from 1 if the prediction were right on average, 0 to 1. */
   readonly chanceProbabilityRatio: number;
 }
+
+const RAIN_EXPERIENCE_SEEN_KEYS = {
+  years: true,
+  logScatter: true,
+  weatherGroups: true,
+  leastNoticedMin: true,
+} satisfies Keys<Parameters<typeof rainExperience>[0]>;
 
 /**
  * Whether outages by rain were as predicted, over many site-years.
@@ -52,7 +62,7 @@ export function rainExperience(seen: {
   readonly weatherGroups?: number;
   readonly leastNoticedMin?: number;
 }): RainExperience {
-  const given = object('seen', seen);
+  const given = knownOnly('seen', seen, RAIN_EXPERIENCE_SEEN_KEYS);
   if (!Array.isArray(given.years) || given.years.length < 2 || given.years.length > 100_000)
     throw new DomainError({
       code: Array.isArray(given.years) && given.years.length < 2 ? 'too-few' : 'malformed',
@@ -67,7 +77,7 @@ export function rainExperience(seen: {
   let predicted = 0;
   let observed = 0;
   years.forEach((year, index) => {
-    const at = object(`years[${index}]`, year);
+    const at = known(`years[${index}]`, year, SITE_YEAR_KEYS);
     predicted += inRange(`years[${index}].predictedMin`, at.predictedMin, 0.01, 527_040);
     const seenHere = inRange(`years[${index}].observedMin`, at.observedMin, 0, 527_040);
     // A year without a noticed outage counts as half of what would have been noticed.

@@ -1,6 +1,7 @@
 /** Drift of a site over its visits: how fast the level falls, and when it wants peaking again. */
 
-import { DomainError, finite, inRange, object } from '../errors.js';
+import { DomainError, finite, inRange } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { type Instant, instantToEpochMs } from '../numeric/instant.js';
 import { studentCoverageFactor } from '../numeric/student.js';
 
@@ -11,6 +12,8 @@ export interface VisitReading {
   /** Level, or C/N, in dB or dBm: one quantity throughout. */
   readonly levelDb: number;
 }
+
+const VISIT_READING_KEYS = { at: true, levelDb: true } satisfies Keys<VisitReading>;
 
 /** Drift of a site; read `kind` first. */
 export type SiteDrift =
@@ -35,6 +38,10 @@ export type SiteDrift =
     };
 
 const MS_PER_YEAR = 31_557_600_000;
+
+const SITE_DRIFT_SITE_KEYS = { visits: true, allowedLossDb: true } satisfies Keys<
+  Parameters<typeof siteDrift>[0]
+>;
 
 /**
  * Drift of a site from readings at three visits or more, by a straight line.
@@ -63,7 +70,7 @@ export function siteDrift(site: {
   readonly visits: readonly VisitReading[];
   readonly allowedLossDb?: number;
 }): SiteDrift {
-  const given = object('site', site);
+  const given = knownOnly('site', site, SITE_DRIFT_SITE_KEYS);
   const allowed = inRange('allowedLossDb', given.allowedLossDb ?? 1, 0.01, 100);
   if (!Array.isArray(given.visits) || given.visits.length < 3 || given.visits.length > 10_000)
     throw new DomainError({
@@ -75,7 +82,10 @@ export function siteDrift(site: {
   const points = (given.visits as readonly VisitReading[])
     .map((visit, index) => ({
       years:
-        instantToEpochMs(`visits[${index}].at`, object(`visits[${index}]`, visit).at) / MS_PER_YEAR,
+        instantToEpochMs(
+          `visits[${index}].at`,
+          known(`visits[${index}]`, visit, VISIT_READING_KEYS).at,
+        ) / MS_PER_YEAR,
       levelDb: finite(`visits[${index}].levelDb`, visit.levelDb),
     }))
     .sort((a, b) => a.years - b.years);

@@ -1,7 +1,7 @@
 /** Plus codes (Open Location Code), through the library `open-location-code-typescript`. */
 
 import openLocationCode from 'open-location-code-typescript';
-import { DomainError, finite, inRange, object } from '../errors.js';
+import { DomainError, finite, inRange } from '../errors.js';
 import { type Keys, known } from '../keys.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
 import type { GridCell } from './cell.js';
@@ -13,6 +13,12 @@ const LENGTHS = [2, 4, 6, 8, 10, 11, 12, 13, 14, 15] as const;
 
 /** Digits in a plus code; 10 is a cell of 1/8000 degree (14 m). */
 export type PlusCodeLength = (typeof LENGTHS)[number];
+
+const COORDINATES_TO_PLUS_CODE_PLACE_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  length: true,
+} satisfies Keys<Parameters<typeof coordinatesToPlusCode>[0]>;
 
 /**
  * Plus code of a place.
@@ -34,7 +40,11 @@ export function coordinatesToPlusCode(place: {
   readonly longitudeDeg: number;
   readonly length?: PlusCodeLength;
 }): string {
-  const { latitudeDeg, longitudeDeg, length = 10 } = object('place', place);
+  const {
+    latitudeDeg,
+    longitudeDeg,
+    length = 10,
+  } = known('place', place, COORDINATES_TO_PLUS_CODE_PLACE_KEYS);
   const latitude = inRange(
     'latitudeDeg',
     latitudeDeg,

@@ -1,6 +1,7 @@
 /** Which planned carriers a terrestrial band can disturb, in the cable or in the receiving unit itself. */
 
-import { DomainError, inRange, object, positive } from '../errors.js';
+import { DomainError, inRange, positive } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { type TerrestrialBand, terrestrialBands } from './terrestrialBands.js';
 
 /** A carrier with the unit that brings it down. */
@@ -15,6 +16,13 @@ export interface ExposedCarrierInput {
   readonly localOscillatorGHz: number;
 }
 
+const EXPOSED_CARRIER_INPUT_KEYS = {
+  name: true,
+  frequencyGHz: true,
+  bandwidthMHz: true,
+  localOscillatorGHz: true,
+} satisfies Keys<ExposedCarrierInput>;
+
 /** One carrier under one band. */
 export interface Exposure {
   /** Name of the carrier. */
@@ -28,6 +36,10 @@ export interface Exposure {
   /** How much of the carrier lies under the band in MHz. */
   readonly overlapMHz: number;
 }
+
+const EXPOSED_CARRIERS_JOB_KEYS = { carriers: true, bands: true } satisfies Keys<
+  Parameters<typeof exposedCarriers>[0]
+>;
 
 /**
  * Terrestrial bands that fall on a carrier, the widest overlap first.
@@ -51,7 +63,7 @@ export function exposedCarriers(job: {
   readonly carriers: readonly ExposedCarrierInput[];
   readonly bands?: readonly TerrestrialBand[];
 }): readonly Exposure[] {
-  const given = object('job', job);
+  const given = known('job', job, EXPOSED_CARRIERS_JOB_KEYS);
   if (!Array.isArray(given.carriers) || given.carriers.length > 1000)
     throw new DomainError({
       code: given.carriers === undefined ? 'missing' : 'malformed',
@@ -62,7 +74,7 @@ export function exposedCarriers(job: {
   const found: Exposure[] = [];
   (given.carriers as readonly ExposedCarrierInput[]).forEach((carrier, index) => {
     const path = `carriers[${index}]`;
-    const at = object(path, carrier);
+    const at = known(path, carrier, EXPOSED_CARRIER_INPUT_KEYS);
     const centreMHz = 1000 * inRange(`${path}.frequencyGHz`, at.frequencyGHz, 0.1, 100);
     const halfMHz = positive(`${path}.bandwidthMHz`, at.bandwidthMHz) / 2;
     const oscillatorMHz =
@@ -92,6 +104,13 @@ export function exposedCarriers(job: {
   return found.sort((a, b) => b.overlapMHz - a.overlapMHz);
 }
 
+const FREQUENCIES_UNDER_BAND_BAND_KEYS = {
+  fromMHz: true,
+  toMHz: true,
+  localOscillatorGHz: true,
+  injection: true,
+} satisfies Keys<Parameters<typeof frequenciesUnderBand>[0]>;
+
 /**
  * Radio frequencies in GHz whose intermediate frequency falls on a band, from the lower to the upper.
  *
@@ -111,7 +130,7 @@ export function frequenciesUnderBand(band: {
   readonly localOscillatorGHz: number;
   readonly injection?: 'low-side' | 'high-side';
 }): { readonly fromGHz: number; readonly toGHz: number } {
-  const given = object('band', band);
+  const given = knownOnly('band', band, FREQUENCIES_UNDER_BAND_BAND_KEYS);
   const from = positive('fromMHz', given.fromMHz);
   const to = inRange('toMHz', given.toMHz, from, 100_000);
   const oscillator = 1000 * inRange('localOscillatorGHz', given.localOscillatorGHz, 0.1, 100);

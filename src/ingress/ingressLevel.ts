@@ -1,6 +1,7 @@
 /** From a transmitter near by to the level that leaks into a cable. */
 
-import { inRange, object, oneOf, positive } from '../errors.js';
+import { inRange, oneOf, positive } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { ratioToDb } from '../numeric/decibel.js';
 
 /** 10 log10(30 ohm in its exact form x 10^9): field of 1 mW EIRP at 1 m in dBuV/m. */
@@ -8,6 +9,10 @@ const FIELD_CONSTANT_DB = 104.7712125;
 /** 20 log10 of what a matched isotropic antenna brings to 75 ohm from 1 uV/m at 1 MHz, in dBuV. */
 const ANTENNA_CONSTANT_75_DB = 31.53462238;
 const ANTENNA_CONSTANT_50_DB = 29.77370979;
+
+const FIELD_STRENGTH_TRANSMITTER_KEYS = { eirpDbm: true, distanceM: true } satisfies Keys<
+  Parameters<typeof fieldStrength>[0]
+>;
 
 /**
  * Field strength in dBuV/m of a transmitter in free space.
@@ -25,12 +30,19 @@ export function fieldStrength(transmitter: {
   readonly eirpDbm: number;
   readonly distanceM: number;
 }): number {
-  const given = object('transmitter', transmitter);
+  const given = knownOnly('transmitter', transmitter, FIELD_STRENGTH_TRANSMITTER_KEYS);
   const eirpDbm = inRange('eirpDbm', given.eirpDbm, -50, 120);
   return (
     eirpDbm - 2 * ratioToDb(inRange('distanceM', given.distanceM, 0.1, 1e5)) + FIELD_CONSTANT_DB
   );
 }
+
+const LEVEL_IN_FIELD_FIELD_KEYS = {
+  fieldDbuvPerM: true,
+  frequencyMHz: true,
+  gainDbi: true,
+  impedanceOhm: true,
+} satisfies Keys<Parameters<typeof levelInField>[0]>;
 
 /**
  * Level in dBuV that a matched antenna brings from a field.
@@ -51,7 +63,7 @@ export function levelInField(field: {
   readonly gainDbi: number;
   readonly impedanceOhm?: 75 | 50;
 }): number {
-  const given = object('field', field);
+  const given = knownOnly('field', field, LEVEL_IN_FIELD_FIELD_KEYS);
   const strength = inRange('fieldDbuvPerM', given.fieldDbuvPerM, -50, 200);
   const frequency = positive('frequencyMHz', given.frequencyMHz);
   const gain = inRange('gainDbi', given.gainDbi, -50, 60);
@@ -73,6 +85,11 @@ const SCREENING: Readonly<Record<ScreeningClass, Attenuations>> = {
   C: [75, 65, 55],
 };
 
+const SCREENING_ATTENUATION_CABLE_KEYS = {
+  screeningClass: true,
+  frequencyMHz: true,
+} satisfies Keys<Parameters<typeof screeningAttenuation>[0]>;
+
 /**
  * Least screening in dB of a cable class at a frequency.
  *
@@ -90,7 +107,7 @@ export function screeningAttenuation(cable: {
   readonly screeningClass: ScreeningClass;
   readonly frequencyMHz: number;
 }): number {
-  const given = object('cable', cable);
+  const given = known('cable', cable, SCREENING_ATTENUATION_CABLE_KEYS);
   const row =
     SCREENING[oneOf('screeningClass', given.screeningClass, ['A++', 'A+', 'A', 'B', 'C'])];
   const frequency = inRange('frequencyMHz', given.frequencyMHz, 30, 3000);
@@ -106,6 +123,14 @@ export interface Ingress {
   /** Wanted level less what leaks in, in dB; absent where no wanted level is given. */
   readonly wantedAboveIngressDb?: number;
 }
+
+const INGRESS_LEVEL_PLACE_KEYS = {
+  eirpDbm: true,
+  distanceM: true,
+  frequencyMHz: true,
+  screeningClass: true,
+  wantedDbuv: true,
+} satisfies Keys<Parameters<typeof ingressLevel>[0]>;
 
 /**
  * Level that leaks into a screened cable near a transmitter: what a half-wave dipole would take from the field, less the screening.
@@ -128,7 +153,7 @@ export function ingressLevel(place: {
   readonly screeningClass: ScreeningClass;
   readonly wantedDbuv?: number;
 }): Ingress {
-  const given = object('place', place);
+  const given = known('place', place, INGRESS_LEVEL_PLACE_KEYS);
   const fieldDbuvPerM = fieldStrength({ eirpDbm: given.eirpDbm, distanceM: given.distanceM });
   const screeningDb = screeningAttenuation({
     screeningClass: given.screeningClass,

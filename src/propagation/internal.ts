@@ -1,6 +1,7 @@
 /** What other parts take from this one besides its public names. */
 
 export { betweenPercents, blend } from './mapsByPercent.js';
+export { RAIN_PATH_KEYS } from './p618-14/rain.js';
 export {
   attenuationAtPercentDb,
   latitudeExponent,

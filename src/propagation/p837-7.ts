@@ -7,7 +7,7 @@
  */
 
 import { inRange } from '../errors.js';
-import { type Keys, known } from '../keys.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { normalExceedance, normalExceedanceQuantile } from '../numeric/normal.js';
 import { bracketedRoot } from '../numeric/root.js';
 import { twelve } from './twelveMonths.js';
@@ -123,6 +123,12 @@ function exceedance(months: readonly RainMonth[], logRate: number): number {
   return sum / DAYS_OF_YEAR;
 }
 
+const RAIN_RATE_INPUT_KEYS = {
+  monthlyRainMm: true,
+  monthlyTemperatureK: true,
+  exceededPercent: true,
+} satisfies Keys<Parameters<typeof rainRate>[0]>;
+
 /**
  * Rain rate exceeded for a percentage of an average year, from monthly normals (P.837-7).
  *
@@ -146,6 +152,7 @@ function exceedance(months: readonly RainMonth[], logRate: number): number {
  * ```
  */
 export function rainRate(input: MonthlyNormals & { readonly exceededPercent: number }): RainRate {
+  knownOnly('input', input, RAIN_RATE_INPUT_KEYS);
   const probability = rainProbability(input);
   const exceededPercent = inRange('exceededPercent', input.exceededPercent, 1e-9, 100);
   const rainRateMmPerH = rateOfMonths(probability, exceededPercent);

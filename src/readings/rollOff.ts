@@ -1,6 +1,7 @@
 /** Bandwidths of a digital carrier: symbol rate, occupied bandwidth, and what of its power lies where. */
 
 import { inRange, positive } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { ratioToDb } from '../numeric/decibel.js';
 
 /**
@@ -36,6 +37,12 @@ export function powerWithinSymbolRateDb(rollOffRatio: number): number {
   return ratioToDb(1 - a * (0.5 - 1 / Math.PI)) + 0;
 }
 
+const CARRIER_TO_NOISE_IN_BANDWIDTH_READING_KEYS = {
+  carrierToNoiseDb: true,
+  bandwidthMHz: true,
+  wantedBandwidthMHz: true,
+} satisfies Keys<Parameters<typeof carrierToNoiseInBandwidth>[0]>;
+
 /**
  * Carrier to noise in another bandwidth, in dB: the noise power grows with the bandwidth, the carrier does not.
  *
@@ -54,6 +61,7 @@ export function carrierToNoiseInBandwidth(reading: {
   readonly bandwidthMHz: number;
   readonly wantedBandwidthMHz: number;
 }): number {
+  knownOnly('reading', reading, CARRIER_TO_NOISE_IN_BANDWIDTH_READING_KEYS);
   const from = positive('bandwidthMHz', reading?.bandwidthMHz);
   const to = positive('wantedBandwidthMHz', reading.wantedBandwidthMHz);
   return inRange('carrierToNoiseDb', reading.carrierToNoiseDb, -100, 200) + ratioToDb(from / to);

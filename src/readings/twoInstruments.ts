@@ -1,6 +1,7 @@
 /** Two instruments on one point: how far apart they read, and how sure that is. */
 
 import { DomainError, finite, object } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { studentCoverageFactor } from '../numeric/student.js';
 
 /** How far one instrument reads above the other. */
@@ -54,6 +55,10 @@ function difference(
   };
 }
 
+const DIFFERENCE_OF_INSTRUMENTS_BOTH_KEYS = { firstDb: true, secondDb: true } satisfies Keys<
+  Parameters<typeof differenceOfInstruments>[0]
+>;
+
 /**
  * Difference of two instruments that read the same point several times each, not in pairs.
  *
@@ -78,6 +83,7 @@ export function differenceOfInstruments(both: {
   readonly firstDb: ArrayLike<number>;
   readonly secondDb: ArrayLike<number>;
 }): InstrumentDifference {
+  knownOnly('both', both, DIFFERENCE_OF_INSTRUMENTS_BOTH_KEYS);
   const first = readings('firstDb', both?.firstDb);
   const second = readings('secondDb', both.secondDb);
   const n1 = first.length;
@@ -89,6 +95,10 @@ export function differenceOfInstruments(both: {
   const pooled = Math.sqrt((squares(first) + squares(second)) / (n1 + n2 - 2));
   return difference(mean(first) - mean(second), Math.sqrt(v1 + v2), degrees, pooled);
 }
+
+const PAIRED_DIFFERENCE_BOTH_KEYS = { firstDb: true, secondDb: true } satisfies Keys<
+  Parameters<typeof pairedDifference>[0]
+>;
 
 /**
  * Difference of two instruments that read the same points in pairs: what differs from point to point falls out.
@@ -110,6 +120,7 @@ export function pairedDifference(both: {
   readonly firstDb: ArrayLike<number>;
   readonly secondDb: ArrayLike<number>;
 }): InstrumentDifference {
+  knownOnly('both', both, PAIRED_DIFFERENCE_BOTH_KEYS);
   const first = readings('firstDb', both?.firstDb);
   const second = readings('secondDb', both.secondDb);
   if (first.length !== second.length)

@@ -1,6 +1,7 @@
 /** An amplifier near its limit: compression from measured pairs, back-off, intermodulation. */
 
 import { DomainError, finite, inRange, object } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { ratioToDb } from '../numeric/decibel.js';
 
 /** One step of a line-up. */
@@ -101,6 +102,11 @@ export const INTERCEPT_ABOVE_COMPRESSION_DB =
   // The cubic term has grown to 1 - 10^(-1/20) of the linear one at 1 dB of compression and to all of it at the intercept.
   1 - ratioToDb(1 - 10 ** (-1 / 20));
 
+const THIRD_ORDER_RATIO_AMPLIFIER_KEYS = {
+  outputCompressionDbm: true,
+  carrierDbm: true,
+} satisfies Keys<Parameters<typeof thirdOrderRatio>[0]>;
+
 /**
  * Carrier over each third-order product in dB for two equal carriers through a purely cubic amplifier: 2 (intercept - power of each).
  *
@@ -117,7 +123,7 @@ export function thirdOrderRatio(amplifier: {
   readonly outputCompressionDbm: number;
   readonly carrierDbm: number;
 }): number {
-  const given = object('amplifier', amplifier);
+  const given = knownOnly('amplifier', amplifier, THIRD_ORDER_RATIO_AMPLIFIER_KEYS);
   const compression = inRange('outputCompressionDbm', given.outputCompressionDbm, -100, 100);
   const carrier = inRange('carrierDbm', given.carrierDbm, -200, compression);
   return 2 * (compression + INTERCEPT_ABOVE_COMPRESSION_DB - carrier);
@@ -142,6 +148,12 @@ export function compressionBelowSaturation(sharpness: number): number {
   return 1 - ratioToDb(power) / p + 0;
 }
 
+const CARRIER_SHARE_SHARING_KEYS = {
+  saturatedDbm: true,
+  outputBackOffDb: true,
+  carriers: true,
+} satisfies Keys<Parameters<typeof carrierShare>[0]>;
+
 /**
  * Power in dBm of each of several equal carriers that share an amplifier.
  *
@@ -159,7 +171,7 @@ export function carrierShare(sharing: {
   readonly outputBackOffDb: number;
   readonly carriers: number;
 }): number {
-  const given = object('sharing', sharing);
+  const given = knownOnly('sharing', sharing, CARRIER_SHARE_SHARING_KEYS);
   return (
     inRange('saturatedDbm', given.saturatedDbm, -100, 120) -
     inRange('outputBackOffDb', given.outputBackOffDb, 0, 40) -

@@ -1,6 +1,7 @@
 /** The cross-polar test of a transmitting station: isolation from readings near the noise, and leaks in line. */
 
-import { inRange, object } from '../errors.js';
+import { inRange } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 import { signalWithoutNoise } from '../readings/index.js';
 
@@ -15,6 +16,13 @@ export interface CrossPolarReadings {
   /** Standard uncertainty of the difference of two readings in dB, 0 to 10; default 0.2. */
   readonly standardUncertaintyDb?: number;
 }
+
+const CROSS_POLAR_READINGS_KEYS = {
+  coPolarDbm: true,
+  crossPolarDbm: true,
+  noiseDbm: true,
+  standardUncertaintyDb: true,
+} satisfies Keys<CrossPolarReadings>;
 
 /** Isolation measured; read `kind` first. */
 export type CrossPolarIsolationRead =
@@ -45,7 +53,7 @@ export type CrossPolarIsolationRead =
  * ```
  */
 export function crossPolarIsolationRead(readings: CrossPolarReadings): CrossPolarIsolationRead {
-  const given = object('readings', readings);
+  const given = knownOnly('readings', readings, CROSS_POLAR_READINGS_KEYS);
   const u = given.standardUncertaintyDb ?? 0.2;
   const noiseDbm = inRange('noiseDbm', given.noiseDbm, -200, 60);
   const coPolarDbm = inRange(
@@ -84,6 +92,10 @@ export interface LeaksInLine {
   readonly bestDb: number;
 }
 
+const LEAKS_IN_LINE_LEAKS_KEYS = { firstDb: true, secondDb: true } satisfies Keys<
+  Parameters<typeof leaksInLine>[0]
+>;
+
 /**
  * Isolation of two leaks in line. A measured value lies anywhere between worst and best: the phases are not known.
  *
@@ -100,7 +112,7 @@ export function leaksInLine(leaks: {
   readonly firstDb: number;
   readonly secondDb: number;
 }): LeaksInLine {
-  const given = object('leaks', leaks);
+  const given = knownOnly('leaks', leaks, LEAKS_IN_LINE_LEAKS_KEYS);
   const first = dbToRatio(-inRange('firstDb', given.firstDb, 0, 100) / 2);
   const second = dbToRatio(-inRange('secondDb', given.secondDb, 0, 100) / 2);
   const isolation = (field: number): number => -2 * ratioToDb(Math.max(field, 1e-10)) + 0;

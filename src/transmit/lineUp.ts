@@ -1,6 +1,7 @@
 /** The line-up of a transmitting station, step by step, and the margin that uplink power control leaves. */
 
-import { inRange, object, positive } from '../errors.js';
+import { inRange, positive } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { ratioToDb } from '../numeric/decibel.js';
 
 /** What a station is lined up with. */
@@ -18,6 +19,15 @@ export interface LineUpInput {
   /** Largest EIRP that the operator allows in dBW; absent where none is stated. */
   readonly allowedEirpDbw?: number;
 }
+
+const LINE_UP_INPUT_KEYS = {
+  powerW: true,
+  feedLossDb: true,
+  antennaGainDbi: true,
+  symbolRateMBd: true,
+  referenceBandwidthMHz: true,
+  allowedEirpDbw: true,
+} satisfies Keys<LineUpInput>;
 
 /** Line-up of a station. */
 export interface LineUp {
@@ -49,7 +59,7 @@ export interface LineUp {
  * ```
  */
 export function lineUp(station: LineUpInput): LineUp {
-  const given = object('station', station);
+  const given = known('station', station, LINE_UP_INPUT_KEYS);
   const powerW = inRange('powerW', positive('powerW', given.powerW), 0, 1e6, 'is it in watts?');
   const flangeDbw = ratioToDb(powerW) - inRange('feedLossDb', given.feedLossDb ?? 0, 0, 30);
   const eirpDbw = flangeDbw + inRange('antennaGainDbi', given.antennaGainDbi, -10, 80);
@@ -76,6 +86,13 @@ export interface PowerControlMargin {
   readonly keptFreeDb: number;
 }
 
+const UPLINK_POWER_CONTROL_CONTROL_KEYS = {
+  fadeDb: true,
+  amplifierReserveDb: true,
+  allowedRiseDb: true,
+  controlErrorDb: true,
+} satisfies Keys<Parameters<typeof uplinkPowerControl>[0]>;
+
 /**
  * What uplink power control makes up for: the fade, but not more than the amplifier and the operator's limit leave.
  *
@@ -96,7 +113,7 @@ export function uplinkPowerControl(control: {
   readonly allowedRiseDb: number;
   readonly controlErrorDb?: number;
 }): PowerControlMargin {
-  const given = object('control', control);
+  const given = knownOnly('control', control, UPLINK_POWER_CONTROL_CONTROL_KEYS);
   const fadeDb = inRange('fadeDb', given.fadeDb, 0, 100);
   const reserveDb = inRange('amplifierReserveDb', given.amplifierReserveDb, 0, 60);
   const riseDb = inRange('allowedRiseDb', given.allowedRiseDb, 0, 60);

@@ -1,7 +1,8 @@
 /** What a station sends past its satellite, held against a mask over the angles that matter. */
 
 import { type AntennaPattern, patternGain } from '../antenna/index.js';
-import { inRange, object, positive } from '../errors.js';
+import { inRange, positive } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { ratioToDb } from '../numeric/decibel.js';
 import { type OffAxisMask, type OffAxisMaskName, offAxisMask } from './offAxisMask.js';
 
@@ -12,6 +13,12 @@ export interface CarrierAtFlange {
   /** Symbol rate in millions of symbols a second: its power is spread evenly over that bandwidth. */
   readonly symbolRateMBd: number;
 }
+
+const FLANGE_DENSITY_CARRIER_KEYS = {
+  powerW: true,
+  symbolRateMBd: true,
+  referenceBandwidthMHz: true,
+} satisfies Keys<Parameters<typeof flangeDensity>[0]>;
 
 /**
  * Power density of a carrier in dBW in a reference bandwidth: power - 10 log10(symbol rate / reference bandwidth).
@@ -30,7 +37,7 @@ export interface CarrierAtFlange {
 export function flangeDensity(
   carrier: CarrierAtFlange & { readonly referenceBandwidthMHz: number },
 ): number {
-  const given = object('carrier', carrier);
+  const given = known('carrier', carrier, FLANGE_DENSITY_CARRIER_KEYS);
   const powerW = inRange('powerW', positive('powerW', given.powerW), 0, 1e6, 'is it in watts?');
   const rate = positive('symbolRateMBd', given.symbolRateMBd);
   const reference = positive('referenceBandwidthMHz', given.referenceBandwidthMHz);
@@ -69,6 +76,15 @@ export interface OffAxisStation extends CarrierAtFlange {
   readonly simultaneousStations?: number;
 }
 
+const OFF_AXIS_STATION_KEYS = {
+  pattern: true,
+  mispointingDeg: true,
+  mask: true,
+  simultaneousStations: true,
+  powerW: true,
+  symbolRateMBd: true,
+} satisfies Keys<OffAxisStation>;
+
 /** Angles to look at: each corner of the mask from both sides, and twenty steps between. */
 function angles(mask: OffAxisMask): number[] {
   return mask.segments.flatMap(({ fromDeg, toDeg }) =>
@@ -97,7 +113,7 @@ function angles(mask: OffAxisMask): number[] {
  * ```
  */
 export function offAxisMargin(station: OffAxisStation): OffAxisMargin {
-  const given = object('station', station);
+  const given = known('station', station, OFF_AXIS_STATION_KEYS);
   const mask = offAxisMask('mask', given.mask);
   const mispointingDeg = inRange('mispointingDeg', given.mispointingDeg ?? 0, 0, 10);
   const stations = inRange('simultaneousStations', given.simultaneousStations ?? 1, 1, 1000);
@@ -130,6 +146,10 @@ export function offAxisMargin(station: OffAxisStation): OffAxisMargin {
   return worst;
 }
 
+const SIDE_LOBE_RISE_BEAM_KEYS = { offAxisDeg: true, mispointingDeg: true } satisfies Keys<
+  Parameters<typeof sideLobeRise>[0]
+>;
+
 /**
  * How much a side-lobe line of 25 log10(angle) rises in dB towards the other satellite when the beam points past its own.
  *
@@ -146,7 +166,7 @@ export function sideLobeRise(beam: {
   readonly offAxisDeg: number;
   readonly mispointingDeg: number;
 }): number {
-  const given = object('beam', beam);
+  const given = knownOnly('beam', beam, SIDE_LOBE_RISE_BEAM_KEYS);
   const angle = inRange('offAxisDeg', positive('offAxisDeg', given.offAxisDeg), 0, 180);
   const off = inRange('mispointingDeg', given.mispointingDeg, 0, angle * 0.999);
   return 2.5 * ratioToDb(angle / (angle - off)) + 0;

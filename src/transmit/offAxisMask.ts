@@ -1,6 +1,7 @@
 /** Limits on what a transmitting antenna sends past the satellite it points at, as data and as a function of the angle. */
 
-import { inRange, object, oneOf } from '../errors.js';
+import { inRange, oneOf } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { ratioToDb } from '../numeric/decibel.js';
 
 /** One stretch of a mask: level - slope x log10(angle in degrees). */
@@ -151,6 +152,12 @@ export function offAxisMask(parameter: string, name: OffAxisMaskName): OffAxisMa
   return offAxisMasks[names.indexOf(oneOf(parameter, name, names))] as OffAxisMask;
 }
 
+const OFF_AXIS_LIMIT_AT_KEYS = {
+  mask: true,
+  offAxisDeg: true,
+  simultaneousStations: true,
+} satisfies Keys<Parameters<typeof offAxisLimit>[0]>;
+
 /**
  * Limit of a mask at an angle off the axis.
  *
@@ -170,7 +177,7 @@ export function offAxisLimit(at: {
   readonly offAxisDeg: number;
   readonly simultaneousStations?: number;
 }): OffAxisLimit {
-  const given = object('at', at);
+  const given = knownOnly('at', at, OFF_AXIS_LIMIT_AT_KEYS);
   const { segments, referenceBandwidthMHz, status } = offAxisMask('mask', given.mask);
   const angle = inRange('offAxisDeg', given.offAxisDeg, 0, 180);
   const stations = inRange('simultaneousStations', given.simultaneousStations ?? 1, 1, 1000);

@@ -1,6 +1,7 @@
 /** How far a tubular mast bends and twists in the wind, and what that costs in pointing. */
 
-import { DomainError, inRange, object, positive } from '../errors.js';
+import { DomainError, inRange, positive } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { DEGREES_PER_RADIAN } from '../numeric/angle.js';
 
 /** A mast, fixed at its foot, with the reflector at its head. */
@@ -20,6 +21,16 @@ export interface TubularMast {
   /** Shear modulus in gigapascals, 1 to 150; default 81 (steel, from memory; aluminium 26). */
   readonly shearGPa?: number;
 }
+
+const TUBULAR_MAST_KEYS = {
+  outsideDiameterM: true,
+  wallM: true,
+  lengthM: true,
+  forceN: true,
+  eccentricityM: true,
+  youngGPa: true,
+  shearGPa: true,
+} satisfies Keys<TubularMast>;
 
 /** The mast in the wind. */
 export interface MastUnderWind {
@@ -51,7 +62,7 @@ export interface MastUnderWind {
  * ```
  */
 export function mastUnderWind(mast: TubularMast): MastUnderWind {
-  const given = object('mast', mast);
+  const given = knownOnly('mast', mast, TUBULAR_MAST_KEYS);
   const outside = inRange('outsideDiameterM', given.outsideDiameterM, 0.01, 1, 'is it in mm?');
   const wall = inRange('wallM', positive('wallM', given.wallM), 0, outside / 2, 'is it in mm?');
   const length = inRange('lengthM', positive('lengthM', given.lengthM), 0, 20);
@@ -88,6 +99,13 @@ export interface WindPointingLoss {
   readonly outsideStatedRange: boolean;
 }
 
+const WIND_POINTING_LOSS_POINTING_KEYS = {
+  slopeDeg: true,
+  twistDeg: true,
+  beamwidthDeg: true,
+  elevationDeg: true,
+} satisfies Keys<Parameters<typeof windPointingLoss>[0]>;
+
 /**
  * Loss of pointing of a reflector on a mast that bends and twists.
  *
@@ -107,7 +125,7 @@ export function windPointingLoss(pointing: {
   readonly beamwidthDeg: number;
   readonly elevationDeg?: number;
 }): WindPointingLoss {
-  const given = object('pointing', pointing);
+  const given = knownOnly('pointing', pointing, WIND_POINTING_LOSS_POINTING_KEYS);
   const slope = inRange('slopeDeg', given.slopeDeg, 0, 10);
   const twist = inRange('twistDeg', given.twistDeg, 0, 10);
   const beamwidth = inRange('beamwidthDeg', positive('beamwidthDeg', given.beamwidthDeg), 0, 90);

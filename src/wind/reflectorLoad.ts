@@ -1,6 +1,7 @@
 /** Force of the wind on a reflector, and the moment at the foot of its mast. A load, never a verdict. */
 
-import { inRange, object, positive } from '../errors.js';
+import { inRange, positive } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 
 /** What a structural engineer decides and this library does not: said with each load. */
 export type LeftToEngineer =
@@ -34,6 +35,13 @@ export interface ReflectorLoad {
   readonly leftToEngineer: readonly LeftToEngineer[];
 }
 
+const REFLECTOR_LOAD_REFLECTOR_KEYS = {
+  diameterM: true,
+  pressurePa: true,
+  heightAboveFootM: true,
+  forceCoefficientRatio: true,
+} satisfies Keys<Parameters<typeof reflectorLoad>[0]>;
+
 /**
  * Force of the wind full on a round solid reflector, F = coefficient x pressure x area, and the moment at the mast's foot.
  *
@@ -59,7 +67,7 @@ export function reflectorLoad(reflector: {
   readonly heightAboveFootM?: number;
   readonly forceCoefficientRatio?: number;
 }): ReflectorLoad {
-  const given = object('reflector', reflector);
+  const given = knownOnly('reflector', reflector, REFLECTOR_LOAD_REFLECTOR_KEYS);
   const diameter = inRange(
     'diameterM',
     positive('diameterM', given.diameterM),
@@ -100,6 +108,14 @@ export interface Ballast {
 /** Standard acceleration of gravity, m/s^2. Source: ISO 80000-3, exact. */
 const GRAVITY_M_PER_S2 = 9.80665;
 
+const BALLAST_MOUNT_KEYS = {
+  forceN: true,
+  leverM: true,
+  baseM: true,
+  frictionRatio: true,
+  safetyRatio: true,
+} satisfies Keys<Parameters<typeof ballast>[0]>;
+
 /**
  * Total mass that a free-standing mount needs against sliding and overturning.
  *
@@ -124,7 +140,7 @@ export function ballast(mount: {
   readonly frictionRatio?: number;
   readonly safetyRatio?: number;
 }): Ballast {
-  const given = object('mount', mount);
+  const given = knownOnly('mount', mount, BALLAST_MOUNT_KEYS);
   const force = inRange('forceN', given.forceN, 0, 1e5);
   const lever = inRange('leverM', given.leverM, 0, 20);
   const base = inRange('baseM', positive('baseM', given.baseM), 0.1, 20);

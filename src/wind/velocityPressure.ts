@@ -1,9 +1,15 @@
 /** Pressure of the wind: from a speed, and the peak pressure at a height above a kind of terrain. */
 
-import { inRange, object, oneOf } from '../errors.js';
+import { inRange, oneOf } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 
 /** Air density that EN 1991-1-4 recommends, kg/m^3; national annexes differ. */
 const AIR_DENSITY_KG_PER_M3 = 1.25;
+
+const VELOCITY_PRESSURE_WIND_KEYS = {
+  windSpeedMPerS: true,
+  airDensityKgPerM3: true,
+} satisfies Keys<Parameters<typeof velocityPressure>[0]>;
 
 /**
  * Velocity pressure in pascals (newtons per square metre): half the air density times the square of the speed.
@@ -21,7 +27,7 @@ export function velocityPressure(wind: {
   readonly windSpeedMPerS: number;
   readonly airDensityKgPerM3?: number;
 }): number {
-  const given = object('wind', wind);
+  const given = knownOnly('wind', wind, VELOCITY_PRESSURE_WIND_KEYS);
   const speed = inRange('windSpeedMPerS', given.windSpeedMPerS, 0, 100, 'is it in km/h?');
   const density = inRange(
     'airDensityKgPerM3',
@@ -60,6 +66,12 @@ export interface PeakVelocityPressure {
   readonly peakPressurePa: number;
 }
 
+const PEAK_VELOCITY_PRESSURE_PLACE_KEYS = {
+  basicSpeedMPerS: true,
+  terrain: true,
+  heightM: true,
+} satisfies Keys<Parameters<typeof peakVelocityPressure>[0]>;
+
 /**
  * Peak velocity pressure at a height, for a basic wind speed and a kind of terrain.
  *
@@ -83,7 +95,7 @@ export function peakVelocityPressure(place: {
   readonly terrain: TerrainCategory;
   readonly heightM: number;
 }): PeakVelocityPressure {
-  const given = object('place', place);
+  const given = known('place', place, PEAK_VELOCITY_PRESSURE_PLACE_KEYS);
   const basic = inRange('basicSpeedMPerS', given.basicSpeedMPerS, 5, 60, 'is it in km/h?');
   const terrain = oneOf('terrain', given.terrain, ['0', 'I', 'II', 'III', 'IV']);
   const [roughnessM, leastM] = TERRAIN[terrain];

@@ -1,7 +1,14 @@
 /** How much of the year the wind is stronger than a speed. */
 
-import { inRange, object, positive } from '../errors.js';
+import { inRange, positive } from '../errors.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { logGamma } from '../numeric/beta.js';
+
+const WIND_EXCEEDED_PERCENT_WIND_KEYS = {
+  windSpeedMPerS: true,
+  meanSpeedMPerS: true,
+  shape: true,
+} satisfies Keys<Parameters<typeof windExceededPercent>[0]>;
 
 /**
  * Percent of the year in which the mean wind exceeds a speed, by Weibull's distribution.
@@ -23,7 +30,7 @@ export function windExceededPercent(wind: {
   readonly meanSpeedMPerS: number;
   readonly shape?: number;
 }): number {
-  const given = object('wind', wind);
+  const given = knownOnly('wind', wind, WIND_EXCEEDED_PERCENT_WIND_KEYS);
   const speed = inRange('windSpeedMPerS', given.windSpeedMPerS, 0, 100, 'is it in km/h?');
   const mean = inRange(
     'meanSpeedMPerS',

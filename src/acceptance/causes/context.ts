@@ -1,8 +1,8 @@
 /** An installation guarded once, with what every forward model needs of it. */
 
 import { byFrequency } from '../../distribution/internal.js';
-import { DomainError, inRange, object, oneOf } from '../../errors.js';
-import { known } from '../../keys.js';
+import { DomainError, inRange, oneOf } from '../../errors.js';
+import { type Keys, known } from '../../keys.js';
 import { cosDeg, sinDeg } from '../../numeric/angle.js';
 import { dbToRatio } from '../../numeric/decibel.js';
 import type { CauseCarrier, CauseInstallation, CauseSlot, CauseTestPoint } from './installation.js';
@@ -57,12 +57,14 @@ export interface CauseContext {
 export function causeContext(installation: CauseInstallation): CauseContext {
   known('installation', installation, CAUSE_INSTALLATION_KEYS);
   const diameterM = inRange('diameterM', installation.diameterM, 0.2, 40, 'is it in centimetres?');
-  const slots = named('slots', installation.slots).map((slot, index) => slotFrame(slot, index));
-  const carriers = named('carriers', installation.carriers).map((carrier, index) =>
+  const slots = named('slots', installation.slots, SLOT_KEYS).map((slot, index) =>
+    slotFrame(slot, index),
+  );
+  const carriers = named('carriers', installation.carriers, CARRIER_KEYS).map((carrier, index) =>
     carrierContext(carrier, index, slots, diameterM),
   );
   const testPoints = testPointContexts(
-    named('testPoints', installation.testPoints),
+    named('testPoints', installation.testPoints, TEST_POINT_KEYS),
     carriers,
     slots,
   );
@@ -83,10 +85,36 @@ export function causeContext(installation: CauseInstallation): CauseContext {
   };
 }
 
+const SLOT_KEYS = { name: true, azimuthDeg: true, elevationDeg: true } satisfies Keys<
+  CauseInstallation['slots'][number]
+>;
+
+const CARRIER_KEYS = {
+  name: true,
+  slot: true,
+  polarization: true,
+  band: true,
+  frequencyGHz: true,
+  frequencyMHz: true,
+  levelDbuv: true,
+  carrierToNoiseDb: true,
+  thresholdDb: true,
+} satisfies Keys<CauseInstallation['carriers'][number]>;
+
+const TEST_POINT_KEYS = {
+  name: true,
+  behind: true,
+  slot: true,
+  lossDb: true,
+  amplifierGainDb: true,
+  noiseDbuv: true,
+} satisfies Keys<CauseInstallation['testPoints'][number]>;
+
 /** Guards a list of things with unlike names. */
 function named<T extends { readonly name: string }>(
   parameter: string,
   list: readonly T[],
+  keys: Keys<T>,
 ): readonly T[] {
   if (!Array.isArray(list) || list.length === 0 || list.length > 200)
     throw new DomainError({
@@ -104,7 +132,7 @@ function named<T extends { readonly name: string }>(
     });
   const names = new Set<string>();
   list.forEach((entry: T, index) => {
-    object(`${parameter}[${index}]`, entry);
+    known(`${parameter}[${index}]`, entry, keys);
     if (typeof entry.name !== 'string' || entry.name === '' || names.has(entry.name))
       throw new DomainError({
         code: entry.name === undefined ? 'missing' : 'malformed',

@@ -1,6 +1,7 @@
 /** Voltage and tone by which a receiver chooses polarization and band. */
 
 import { inRange, oneOf } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 
 /** What a receiver asks of the unit. */
 export interface SupplyCommand {
@@ -29,6 +30,10 @@ export type UnderstoodCommand =
 const LOW = { fromV: 11.5, toV: 14 };
 const HIGH = { fromV: 16, toV: 19 };
 
+const SUPPLY_COMMAND_CHOICE_KEYS = { polarization: true, band: true } satisfies Keys<
+  Parameters<typeof supplyCommand>[0]
+>;
+
 /**
  * Voltage and tone for a polarization and band: 13 V vertical or right-hand, 18 V horizontal or left-hand; tone for the
  * high band.
@@ -46,6 +51,7 @@ export function supplyCommand(choice: {
   readonly polarization: 'vertical' | 'horizontal' | 'right-hand' | 'left-hand';
   readonly band: 'low' | 'high';
 }): SupplyCommand {
+  knownOnly('choice', choice, SUPPLY_COMMAND_CHOICE_KEYS);
   const polarization = oneOf('polarization', choice?.polarization, [
     'vertical',
     'horizontal',
@@ -56,6 +62,10 @@ export function supplyCommand(choice: {
   const isLow = polarization === 'vertical' || polarization === 'right-hand';
   return { nominalV: isLow ? 13 : 18, atUnit: isLow ? LOW : HIGH, tone: band === 'high' };
 }
+
+const UNDERSTOOD_COMMAND_ARRIVING_KEYS = { voltageV: true, toneVpp: true } satisfies Keys<
+  Parameters<typeof understoodCommand>[0]
+>;
 
 /**
  * What a unit makes of the voltage and tone that arrive at it.
@@ -74,6 +84,7 @@ export function understoodCommand(arriving: {
   readonly voltageV: number;
   readonly toneVpp?: number;
 }): UnderstoodCommand {
+  knownOnly('arriving', arriving, UNDERSTOOD_COMMAND_ARRIVING_KEYS);
   const voltageV = inRange('voltageV', arriving?.voltageV, 0, 60);
   const band = inRange('toneVpp', arriving.toneVpp ?? 0, 0, 10) >= 0.4 ? 'high' : 'low';
   if (voltageV < LOW.fromV) return { kind: 'out-of-range', side: 'below' };

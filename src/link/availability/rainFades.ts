@@ -7,9 +7,10 @@ import {
   latitudeExponent,
   latitudeTermDeg,
   percentTerms,
+  RAIN_PATH_KEYS,
 } from '../../propagation/internal.js';
 import { rainExceedance } from '../../propagation/p618-14/exceedance.js';
-import { RAIN_PATH_KEYS, type RainPath, rainAttenuation } from '../../propagation/p618-14/rain.js';
+import { type RainPath, rainAttenuation } from '../../propagation/p618-14/rain.js';
 import { type TotalAttenuationInput, totalAttenuation } from '../../propagation/p618-14/total.js';
 import type { FadeDistribution } from './fade.js';
 

@@ -1,6 +1,7 @@
 /** Scatter of an average of readings that follow each other faster than the flicker. */
 
 import { DomainError, inRange, positive } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 
 /** Readings to be averaged. */
 export interface Averaging {
@@ -13,6 +14,13 @@ export interface Averaging {
   /** Time in seconds after which the flicker's correlation has fallen to 1/e; default 0 (each reading new). */
   readonly correlationTimeS?: number;
 }
+
+const AVERAGED_SCATTER_AVERAGING_KEYS = {
+  standardDeviationDb: true,
+  readings: true,
+  spacingS: true,
+  correlationTimeS: true,
+} satisfies Keys<Averaging>;
 
 /**
  * Standard deviation of the average, and to how many independent readings it amounts.
@@ -37,6 +45,7 @@ export function averagedScatter(averaging: Averaging): {
   /** Number of independent readings with the same average scatter. */
   readonly independentReadings: number;
 } {
+  knownOnly('averaging', averaging, AVERAGED_SCATTER_AVERAGING_KEYS);
   if (typeof averaging !== 'object' || averaging === null)
     throw new DomainError({
       code: 'missing',
