@@ -8,8 +8,9 @@
 
 import { writeFileSync } from 'node:fs';
 import { brotliCompressSync } from 'node:zlib';
-import { type BuiltLayer, builtGrid } from './climate/build.js';
-import { PLANS } from './climate/layers.js';
+import { builtGrid } from './climate/build.js';
+import type { BuiltLayer } from './climate/builtLayer.js';
+import { PLANS, TILE_ROWS } from './climate/layers.js';
 import { mapsOf } from './climate/maps.js';
 
 const [folder, out, ...changes] = process.argv.slice(2);
@@ -31,12 +32,12 @@ const plans = PLANS.map((plan) => {
 const SOURCE =
   'ITU-R P.837-7, P.839-4, P.1510-1, P.453-14, P.836-6, P.840-9 and P.1511-1 digital maps, re-gridded and quantised';
 
-function print({ shipped, bytes, errors }: BuiltLayer): void {
+function print({ plan, errors }: BuiltLayer, bytes: number): void {
   const columns = [
-    shipped.name.padEnd(20),
-    `${(180 / (shipped.rows - 1)).toFixed(3)} deg`,
-    `step ${shipped.step}`,
-    `${bytes} B`,
+    plan.name.padEnd(20),
+    `${(180 / (plan.rows - 1)).toFixed(3)} deg`,
+    `step ${plan.step}`,
+    `${bytes.toFixed(0)} B`,
   ];
   for (const [name, spread] of Object.entries(errors ?? {}))
     columns.push(
@@ -47,7 +48,7 @@ function print({ shipped, bytes, errors }: BuiltLayer): void {
   console.log(columns.join('  '));
 }
 
-const grid = builtGrid(plans, mapsOf(folder), SOURCE, print);
+const grid = builtGrid(plans, mapsOf(folder), SOURCE, TILE_ROWS, print);
 const json = JSON.stringify(grid);
 const module = `/** The shipped climate grid; made by .ci/build-climate.ts, never edited. */
 

@@ -3,9 +3,9 @@
  * costs and how far it is from the full-resolution maps. `tsx .ci/study-climate.ts FOLDER [name ...]`
  */
 
-import type { Layer } from '../src/climate/gridFile.js';
-import { builtLayer } from './climate/build.js';
-import { type LayerPlan, PLANS } from './climate/layers.js';
+import { builtLayer, gridFile } from './climate/build.js';
+import type { BuiltLayer } from './climate/builtLayer.js';
+import { type LayerPlan, PLANS, TILE_ROWS } from './climate/layers.js';
 import { mapsOf } from './climate/maps.js';
 
 /** Rows, step and tolerance at sea to try for each layer. */
@@ -81,15 +81,24 @@ const TRIALS: Readonly<Record<string, readonly (readonly [number, number, number
 const [folder, ...names] = process.argv.slice(2);
 if (folder === undefined) throw new Error('usage: tsx .ci/study-climate.ts FOLDER [name ...]');
 const maps = mapsOf(folder);
-const kept = new Map<string, Layer>();
-const done = (name: string): Layer => {
+const kept = new Map<string, BuiltLayer>();
+const done = (name: string): BuiltLayer => {
   const known = kept.get(name);
   if (known) return known;
   const plan = PLANS.find((each) => each.name === name) as LayerPlan;
-  const { layer } = builtLayer(plan, maps, done, 0);
+  const layer = builtLayer(plan, maps, done, TILE_ROWS, 0);
   kept.set(name, layer);
   return layer;
 };
+/** Bytes of a layer that starts from odds of its own. */
+function bytesOf(layer: BuiltLayer): number {
+  let bytes = 0;
+  const beside = layer.plan.companion === '' ? [] : [done(layer.plan.companion)];
+  gridFile([...beside, layer], 'a study', TILE_ROWS, (_, each) => {
+    bytes = Math.round(each);
+  });
+  return bytes;
+}
 
 console.log(
   '| layer | grid, degrees | step | sea, steps | bytes | land: median, 95 %, 99 % | sea: median, 95 %, 99 % |',
@@ -99,7 +108,9 @@ for (const [name, trials] of Object.entries(TRIALS)) {
   if (names.length > 0 && !names.includes(name)) continue;
   const plan = PLANS.find((each) => each.name === name) as LayerPlan;
   for (const [rows, step, seaSteps] of trials) {
-    const { bytes, errors } = builtLayer({ ...plan, rows, step, seaSteps }, maps, done);
+    const layer = builtLayer({ ...plan, rows, step, seaSteps }, maps, done, TILE_ROWS);
+    const { errors } = layer;
+    const bytes = bytesOf(layer);
     const relative = ['rainRate001', 'rainSeason', 'vapourColumn5', 'vapourDensity5'].includes(
       name,
     );

@@ -1,7 +1,7 @@
 /** Errors of a coded layer against the recommendations at full resolution, at random places over land and sea. */
 
-import type { Layer } from '../../src/climate/gridFile.js';
-import { layerValue, vapourValue } from '../../src/climate/layerValue.js';
+import { layerValue, vapourValue } from '../../src/climate/grid/layerValue.js';
+import type { Layer } from '../../src/climate/grid/tiles.js';
 import { seasonalRainPercent } from '../../src/climate/rainSeason.js';
 import { type MapPlace, mapValue } from '../../src/propagation/index.js';
 import { landMask } from './field.js';

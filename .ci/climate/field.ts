@@ -1,11 +1,6 @@
 /** Fields on a grid of the Earth while the climate grid is built: sampled, fitted, quantised. */
 
-import { BitDecoder, Odds } from '../../src/climate/bitDecoder.js';
-import type { CodedField } from '../../src/climate/codedField.js';
-import { codeField } from '../../src/climate/fieldCode.js';
-import { CONTEXTS } from '../../src/climate/surprise.js';
 import { type GlobalMap, mapValue } from '../../src/propagation/p1144.js';
-import { BitEncoder } from './bitEncoder.js';
 
 /** Values row by row; `columns` is twice the rows less one, without the repeated meridian. */
 export interface Field {
@@ -66,32 +61,18 @@ export function sampled(map: GlobalMap, rows: number): Field {
 }
 
 /** Latitude beyond which no geostationary satellite is above the horizon. */
-const HIDDEN_DEG = 81.3;
+export const HIDDEN_DEG = 81.3;
 
-/** How far a quantised node may stray, in steps: half a step on land, one at sea, four beyond the satellites' sight. */
+/**
+ * How far a quantised node may stray, in steps: half a step on land and at the poles, each of which is one place for many
+ * tiles; so many at sea; four beyond the satellites' sight.
+ */
 export function tolerance(
   place: { latitudeDeg: number; longitudeDeg: number },
   land: boolean,
   seaSteps: number,
 ): number {
-  return Math.abs(place.latitudeDeg) > HIDDEN_DEG ? 4 : land ? 0.5 : seaSteps;
-}
-
-/** Codes a field given in steps; a node within its tolerance of the prediction takes the prediction. */
-export function encoded(
-  field: Field,
-  tolerances: (index: number) => number,
-  companion?: CodedField,
-): { readonly field: CodedField; readonly bytes: Uint8Array } {
-  const encoder = new BitEncoder(new Odds(CONTEXTS));
-  const coded = codeField(encoder, field, companion, (index, predicted) => {
-    const wanted = field.values[index] as number;
-    if (index === 0) return Math.round(wanted);
-    return Math.abs(wanted - predicted) <= tolerances(index) ? predicted : Math.round(wanted);
-  });
-  const bytes = encoder.finish();
-  const back = codeField(new BitDecoder(bytes, new Odds(CONTEXTS)), field, companion);
-  if (back.values.some((value, index) => value !== coded.values[index]))
-    throw new Error('the decoder does not give back what was encoded');
-  return { field: coded, bytes };
+  const latitude = Math.abs(place.latitudeDeg);
+  if (latitude === 90) return 0.5;
+  return latitude > HIDDEN_DEG ? 4 : land ? 0.5 : seaSteps;
 }

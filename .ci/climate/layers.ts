@@ -1,12 +1,13 @@
 /** The layers of the climate grid: where each comes from, on which grid and with which step it is kept. */
 
-import type { Layer, LayerTransform } from '../../src/climate/gridFile.js';
-import { layerValue } from '../../src/climate/layerValue.js';
+import type { LayerTransform } from '../../src/climate/grid/gridFile.js';
+import { layerValue } from '../../src/climate/grid/layerValue.js';
+import type { Layer } from '../../src/climate/grid/tiles.js';
 import { rainSeason } from '../../src/climate/rainSeason.js';
 import { type MapPlace, mapValue, mapValueBicubic } from '../../src/propagation/index.js';
 import { type Field, fieldOf, sampled } from './field.js';
 import type { Maps } from './maps.js';
-import { rainAt } from './reference.js';
+import { rainAt, rainMap } from './reference.js';
 
 /** How one layer is made. */
 export interface LayerPlan {
@@ -18,6 +19,8 @@ export interface LayerPlan {
   readonly step: number;
   /** Tolerance at sea, in steps. */
   readonly seaSteps: number;
+  /** Step of a refinement on a grid twice as fine, and from where on a departure on land is kept; undefined for none. */
+  readonly refinement?: { readonly step: number; readonly from: number };
   readonly companion: string;
   /** The quantity on its finest grid, already transformed; `done` gives layers coded before. */
   readonly field: (maps: Maps, done: (name: string) => Layer) => Field;
@@ -28,11 +31,13 @@ const PERCENTS = [5, 10, 20, 50] as const;
 
 const rainKept = new WeakMap<Maps, { readonly rate: Field; readonly probability: Field }>();
 
-/** P.837-7 at every node of the rain maps. */
+/** P.837-7 on a grid twice as fine as the rain maps, so that their own nodes and what lies between them count alike. */
 function rainFields(maps: Maps): { readonly rate: Field; readonly probability: Field } {
   const known = rainKept.get(maps);
   if (known) return known;
-  const rows = maps('rain-monthly-total-01').rows;
+  const months = rainMap(maps, '01');
+  const step = months.first?.stepDeg ?? 180 / (months.rows - 1);
+  const rows = Math.round(360 / step) + 1;
   const probability = new Float64Array(rows * 2 * (rows - 1));
   const rate = fieldOf(rows, (place, index) => {
     const rain = rainAt(maps, place);
@@ -93,6 +98,9 @@ const vapour = (
     seaLevel(maps, `${map}-${percent}pc`, done(`vapourScaleHeight${percent}`), rows),
 });
 
+/** Rows of tiles of 12 degrees. */
+export const TILE_ROWS = 15;
+
 /** The layers shipped, in the order of coding. */
 export const PLANS: readonly LayerPlan[] = [
   {
@@ -100,8 +108,9 @@ export const PLANS: readonly LayerPlan[] = [
     rows: 361,
     transform: 'logarithm-of-one-plus',
     scale: 5,
-    step: 0.015,
+    step: 0.025,
     seaSteps: 1,
+    refinement: { step: 0.04, from: 0.03 },
     companion: '',
     field: (maps) => {
       const { rate } = rainFields(maps);
@@ -127,7 +136,7 @@ export const PLANS: readonly LayerPlan[] = [
   },
   plain('wetRefractivity', 'nwet-median', 241, 2.5),
   {
-    ...plain('altitude', 'altitude', 181, 0.1),
+    ...plain('altitude', 'altitude', 181, 0.15),
     transform: 'logarithm-of-one-plus',
     scale: 0.2,
     seaSteps: 0.5,

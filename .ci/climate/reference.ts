@@ -3,21 +3,26 @@
 import {
   cloudLiquid,
   type MapPlace,
-  mapValue,
   mapValueBicubic,
   rainRate,
   waterVapour,
 } from '../../src/propagation/index.js';
-import type { Maps } from './maps.js';
+import { type Maps, placedValue } from './maps.js';
 
 const MONTHS = Array.from({ length: 12 }, (_, month) => String(month + 1).padStart(2, '0'));
+
+/** The monthly rain maps: those at a quarter of a degree where the folder has them. */
+export function rainMap(maps: Maps, month: string) {
+  const quarter = `rain-monthly-total-quarter-${month}`;
+  return maps(maps.has(quarter) ? quarter : `rain-monthly-total-${month}`);
+}
 
 /** Monthly rain totals and temperatures at a place. */
 function normalsAt(maps: Maps, place: MapPlace) {
   return {
-    monthlyRainMm: MONTHS.map((month) => mapValue(maps(`rain-monthly-total-${month}`), place)),
+    monthlyRainMm: MONTHS.map((month) => placedValue(rainMap(maps, month), place)),
     monthlyTemperatureK: MONTHS.map((month) =>
-      mapValue(maps(`temperature-monthly-${month}`), place),
+      placedValue(maps(`temperature-monthly-${month}`), place),
     ),
   };
 }

@@ -86,7 +86,7 @@ const ATTENUATION_AT_BATCH_STATIONS_KEYS = {
  *   latitudeDeg: [46.4, -0.4], longitudeDeg: [9.6, 102], heightM: [1900, 35],
  *   frequencyGHz: 12, elevationDeg: [36, 80], tiltDeg: 0, diameterM: 0.9, exceededPercent: 0.1,
  * });
- * [...attenuationDb].map((value) => value.toFixed(1)); // => ['1.3', '7.4']
+ * [...attenuationDb].map((value) => value.toFixed(1)); // => ['1.2', '7.4']
  * ```
  */
 export function attenuationAtBatch(

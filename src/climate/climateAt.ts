@@ -4,8 +4,8 @@ import { checkedStation } from '../earth/internal.js';
 import type { Station } from '../earth/station.js';
 import { type Keys, known } from '../keys.js';
 import { rainHeight } from '../propagation/p839-4.js';
-import type { Layers } from './gridFile.js';
-import { layerValue, vapourValue } from './layerValue.js';
+import { layerValue, vapourValue } from './grid/layerValue.js';
+import type { Layers } from './grid/tiles.js';
 import { seasonalRainPercent } from './rainSeason.js';
 import {
   LOCAL_RAIN_KEYS,

@@ -17,8 +17,8 @@ export {
   type PlannedStations,
 } from './attenuationAtBatch.js';
 export type { Climate, WaterAloft } from './climateAt.js';
-export { CLIMATE_GRID as SHIPPED_CLIMATE_GRID } from './gridData.js';
-export type { ClimateGridFile, ClimateLayer, LayerTransform } from './gridFile.js';
+export { CLIMATE_GRID as SHIPPED_CLIMATE_GRID } from './grid/gridData.js';
+export type { ClimateGridFile, ClimateLayer, LayerTransform } from './grid/gridFile.js';
 export type { LocalRain, MeasuredRain, RainSource } from './rainSource.js';
 export type { RainUncertainty, RainUncertaintyTerm } from './rainUncertainty.js';
 export { RAIN_ZONES, type RainZone, type RainZoneRate, rainZoneRate } from './rainZone.js';

@@ -9,11 +9,12 @@ import { CLIMATE_KEYS } from './climateAt.js';
 /**
  * Water vapour and cloud liquid exceeded for a percentage of an average year, between those that a climate lists.
  *
- * Linear in the value and logarithmic in the percentage, as P.836-6 and P.840-9 interpolate. Beyond the list its end
- * stands: below 5 % in the shipped grid that is the floor of P.618-14.
+ * Linear in the value and logarithmic in the percentage, as P.836-6 and P.840-9 interpolate. Beyond the list there is no
+ * value: the shipped grid has 5 to 50 %, because P.618-14 holds gas and cloud to 5 % below that. At 1 % they would be
+ * 10 to 28 % more. A grid of one's own may carry rarer percentages.
  *
  * @param climate  Climate of the place, from `climateAt`.
- * @param exceededPercent  Percentage of an average year, above 0 to 100.
+ * @param exceededPercent  Percentage of an average year, within those of the climate: 5 to 50 in the shipped grid.
  * @throws {@link DomainError} naming `climate` or `exceededPercent`.
  *
  * Source: ITU-R P.836-6 and P.840-9, interpolation between percentages.
@@ -26,7 +27,6 @@ import { CLIMATE_KEYS } from './climateAt.js';
  */
 export function waterAloftAt(climate: Climate, exceededPercent: number): WaterAloft {
   const { waterAloft } = known('climate', climate, CLIMATE_KEYS);
-  inRange('exceededPercent', exceededPercent, 1e-6, 100, 'is it the availability or a fraction?');
   if (!Array.isArray(waterAloft) || waterAloft.length === 0)
     throw new DomainError({
       code: 'empty',
@@ -34,6 +34,13 @@ export function waterAloftAt(climate: Climate, exceededPercent: number): WaterAl
       received: waterAloft,
       allowed: 'a list with at least one percentage',
     });
+  inRange(
+    'exceededPercent',
+    exceededPercent,
+    (waterAloft[0] as WaterAloft).exceededPercent,
+    (waterAloft[waterAloft.length - 1] as WaterAloft).exceededPercent,
+    'the climate lists no other percentages; P.618-14 takes its rarest below it',
+  );
   const { below, above, ratio } = betweenPercents(
     'climate.waterAloft',
     waterAloft.map((each) => each.exceededPercent),

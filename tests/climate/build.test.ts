@@ -65,7 +65,7 @@ afterAll(() => rmSync(folder, { recursive: true }));
 
 test("a user's maps become a grid whose climate is that of the maps", () => {
   const plans = PLANS.map((plan) => ({ ...plan, rows: ROWS, seaSteps: 0.5 }));
-  const grid = builtGrid(plans, maps, 'invented maps', () => {}, 200);
+  const grid = builtGrid(plans, maps, 'invented maps', 4, () => {}, 200);
   const climateOf = climateFromGrid(JSON.parse(JSON.stringify(grid)));
   for (const [latitudeDeg, longitudeDeg] of [
     [0, 0],
@@ -79,8 +79,10 @@ test("a user's maps become a grid whose climate is that of the maps", () => {
       monthlyTemperatureK: new Array(12).fill(of('temperature')),
       exceededPercent: 0.01,
     });
-    expect(climate.rainRate001MmPerH / truth.rainRateMmPerH).toBeCloseTo(1, 1.7);
-    expect(climate.rainProbabilityPercent / truth.rainProbabilityPercent).toBeCloseTo(1, 1);
+    expect(climate.rainRate001MmPerH / truth.rainRateMmPerH).toBeCloseTo(1, 1.6);
+    // Half a step of the rate and one of the season move the probability by up to 6 %.
+    const probability = climate.rainProbabilityPercent / truth.rainProbabilityPercent;
+    expect(Math.abs(probability - 1)).toBeLessThan(0.06);
     expect(Math.abs(climate.isothermHeightKm - of('zero-degree-isotherm-height'))).toBeLessThan(
       0.03,
     );

@@ -85,7 +85,7 @@ describe('climate of a place', () => {
     });
   });
 
-  test('water between two percentages lies between theirs; below the floor it is held', () => {
+  test('water between two percentages lies between theirs; beyond the list it is refused', () => {
     const climate = climateAt(hut);
     const [five, ten] = climate.waterAloft;
     const seven = waterAloftAt(climate, Math.sqrt(50));
@@ -93,9 +93,14 @@ describe('climate of a place', () => {
       ((five?.liquidWaterKgPerM2 ?? 0) + (ten?.liquidWaterKgPerM2 ?? 0)) / 2,
       12,
     );
-    expect(waterAloftAt(climate, 0.01).waterVapourContentKgPerM2).toBe(
-      five?.waterVapourContentKgPerM2,
-    );
+    for (const exceededPercent of [0.01, 4.99, 50.1])
+      expect(() => waterAloftAt(climate, exceededPercent)).toThrow(
+        expect.objectContaining({
+          parameter: 'exceededPercent',
+          received: exceededPercent,
+          message: expect.stringContaining('5 to 50'),
+        }),
+      );
     expect(waterAloftAt(climate, 10)).toEqual(ten);
   });
 });
@@ -196,14 +201,24 @@ describe("a grid of one's own", () => {
       expect.objectContaining({ parameter: 'layers.altitude', code: 'missing' }),
     );
     const foreign = copy();
-    foreign.layers[0].data = 'ABC*';
+    foreign.tiles.fill('ABC*');
     expect(() => climateFromGrid(foreign)(hut)).toThrow(/base64/);
     expect(() => climateFromGrid({ ...copy(), format: 'other' })).toThrow(
       expect.objectContaining({ parameter: 'format' }),
     );
     const circular = copy();
     circular.layers[0].companion = circular.layers[0].name;
-    expect(() => climateFromGrid(circular)(hut)).toThrow(/stand on itself/);
+    expect(() => climateFromGrid(circular)).toThrow(
+      expect.objectContaining({ parameter: 'layers[0].companion' }),
+    );
+    const short = copy();
+    short.tiles.pop();
+    expect(() => climateFromGrid(short)).toThrow(expect.objectContaining({ parameter: 'tiles' }));
+    const unweighted = copy();
+    unweighted.layers[1].weights[0].pop();
+    expect(() => climateFromGrid(unweighted)).toThrow(
+      expect.objectContaining({ parameter: 'layers[1].weights[0]' }),
+    );
     const stepless = copy();
     stepless.layers[2].step = 0;
     expect(() => climateFromGrid(stepless)).toThrow(

@@ -2,12 +2,21 @@
 
 import type { BitCoder } from './bitDecoder.js';
 
-/** Bounds between levels of recent activity: how far predictions nearby were off, in steps. */
-const ACTIVITY = [0.3, 0.6, 1, 1.5, 2.2, 3, 4.2, 6, 9, 14, 22, 36] as const;
-const LEVELS = ACTIVITY.length + 1;
+/** Bounds between levels of recent activity: how far predictions nearby were off, in sixths of a step (0.33 to 36 steps). */
+const ACTIVITY = [2, 4, 6, 9, 13, 18, 25, 36, 54, 84, 132, 216] as const;
+const MOST_ACTIVE = 217;
+/** Level of each activity. */
+const LEVEL = /* @__PURE__ */ (() =>
+  Uint8Array.from(
+    { length: MOST_ACTIVE + 1 },
+    (_, active) => ACTIVITY.filter((bound) => active >= bound).length,
+  ))();
+/** Activity of the first node of a tile, which has a level of its own. */
+export const FIRST_ACTIVITY = -1;
+const LEVELS = ACTIVITY.length + 2;
 /** Sizes coded one by one before the tail begins. */
-const LONGEST = 14;
-const MOST_DIGITS = 15;
+const LONGEST = 10;
+const MOST_DIGITS = 14;
 
 // Blocks of contexts, each by level of activity.
 const ZERO = 0;
@@ -16,55 +25,51 @@ const UNARY = SIGN + 6 * LEVELS;
 const TAIL = UNARY + LONGEST * LEVELS;
 /** Context of plain digits. */
 const RAW = TAIL + (MOST_DIGITS + 1) * LEVELS;
-/** How many contexts the code needs. */
-export const CONTEXTS = RAW + 1;
+/** How many contexts the code needs, an even number. */
+export const CONTEXTS = RAW + 2;
 
-/** Level of an activity. */
+/** Level of an activity given in 768ths of a step. */
 function level(activity: number): number {
-  let at = 0;
-  while (at < ACTIVITY.length && activity > (ACTIVITY[at] as number)) at++;
-  return at;
+  if (activity === FIRST_ACTIVITY) return LEVELS - 1;
+  return LEVEL[Math.min(MOST_ACTIVE, activity >> 7)] as number;
 }
 
 /**
  * Codes a surprise: zero or not, sign, size; the odds of each depend on the activity nearby and on how far
  * the prediction was from a whole number.
  *
- * @param fraction  Prediction less its nearest whole number, -0.5 to 0.5.
+ * @param contexts  First of the contexts to use.
+ * @param fraction  Prediction less its nearest whole number, -64 to 63 128ths.
  * @param value  The surprise when encoding; a decoder does not look at it.
  */
 export function codedSurprise(
   coder: BitCoder,
+  contexts: number,
   activity: number,
   fraction: number,
   value: number,
 ): number {
-  const context = level(activity);
-  const closeness = Math.min(2, Math.floor(Math.abs(fraction) * 6));
+  const context = contexts + level(activity);
+  const closeness = Math.min(2, (6 * Math.abs(fraction)) >> 7);
   if (coder.bit(ZERO + closeness * LEVELS + context, value === 0 ? 0 : 1) === 0) return 0;
-  const side = Math.min(5, Math.floor((fraction + 0.5) * 6));
+  const side = (6 * (fraction + 64)) >> 7;
   const sign = coder.bit(SIGN + side * LEVELS + context, value < 0 ? 1 : 0) === 1 ? -1 : 1;
   const wanted = Math.abs(value);
   for (let size = 1; size < LONGEST; size++)
     if (coder.bit(UNARY + size * LEVELS + context, wanted > size ? 1 : 0) === 0) return sign * size;
-  return sign * (LONGEST - 1 + codedTail(coder, context, wanted - LONGEST + 1));
+  return sign * (LONGEST - 1 + codedTail(coder, contexts, context, wanted - LONGEST + 1));
 }
 
 /** Codes a number of 1 or more: how many digits, then the digits. */
-function codedTail(coder: BitCoder, context: number, value: number): number {
+function codedTail(coder: BitCoder, contexts: number, context: number, value: number): number {
   let digits = 0;
   while (
     digits < MOST_DIGITS &&
     coder.bit(TAIL + digits * LEVELS + context, value >> (digits + 1) > 0 ? 1 : 0) === 1
   )
     digits++;
-  return codedDigits(coder, digits, value, 1);
-}
-
-/** Codes the lowest binary digits of a value below a given top. */
-export function codedDigits(coder: BitCoder, digits: number, value: number, top: number): number {
-  let number = top;
+  let number = 1;
   for (let place = digits - 1; place >= 0; place--)
-    number = number * 2 + coder.bit(RAW, (value >> place) & 1);
+    number = number * 2 + coder.bit(contexts + RAW, (value >> place) & 1);
   return number;
 }
