@@ -115,7 +115,8 @@ export function tiledLayers(file: ClimateGridFile): Layers {
         return known[index] as Decoded;
       };
       const at = (row: number, column: number): number => {
-        const { nodes, ...corner } = decoded(row, column);
+        const corner = decoded(row, column);
+        const { nodes } = corner;
         return nodes.values[
           nodes.start + (row - corner.row) * nodes.stride + column - corner.column
         ] as number;
