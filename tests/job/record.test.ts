@@ -2,10 +2,12 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { DomainError } from 'slantpath';
 import {
+  checkedRecord,
   compareRecords,
   type JobFile1,
   type JobRecord,
   parseJob,
+  planJob,
   recheckRecord,
   recordJob,
 } from 'slantpath/job';
@@ -116,6 +118,65 @@ describe('the record of the demo hut', () => {
     expect(new Set(flagged.map(({ testPoint }) => testPoint))).toEqual(new Set(['bunk room']));
     const worst = record.findings.filter(({ severity }) => severity === 'does-not-conform');
     expect(new Set(worst.map(({ where }) => where.testPoint))).toEqual(new Set(['bunk room']));
+  });
+});
+
+describe('records from elsewhere', () => {
+  test('one of version 1 follows other rules, with both values, and never differs', () => {
+    const old = {
+      format: 'slantpath-record',
+      version: 1,
+      job,
+      plan: { directions: copy(record.plan.directions) },
+      outcome: 'conforms',
+    };
+    const check = recheckRecord(old);
+    expect(check).toMatchObject({ kind: 'other-rules', recordVersion: 1, sinceVersion: 2 });
+    expect(check.kind === 'other-rules' && check.differences).toContainEqual({
+      path: 'outcome',
+      before: 'conforms',
+      after: 'does-not-conform',
+    });
+    // What needs a record of now takes an old one by its inputs.
+    expect(checkedRecord(old)).toEqual(record);
+    expect(compareRecords(old as never, record).meaning).toBe('unchanged');
+  });
+
+  test('a record with a field missing, of another kind or too much is refused by its path', () => {
+    const { findings: _gone, ...without } = record;
+    for (const [document, parameter] of [
+      [without, 'findings'],
+      [
+        tampered(record, 'plan.directions[1].elevationDeg', 'high'),
+        'plan.directions[1].elevationDeg',
+      ],
+      [tampered(record, 'plan.rain', null), 'plan.rain'],
+      [tampered(record, 'verdicts', []), 'verdicts[0]'],
+      [{ ...record, more: 1 }, 'more'],
+      [tampered(record, 'findings[0].code', 'all-well'), 'findings[0].code'],
+    ] as const) {
+      expect(() => checkedRecord(document)).toThrow(expect.objectContaining({ parameter }));
+      expect(() => compareRecords(record, document as never)).toThrow(
+        expect.objectContaining({ parameter: `later.${parameter}` }),
+      );
+    }
+    for (const nothing of [null, undefined, 3, 'x', [], {}])
+      expect(() => checkedRecord(nothing)).toThrow(DomainError);
+  });
+
+  test('planJob and recordJob check what they are given', () => {
+    for (const nothing of [
+      null,
+      undefined,
+      3,
+      'x',
+      [],
+      {},
+      { format: 'slantpath-job', version: 2 },
+    ]) {
+      expect(() => planJob(nothing as never)).toThrow(DomainError);
+      expect(() => recordJob(nothing as never)).toThrow(DomainError);
+    }
   });
 });
 
