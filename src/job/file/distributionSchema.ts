@@ -31,7 +31,7 @@ const cableFields = {
   ),
 };
 
-export const cable = v.pipe(v.strictObject(cableFields), v.description('Type of cable.'));
+const cable = v.pipe(v.strictObject(cableFields), v.description('Type of cable.'));
 
 const cablePart = {
   kind: kind('cable', 'a length of cable'),

@@ -14,7 +14,7 @@ import { partNames } from './partNames.js';
 type Fault = (parameter: string, received: unknown, allowed: string, slip?: string) => void;
 
 /** Test points that every job has. */
-export const FIXED_POINTS = ['antenna', 'outlets'] as const;
+const FIXED_POINTS = ['antenna', 'outlets'] as const;
 
 const listed = (names: Iterable<string>): string => {
   // In a file that is half wrong a name may be anything.
@@ -280,7 +280,7 @@ function transmits(job: JobFile, fault: Fault): void {
 }
 
 /** Names of outlets and receivers of the job. */
-export function outletNames(job: JobFile): readonly string[] {
+function outletNames(job: JobFile): readonly string[] {
   return (job.distribution?.trees ?? []).flatMap((tree) =>
     partNames(tree, '').flatMap(({ kind, name }) =>
       (kind === 'outlet' || kind === 'receiver') && name !== undefined ? [name] : [],

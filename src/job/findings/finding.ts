@@ -3,7 +3,7 @@
 import type { ReadingQuantity } from '../results/verdicts.js';
 
 /** How much a finding weighs, the worst first. */
-export const SEVERITIES = ['does-not-conform', 'undecided', 'incomplete', 'note'] as const;
+const SEVERITIES = ['does-not-conform', 'undecided', 'incomplete', 'note'] as const;
 
 /** How much a finding weighs: `does-not-conform`, `undecided`, `incomplete` (something was not read or not given), `note`. */
 export type Severity = (typeof SEVERITIES)[number];

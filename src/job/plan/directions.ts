@@ -56,7 +56,7 @@ export function stationOf(job: JobFile, notes: Ledger): Station {
 }
 
 /** Day for which the job is planned. */
-export function dayOf(job: JobFile): string | undefined {
+function dayOf(job: JobFile): string | undefined {
   return job.date ?? job.visits[0]?.date;
 }
 

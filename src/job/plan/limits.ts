@@ -23,7 +23,7 @@ export function terminals(job: JobFile): readonly PartName[] {
 }
 
 /** Whether `outlets` in a limit means this test point: every outlet, and a receiver that hangs on none. */
-export function isOutlet(job: JobFile, testPoint: string): boolean {
+function isOutlet(job: JobFile, testPoint: string): boolean {
   return terminals(job).some(
     ({ name, kind, behindOutlet }) =>
       name === testPoint && (kind === 'outlet' || (kind === 'receiver' && !behindOutlet)),

@@ -46,7 +46,7 @@ const carrierName = (at: { readonly slot: string | null; readonly carrier: strin
   `${at.slot}, ${at.carrier}`;
 
 /** Whether a verdict asks for a cause. */
-export function isBad({ decision, finding, wet }: ReadingVerdict): boolean {
+function isBad({ decision, finding, wet }: ReadingVerdict): boolean {
   if (wet) return false;
   return finding === 'below' || (decision !== null && decision.verdict !== 'conforms');
 }
