@@ -22,14 +22,14 @@ export interface FeedDrawing {
 }
 
 /** Room for one feed with its words, and the radius of a feed. */
-const STEP = 130;
+const STEP = 150;
 const RADIUS = 22;
 const at = (value: number) => value.toFixed(1);
 
 /** The drawing as SVG; every text is escaped. Turns are drawn as they are, places are spread so that no two overlap. */
 export function feedDrawing({ feeds, tiltDeg, title, upright }: FeedDrawing): string {
   const ordered = [...feeds].sort((a, b) => a.acrossMm - b.acrossMm).slice(0, 6);
-  const width = STEP * Math.max(2, ordered.length);
+  const width = STEP * Math.max(3, ordered.length);
   const first = width / 2 - (STEP * (ordered.length - 1)) / 2;
   const rise = (x: number) => ((x - width / 2) * sinDeg(tiltDeg)) / Math.max(0.2, cosDeg(tiltDeg));
   const places = ordered.map((feed, index) => {
@@ -38,7 +38,7 @@ export function feedDrawing({ feeds, tiltDeg, title, upright }: FeedDrawing): st
   });
   const lowest = Math.min(0, ...places.map(({ y }) => y));
   const highest = Math.max(0, ...places.map(({ y }) => y));
-  const top = RADIUS + 14 - lowest;
+  const top = RADIUS + 24 - lowest;
   const height = top + highest + RADIUS + 34;
   const row =
     places.length > 1
@@ -61,5 +61,5 @@ export function feedDrawing({ feeds, tiltDeg, title, upright }: FeedDrawing): st
 /** A name that fits under its feed. */
 function short(name: string): string {
   const letters = [...name];
-  return letters.length > 24 ? `${letters.slice(0, 23).join('')}…` : name;
+  return letters.length > 30 ? `${letters.slice(0, 29).join('')}…` : name;
 }

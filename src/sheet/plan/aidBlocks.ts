@@ -84,7 +84,7 @@ export function sunOutageBlocks(speech: Speech): readonly SheetBlock[] {
   const { job, plan, words, times, fixed } = speech;
   const { columns } = words;
   const date = plan.north?.date;
-  if (date === undefined) return [];
+  if (date === undefined || plan.signals.length === 0) return [];
   const station = { heightM: 0, ...job.station };
   const rows = plan.directions.flatMap(({ slot, kind, orbitalLongitudeDeg }) => {
     const weakest = plan.signals

@@ -108,7 +108,12 @@ function bearingsOf({
         ? []
         : [{ name: named(mount.mount), azimuthDeg: mount.boresightAzimuthDeg }];
     if (mount.kind === 'polar')
-      return [{ name: named(mount.mount), azimuthDeg: job.station.latitudeDeg < 0 ? 0 : 180 }];
+      return [
+        {
+          name: severalMounts ? `${mount.mount}, ${words.meridian}` : words.meridian,
+          azimuthDeg: job.station.latitudeDeg < 0 ? 0 : 180,
+        },
+      ];
     const [slot] = mount.slots;
     const azimuthDeg = plan.directions.find((d) => d.slot === slot)?.azimuthDeg;
     return typeof azimuthDeg === 'number' ? [{ name: named(mount.mount), azimuthDeg }] : [];
@@ -131,6 +136,6 @@ export function viewBlocks(speech: Speech): readonly SheetBlock[] {
       [columns.freeBeyond, (v) => fixed(v.freeBeyondM, 1)],
       [columns.verdict, ({ kind }) => words.codes.views[kind], 'left'],
     ]),
-    words.viewSense,
+    ...(plan.views.some(({ edgeClearanceM }) => edgeClearanceM !== null) ? [words.viewSense] : []),
   ];
 }

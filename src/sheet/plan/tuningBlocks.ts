@@ -136,10 +136,16 @@ export function transmitBlocks(speech: Speech): readonly SheetBlock[] {
       [columns.eirpDbw, ({ eirpDbw }) => fixed(eirpDbw, 1)],
       [columns.backOffDb, ({ outputBackOffDb }) => fixed(outputBackOffDb, 1)],
       [columns.maskDb, ({ mask }) => signed(mask?.headroomDb, 1)],
-      [columns.keepOutM, ({ keepOutM }) => fixed(Math.ceil(10 * keepOutM) / 10, 1)],
+      [
+        columns.keepOutM,
+        ({ keepOutM }) =>
+          keepOutM > 0 ? fixed(Math.ceil(10 * keepOutM) / 10, 1) : words.limitNotReached,
+      ],
     ]),
-    ...[...new Set(plan.transmit.map(({ exposureGroup }) => exposureGroup))].map((group) =>
-      words.keepOut(words.codes.exposureGroups[group]),
+    ...new Set(
+      plan.transmit.map(({ exposureGroup, exposureLimitWPerM2 }) =>
+        words.keepOut(words.codes.exposureGroups[exposureGroup], fixed(exposureLimitWPerM2, 0)),
+      ),
     ),
   ];
 }

@@ -145,6 +145,7 @@ export const germanWords: SheetWords = {
   off: 'aus',
   antenna: 'Antenne',
   boresightName: 'Achse',
+  meridian: 'Meridian',
   visit: (number, date) => `Besuch ${number} (${date})`,
   andMore: (count) => `und ${count} weitere`,
   percent: (value) => `${String(Number(value.toPrecision(2))).replace('.', ',')} % des Jahres`,
@@ -202,8 +203,9 @@ export const germanWords: SheetWords = {
     'Pegel je Träger an 75 Ohm hinter der Einheit; C/N in der Bandbreite der Symbolrate.',
   atLeast: (amount) => `ab ${amount}`,
   atMost: (amount) => `bis ${amount}`,
-  keepOut: (group) =>
-    `Abstand halten: die Keule entlang, gerechnet für ${group}. Niemand tritt vor den Reflektor, solange er sendet.`,
+  keepOut: (group, limit) =>
+    `Abstand halten: die Keule entlang, für ${group}, bis ${limit} W/m² (ICNIRP 2020, lokal); es gilt das örtliche Recht. Niemand tritt vor den Reflektor oder greift an den Feed, solange er sendet, in welchem Abstand auch immer.`,
+  limitNotReached: 'Grenze nicht erreicht',
   rain: (rate, spread, height, source) =>
     `Regenrate ${rate} mm/h (± ${spread} %) für 0,01 % des Jahres, Regenhöhe ${height} km (${source}).`,
   promise: (percent) =>
@@ -218,7 +220,7 @@ export const germanWords: SheetWords = {
     'Umdrehungen je Grad sind nicht bekannt: über einige Grad der Skala zählen und aufschreiben: ____________',
   usefulDrop: (tenth, half, whole, scatter, loss) =>
     `Zu beiden Seiten hinausgehen, bis der Pegel mindestens um ${tenth} dB gefallen ist bei einer Anzeige in Schritten von 0,1 dB, um ${half} dB bei 0,5 dB, um ${whole} dB bei 1 dB, besser um 2 bis 3 dB, dann halb zurück: bei Ablesungen, die um ${scatter} dB streuen, bleiben auf dieser Achse höchstens ${loss} dB.`,
-  noSunOutages: (date) => `Im Jahr ab ${date} keine errechnet.`,
+  noSunOutages: (date) => `Im Jahr ab ${date} drückt die Sonne keinen Träger unter seine Reserve.`,
   sunOutageSense: (zone) =>
     `Ortszeit, ${zone}. Durch das Rauschen der Sonne kann der Empfang täglich einige Minuten ausfallen, gerechnet für den Träger mit der kleinsten Reserve; dann nichts ablesen.`,
   counted: (count, severity) => `${count} ${counted[severity] ?? severity}`,
@@ -259,5 +261,5 @@ export const germanWords: SheetWords = {
   changes: (visit, date) => `Seit dem vorigen Besuch (Besuch ${visit}, ${date})`,
   pooled: (quantity, count, mean, doubt) =>
     `${quantity}, ${count} Ablesungen zusammen: ${mean} ± ${doubt} dB.`,
-  notRepeated: (count) => `Nicht noch einmal abgelesen: ${count} Stellen.`,
+  notRepeated: (count) => `Stellen, die nicht noch einmal abgelesen wurden: ${count}.`,
 };

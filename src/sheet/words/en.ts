@@ -157,6 +157,7 @@ export const englishWords = {
   off: 'off',
   antenna: 'antenna',
   boresightName: 'boresight',
+  meridian: 'meridian',
   visit: (number: number, date: string) => `visit ${number} (${date})`,
   andMore: (count: number) => `and ${count} more`,
   percent: (value: number) => `${Number(value.toPrecision(2))} % of the year`,
@@ -212,8 +213,9 @@ export const englishWords = {
     'Level per carrier at 75 ohm behind the unit; C/N in the bandwidth of the symbol rate.',
   atLeast: (amount: string) => `${amount} up`,
   atMost: (amount: string) => `up to ${amount}`,
-  keepOut: (group: string) =>
-    `Keep out: along the beam, reckoned for ${group}. Nobody steps in front of the reflector while it sends.`,
+  keepOut: (group: string, limit: string) =>
+    `Keep out: along the beam, for ${group}, down to ${limit} W/m² (ICNIRP 2020, local); local law decides. Nobody steps in front of the reflector or reaches to the feed while it sends, whatever the distance.`,
+  limitNotReached: 'limit not reached',
   rain: (rate: string, spread: string, height: string, source: string) =>
     `Rain rate ${rate} mm/h (± ${spread} %) for 0.01 % of the year, rain height ${height} km (${source}).`,
   promise: (percent: string) =>
@@ -228,7 +230,8 @@ export const englishWords = {
     'Turns per degree are not known: count the turns over a few degrees of the scale, and write them down: ____________',
   usefulDrop: (tenth: string, half: string, whole: string, scatter: string, loss: string) =>
     `Go off to both sides by at least ${tenth} dB with a display in steps of 0.1 dB, ${half} dB with 0.5 dB, ${whole} dB with 1 dB, better 2 to 3 dB, then come back half way: with readings that scatter by ${scatter} dB at most ${loss} dB is left on that axis.`,
-  noSunOutages: (date: string) => `None worked out in the year from ${date} on.`,
+  noSunOutages: (date: string) =>
+    `In the year from ${date} on the Sun takes no carrier below its margin.`,
   sunOutageSense: (zone: string) =>
     `Local time, ${zone}. Reception may fail for minutes a day by the Sun’s noise, for the carrier with the least margin; no readings then.`,
   counted: (count: number, severity: keyof typeof counted) => `${count} ${counted[severity]}`,
@@ -269,7 +272,7 @@ export const englishWords = {
   changes: (visit: number, date: string) => `Since the visit before (visit ${visit}, ${date})`,
   pooled: (quantity: string, count: string, mean: string, doubt: string) =>
     `${quantity}, ${count} readings together: ${mean} ± ${doubt} dB.`,
-  notRepeated: (count: string) => `Not read again: ${count} places.`,
+  notRepeated: (count: string) => `Places that were not read again: ${count}.`,
 };
 
 /** All words of the sheets; {@link englishWords} is one such value. */
