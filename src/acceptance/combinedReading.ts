@@ -2,6 +2,7 @@
 
 import { DomainError, finite, inRange, object } from '../errors.js';
 import { type Keys, known } from '../keys.js';
+import { valueAt } from '../numeric/columns.js';
 import { studentCoverageFactor } from '../numeric/student.js';
 
 /** Repeated readings of one quantity. */
@@ -90,7 +91,7 @@ export function combinedReading(repeated: RepeatedReadings): CombinedReading {
     return inRange('readings', value, -1e100, 1e100, undefined, index);
   });
   // Relative to the first reading, so that a large common part costs no digits.
-  const first = values[0] as number;
+  const first = valueAt(values, 0);
   const mean = first + values.reduce((sum, value) => sum + (value - first), 0) / count;
   const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
   const standardDeviation = count === 1 ? null : Math.sqrt(squares / (count - 1));

@@ -2,6 +2,7 @@
 
 import { DomainError, inRange, positive } from '../errors.js';
 import { type Keys, known, knownOnly } from '../keys.js';
+import { valueAt } from '../numeric/columns.js';
 import { normalProbability } from '../numeric/normal.js';
 
 /** What is known of the quantity before a reading, the instrument, and the intervals; all in one unit. */
@@ -96,7 +97,7 @@ export function globalRisks(question: GlobalRiskQuestion): GlobalRisks {
     edges.sort((a, b) => a - b);
     let sum = 0;
     for (let i = 1; i < edges.length; i++)
-      sum += panel(f, edges[i - 1] as number, edges[i] as number);
+      sum += panel(f, valueAt(edges, i - 1), valueAt(edges, i));
     return sum;
   };
   const wrong = (value: number): number => density(value) * accepted(value);
@@ -126,8 +127,8 @@ function panel(f: (value: number) => number, from: number, to: number): number {
   const half = 0.5 * (to - from);
   let sum = 0;
   for (let i = 0; i < 5; i++) {
-    const offset = half * (NODES[i] as number);
-    sum += (WEIGHTS[i] as number) * (f(middle - offset) + f(middle + offset));
+    const offset = half * valueAt(NODES, i);
+    sum += valueAt(WEIGHTS, i) * (f(middle - offset) + f(middle + offset));
   }
   return half * sum;
 }

@@ -2,6 +2,7 @@
 
 import { inRange } from '../errors.js';
 import { type Keys, knownOnly } from '../keys.js';
+import { valueAt } from '../numeric/columns.js';
 import { gaussianLobeLossDb, gaussianLobeOffsetDeg } from '../numeric/gaussianLobe.js';
 import { gaussLegendre } from '../numeric/gaussLegendre.js';
 import { normalProbability } from '../numeric/normal.js';
@@ -119,8 +120,8 @@ function exceedance({ along, across }: Checked, radius: number): number {
   let probability = 0;
   for (let index = 1; index < points.length; index++) {
     // In the angle whose sine is x / radius the integrand is smooth at both ends.
-    const from = Math.asin((points[index - 1] as number) / radius);
-    const to = Math.asin((points[index] as number) / radius);
+    const from = Math.asin(valueAt(points, index - 1) / radius);
+    const to = Math.asin(valueAt(points, index) / radius);
     probability += gaussLegendre(
       (angle) => {
         const x = radius * Math.sin(angle);

@@ -2,6 +2,7 @@
 
 import { inRange, oneOf } from '../errors.js';
 import { type Keys, knownOnly } from '../keys.js';
+import { valueAt } from '../numeric/columns.js';
 
 /** Percentages of the table. */
 const PERCENTS = [0.001, 0.003, 0.01, 0.03, 0.1, 0.3, 1] as const;
@@ -76,8 +77,8 @@ export function rainZoneRate(input: {
     1,
     PERCENTS.findIndex((entry) => entry >= percent),
   );
-  const [low, high] = [PERCENTS[after - 1] as number, PERCENTS[after] as number];
-  const [more, less] = [row[after - 1] as number, row[after] as number];
+  const [low, high] = [valueAt(PERCENTS, after - 1), valueAt(PERCENTS, after)];
+  const [more, less] = [valueAt(row, after - 1), valueAt(row, after)];
   const ratio = Math.log(percent / low) / Math.log(high / low);
   return {
     edition: 'P.837-1',

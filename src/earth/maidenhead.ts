@@ -3,6 +3,7 @@
 import { DomainError, inRange } from '../errors.js';
 import { type Keys, known } from '../keys.js';
 import { wrapLongitudeDeg } from '../numeric/angle.js';
+import { valueAt } from '../numeric/columns.js';
 
 /** A cell of the Maidenhead grid. */
 export interface MaidenheadCell {
@@ -48,7 +49,7 @@ export function maidenheadToCoordinates(locator: string): MaidenheadCell {
   let column = 0;
   let row = 0;
   for (let pair = 0; pair < characters.length / 2; pair++) {
-    const divisions = DIVISIONS[pair] as number;
+    const divisions = valueAt(DIVISIONS, pair);
     const base = pair % 2 === 0 ? 'A'.charCodeAt(0) : '0'.charCodeAt(0);
     cells *= divisions;
     column = column * divisions + characters.charCodeAt(2 * pair) - base;
@@ -120,7 +121,7 @@ export function coordinatesToMaidenhead(place: {
   let row = Math.min(cells - 1, Math.floor(((latitude + 90) * cells) / 180));
   let locator = '';
   for (let pair = pairs - 1; pair >= 0; pair--) {
-    const divisions = DIVISIONS[pair] as number;
+    const divisions = valueAt(DIVISIONS, pair);
     const base = pair % 2 === 0 ? 'A'.charCodeAt(0) : '0'.charCodeAt(0);
     locator = String.fromCharCode(base + (column % divisions), base + (row % divisions)) + locator;
     column = Math.floor(column / divisions);

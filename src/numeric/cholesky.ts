@@ -1,5 +1,7 @@
 /** Cholesky's factor of a symmetric positive definite matrix, with its solutions and its determinant. */
 
+import { denseAt, valueAt } from './columns.js';
+
 /** A factor that solves. */
 export interface Cholesky {
   /** Solution of A x = b. */
@@ -20,13 +22,13 @@ export function cholesky(matrix: readonly (readonly number[])[]): Cholesky {
     const row = factor[i] as Float64Array;
     for (let j = 0; j <= i; j += 1) {
       const other = factor[j] as Float64Array;
-      let sum = (matrix[i] as readonly number[])[j] as number;
-      for (let k = 0; k < j; k += 1) sum -= (row[k] as number) * (other[k] as number);
+      let sum = valueAt(matrix[i] as readonly number[], j);
+      for (let k = 0; k < j; k += 1) sum -= denseAt(row, k) * denseAt(other, k);
       if (i === j) {
-        const least = 1e-15 * Math.abs((matrix[i] as readonly number[])[i] as number) + 1e-300;
+        const least = 1e-15 * Math.abs(valueAt(matrix[i] as readonly number[], i)) + 1e-300;
         row[i] = Math.sqrt(Math.max(sum, least));
-        logDeterminant += 2 * Math.log(row[i] as number);
-      } else row[j] = sum / (other[j] as number);
+        logDeterminant += 2 * Math.log(denseAt(row, i));
+      } else row[j] = sum / denseAt(other, j);
     }
   }
   return {
@@ -35,14 +37,13 @@ export function cholesky(matrix: readonly (readonly number[])[]): Cholesky {
       const x = [...right];
       for (let i = 0; i < n; i += 1) {
         const row = factor[i] as Float64Array;
-        for (let k = 0; k < i; k += 1)
-          x[i] = (x[i] as number) - (row[k] as number) * (x[k] as number);
-        x[i] = (x[i] as number) / (row[i] as number);
+        for (let k = 0; k < i; k += 1) x[i] = valueAt(x, i) - denseAt(row, k) * valueAt(x, k);
+        x[i] = valueAt(x, i) / denseAt(row, i);
       }
       for (let i = n - 1; i >= 0; i -= 1) {
         for (let k = i + 1; k < n; k += 1)
-          x[i] = (x[i] as number) - ((factor[k] as Float64Array)[i] as number) * (x[k] as number);
-        x[i] = (x[i] as number) / ((factor[i] as Float64Array)[i] as number);
+          x[i] = valueAt(x, i) - denseAt(factor[k] as Float64Array, i) * valueAt(x, k);
+        x[i] = valueAt(x, i) / denseAt(factor[i] as Float64Array, i);
       }
       return x;
     },

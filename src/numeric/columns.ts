@@ -5,6 +5,25 @@ import { DomainError } from '../errors.js';
 /** One number for all rows, or one per row. */
 export type Column = number | ArrayLike<number>;
 
+/**
+ * The value of a list at an index that the caller knows to be within it: a slip of an index stops here instead of
+ * going on as NaN.
+ *
+ * @throws RangeError where the list has no such value; never for an input that was checked.
+ */
+export function valueAt(list: ArrayLike<number>, index: number): number {
+  const value = list[index];
+  if (value === undefined) throw new RangeError(`No value at ${index} of ${list.length}`);
+  return value;
+}
+
+/** The same for dense columns alone, which the inner loops read: a reader that meets one kind of list stays quick. */
+export function denseAt(column: Float64Array, index: number): number {
+  const value = column[index];
+  if (value === undefined) throw new RangeError(`No value at ${index} of ${column.length}`);
+  return value;
+}
+
 /** Value of a column in a row. */
 export function inRow(column: Column, row: number): number {
   return typeof column === 'number' ? column : (column[row] as number);

@@ -6,6 +6,7 @@
  * Idea: entropic smoothing of minimax problems (X.-S. Li, Science in China A 34, 1991).
  */
 
+import { valueAt } from './columns.js';
 import { solveLinear } from './linearSystem.js';
 
 /** Where the largest function value is smallest. */
@@ -63,12 +64,12 @@ function smoothMinimum(
     const { gradient, hessian } = derivatives(functions, point, step, sharpness);
     let moved = false;
     for (let trial = 0; trial < 25 && !moved; trial++) {
-      const scale = hessian.reduce((sum, row, i) => sum + Math.abs(row[i] as number), 1e-12);
+      const scale = hessian.reduce((sum, row, i) => sum + Math.abs(valueAt(row, i)), 1e-12);
       const damped = hessian.map((row, i) =>
         row.map((entry, j) => (i === j ? entry + damping * scale : entry)),
       );
       const change = solveLinear(damped, gradient);
-      const next = change && point.map((x, i) => x - (change[i] as number));
+      const next = change && point.map((x, i) => x - valueAt(change, i));
       const nextValue = next ? smooth(functions(next)) : Number.POSITIVE_INFINITY;
       if (next && nextValue < value) {
         moved = true;
@@ -94,7 +95,7 @@ function derivatives(
   const n = point.length;
   const shifted = (...moves: readonly (readonly [number, number])[]): readonly number[] => {
     const moved = [...point];
-    for (const [index, by] of moves) moved[index] = (moved[index] as number) + by;
+    for (const [index, by] of moves) moved[index] = valueAt(moved, index) + by;
     return functions(moved);
   };
   const middle = functions(point);
@@ -107,15 +108,15 @@ function derivatives(
   const shares = middle.map((f) => Math.exp(sharpness * (f - top)));
   const total = shares.reduce((a, b) => a + b, 0);
   const value = (lists: readonly (readonly number[])[], i: number, k: number): number =>
-    (lists[i] as readonly number[])[k] as number;
+    valueAt(lists[i] as readonly number[], k);
   const gradient = new Array<number>(n).fill(0);
   const hessian = point.map(() => new Array<number>(n).fill(0));
   middle.forEach((f, k) => {
-    const share = (shares[k] as number) / total;
+    const share = valueAt(shares, k) / total;
     const slope = point.map((_, i) => (value(plus, i, k) - value(minus, i, k)) / (2 * step));
     for (let i = 0; i < n; i++) {
       const row = hessian[i] as number[];
-      gradient[i] = (gradient[i] as number) + share * (slope[i] as number);
+      gradient[i] = valueAt(gradient, i) + share * valueAt(slope, i);
       for (let j = i; j < n; j++) {
         const bend =
           i === j
@@ -123,16 +124,15 @@ function derivatives(
             : ((both[i] as (readonly number[])[])[j]?.[k] ?? f) / step ** 2 -
               (value(plus, i, k) + value(plus, j, k) - f) / step ** 2;
         row[j] =
-          (row[j] as number) +
-          share * (bend + sharpness * (slope[i] as number) * (slope[j] as number));
+          valueAt(row, j) + share * (bend + sharpness * valueAt(slope, i) * valueAt(slope, j));
       }
     }
   });
   for (let i = 0; i < n; i++)
     for (let j = i; j < n; j++) {
       const entry =
-        ((hessian[i] as number[])[j] as number) -
-        sharpness * (gradient[i] as number) * (gradient[j] as number);
+        valueAt(hessian[i] as number[], j) -
+        sharpness * valueAt(gradient, i) * valueAt(gradient, j);
       (hessian[i] as number[])[j] = entry;
       (hessian[j] as number[])[i] = entry;
     }

@@ -5,6 +5,8 @@
  * M. J. Wichura's AS 241 (Appl. Statist. 37, 1988): both to about 1e-15 relative.
  */
 
+import { valueAt } from './columns.js';
+
 const P1 = [
   3.1611237438705656, 113.864154151050156, 377.485237685302021, 3209.37758913846947,
   0.185777706184603153,
@@ -37,8 +39,8 @@ function erfcTail(y: number): number {
     let numerator = P2[8] * y;
     let denominator = y;
     for (let i = 0; i < 7; i++) {
-      numerator = (numerator + (P2[i] as number)) * y;
-      denominator = (denominator + (Q2[i] as number)) * y;
+      numerator = (numerator + valueAt(P2, i)) * y;
+      denominator = (denominator + valueAt(Q2, i)) * y;
     }
     ratio = (numerator + P2[7]) / (denominator + Q2[7]);
   } else {
@@ -46,8 +48,8 @@ function erfcTail(y: number): number {
     let numerator = P3[5] * square;
     let denominator = square;
     for (let i = 0; i < 4; i++) {
-      numerator = (numerator + (P3[i] as number)) * square;
-      denominator = (denominator + (Q3[i] as number)) * square;
+      numerator = (numerator + valueAt(P3, i)) * square;
+      denominator = (denominator + valueAt(Q3, i)) * square;
     }
     ratio = (1 / Math.sqrt(Math.PI) - (square * (numerator + P3[4])) / (denominator + Q3[4])) / y;
   }
@@ -64,8 +66,8 @@ function erfc(x: number): number {
     let numerator = P1[4] * square;
     let denominator = square;
     for (let i = 0; i < 3; i++) {
-      numerator = (numerator + (P1[i] as number)) * square;
-      denominator = (denominator + (Q1[i] as number)) * square;
+      numerator = (numerator + valueAt(P1, i)) * square;
+      denominator = (denominator + valueAt(Q1, i)) * square;
     }
     return 1 - (x * (numerator + P1[3])) / (denominator + Q1[3]);
   }
@@ -115,8 +117,8 @@ function quotient(top: readonly number[], bottom: readonly number[], r: number):
   let numerator = 0;
   let denominator = 0;
   for (let i = 7; i >= 0; i--) {
-    numerator = numerator * r + (top[i] as number);
-    denominator = denominator * r + (bottom[i] as number);
+    numerator = numerator * r + valueAt(top, i);
+    denominator = denominator * r + valueAt(bottom, i);
   }
   return numerator / denominator;
 }

@@ -1,6 +1,7 @@
 /** Maps given for a few percentages: the two that enclose a percentage, and the way between them. */
 
 import { DomainError, inRange } from '../errors.js';
+import { valueAt } from '../numeric/columns.js';
 
 /** Where a percentage lies among those of a list. */
 export interface BetweenPercents {
@@ -28,7 +29,7 @@ export function betweenPercents(
   const wanted = inRange('exceededPercent', exceededPercent, 1e-9, 100);
   percents.forEach((percent, index) => {
     inRange(`${parameter}[${index}].exceededPercent`, percent, 1e-9, 100);
-    if (index > 0 && percent <= (percents[index - 1] as number))
+    if (index > 0 && percent <= valueAt(percents, index - 1))
       throw new DomainError({
         code: 'inconsistent',
         parameter: `${parameter}[${index}].exceededPercent`,
@@ -44,13 +45,13 @@ export function betweenPercents(
       allowed: 'a list with at least one percentage',
     });
   const last = percents.length - 1;
-  const first = percents[0] as number;
-  const end = percents[last] as number;
+  const first = valueAt(percents, 0);
+  const end = valueAt(percents, last);
   if (wanted <= first) return { below: 0, above: 0, ratio: 0, outside: wanted < first };
   if (wanted >= end) return { below: last, above: last, ratio: 0, outside: wanted > end };
   const above = percents.findIndex((percent) => percent >= wanted);
-  const lower = percents[above - 1] as number;
-  const ratio = Math.log(wanted / lower) / Math.log((percents[above] as number) / lower);
+  const lower = valueAt(percents, above - 1);
+  const ratio = Math.log(wanted / lower) / Math.log(valueAt(percents, above) / lower);
   return { below: above - 1, above, ratio, outside: false };
 }
 

@@ -8,6 +8,7 @@
 
 import { inRange } from '../errors.js';
 import { type Keys, known, knownOnly } from '../keys.js';
+import { valueAt } from '../numeric/columns.js';
 import { normalExceedance, normalExceedanceQuantile } from '../numeric/normal.js';
 import { bracketedRoot } from '../numeric/root.js';
 import { twelve } from './twelveMonths.js';
@@ -102,10 +103,10 @@ export function rainProbability(normals: MonthlyNormals): RainProbability {
     'is the temperature in kelvin?',
   );
   const months = DAYS.map((days, month) =>
-    rainMonth(totals[month] as number, temperatures[month] as number, days),
+    rainMonth(valueAt(totals, month), valueAt(temperatures, month), days),
   );
   const sum = months.reduce(
-    (total, month, index) => total + (DAYS[index] as number) * month.rainProbabilityPercent,
+    (total, month, index) => total + valueAt(DAYS, index) * month.rainProbabilityPercent,
     0,
   );
   return { edition: 'P.837-7', months, rainProbabilityPercent: sum / DAYS_OF_YEAR };
@@ -118,7 +119,7 @@ function exceedance(months: readonly RainMonth[], logRate: number): number {
     const month = months[index] as RainMonth;
     if (month.rainProbabilityPercent === 0) continue;
     const z = (logRate + SHIFT - Math.log(month.meanRainRateMmPerH)) / SPREAD;
-    sum += (DAYS[index] as number) * month.rainProbabilityPercent * normalExceedance(z);
+    sum += valueAt(DAYS, index) * month.rainProbabilityPercent * normalExceedance(z);
   }
   return sum / DAYS_OF_YEAR;
 }

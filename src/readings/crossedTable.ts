@@ -2,6 +2,7 @@
 
 import { DomainError, finite } from '../errors.js';
 import { known } from '../keys.js';
+import { denseAt, valueAt } from '../numeric/columns.js';
 
 /** One reading of a unit (receiving unit, instrument) at a site. */
 export interface SiteReading {
@@ -77,11 +78,11 @@ export function crossedTable(readings: readonly SiteReading[]): CrossedTable {
   for (const { site, unit, value } of cells) {
     const about = value - centre;
     squareSum += about * about;
-    sums[site] = (sums[site] as number) + about;
+    sums[site] = denseAt(sums, site) + about;
     const here = counts[site] as Map<number, number>;
     here.set(unit, (here.get(unit) ?? 0) + 1);
-    unitCounts[unit] = (unitCounts[unit] as number) + 1;
-    unitSums[unit] = (unitSums[unit] as number) + about;
+    unitCounts[unit] = valueAt(unitCounts, unit) + 1;
+    unitSums[unit] = valueAt(unitSums, unit) + about;
   }
   return {
     sites: [...siteIndex.keys()],
@@ -92,7 +93,7 @@ export function crossedTable(readings: readonly SiteReading[]): CrossedTable {
     bySite: counts.map((map, site) => ({
       counts: [...map.entries()],
       count: [...map.values()].reduce((sum, count) => sum + count, 0),
-      sum: sums[site] as number,
+      sum: denseAt(sums, site),
     })),
     unitCounts,
     unitSums,

@@ -2,6 +2,7 @@
 
 import { DomainError, finite, positive } from '../errors.js';
 import { known } from '../keys.js';
+import { valueAt } from '../numeric/columns.js';
 
 /** A reading with its standard uncertainty. */
 export interface UncertainReading {
@@ -53,8 +54,8 @@ function weighted(
   let sum = 0;
   let total = 0;
   readings.forEach(({ valueDb }, index) => {
-    sum += weights[index] as number;
-    total += (weights[index] as number) * valueDb;
+    sum += valueAt(weights, index);
+    total += valueAt(weights, index) * valueDb;
   });
   return [total / sum, sum];
 }
@@ -68,7 +69,7 @@ const departures = (
   meanDb: number,
 ): number =>
   readings.reduce(
-    (sum, { valueDb }, index) => sum + (weights[index] as number) * (valueDb - meanDb) ** 2,
+    (sum, { valueDb }, index) => sum + valueAt(weights, index) * (valueDb - meanDb) ** 2,
     0,
   );
 

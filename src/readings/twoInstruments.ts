@@ -2,6 +2,7 @@
 
 import { DomainError, finite, object } from '../errors.js';
 import { type Keys, knownOnly } from '../keys.js';
+import { valueAt } from '../numeric/columns.js';
 import { studentCoverageFactor } from '../numeric/student.js';
 
 /** How far one instrument reads above the other. */
@@ -130,7 +131,7 @@ export function pairedDifference(both: {
       received: second,
       allowed: `as long as firstDb (${first.length})`,
     });
-  const apart = first.map((value, index) => value - (second[index] as number));
+  const apart = first.map((value, index) => value - valueAt(second, index));
   const n = apart.length;
   const deviation = Math.sqrt(squares(apart) / (n - 1));
   return difference(mean(apart), deviation / Math.sqrt(n), n - 1, deviation);

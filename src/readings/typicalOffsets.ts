@@ -1,6 +1,7 @@
 /** Offsets of units as draws from a population: shrunk towards the mean by how little is known of each. */
 
 import { cholesky } from '../numeric/cholesky.js';
+import { valueAt } from '../numeric/columns.js';
 import { minimumBetween } from '../numeric/minimum.js';
 import { type CrossedTable, crossedTable, type SiteReading } from './crossedTable.js';
 
@@ -27,18 +28,18 @@ function equations(table: CrossedTable, siteRatio: number, unitRatio: number) {
   const right = new Array<number>(size).fill(0);
   const add = (i: number, j: number, value: number): void => {
     const row = matrix[i] as number[];
-    row[j] = (row[j] as number) + value;
+    row[j] = valueAt(row, j) + value;
   };
   const load = (i: number, value: number): void => {
-    right[i] = (right[i] as number) + value;
+    right[i] = valueAt(right, i) + value;
   };
   add(0, 0, table.total);
   table.unitCounts.forEach((count, unit) => {
     add(0, unit + 1, count);
     add(unit + 1, 0, count);
     add(unit + 1, unit + 1, count + unitRatio);
-    load(unit + 1, table.unitSums[unit] as number);
-    load(0, table.unitSums[unit] as number);
+    load(unit + 1, valueAt(table.unitSums, unit));
+    load(0, valueAt(table.unitSums, unit));
   });
   let determinant = 0;
   let left = table.squareSum;
@@ -58,7 +59,7 @@ function equations(table: CrossedTable, siteRatio: number, unitRatio: number) {
   const factor = cholesky(matrix);
   const solution = factor.solve(right);
   determinant += factor.logDeterminant;
-  for (let i = 0; i < size; i += 1) left -= (solution[i] as number) * (right[i] as number);
+  for (let i = 0; i < size; i += 1) left -= valueAt(solution, i) * valueAt(right, i);
   return { solution, determinant, left: Math.max(left, 1e-300), factor };
 }
 
@@ -109,14 +110,14 @@ export function typicalOffsets(readings: readonly SiteReading[]): TypicalOffsets
   const first = new Array<number>(units.length + 1).fill(0);
   first[0] = 1;
   return {
-    meanDb: (end.solution[0] as number) + table.centre,
-    standardUncertaintyDb: Math.sqrt(variance * (end.factor.solve(first)[0] as number)),
+    meanDb: valueAt(end.solution, 0) + table.centre,
+    standardUncertaintyDb: Math.sqrt(variance * valueAt(end.factor.solve(first), 0)),
     sitesDb: Math.sqrt(variance / Math.exp(logSite)),
     unitsDb: Math.sqrt(variance / Math.exp(logUnit)),
     standardDeviationDb: Math.sqrt(variance),
     units: units.map((unit, index) => ({
       unit,
-      offsetDb: (end.solution[index + 1] as number) + 0,
+      offsetDb: valueAt(end.solution, index + 1) + 0,
     })),
   };
 }

@@ -1,5 +1,6 @@
 /** Offsets of units or instruments from common points over many sites, by least squares. */
 
+import { valueAt } from '../numeric/columns.js';
 import { solveLinear } from '../numeric/linearSystem.js';
 import { crossedTable, type SiteReading } from './crossedTable.js';
 
@@ -72,9 +73,9 @@ export function unitOffsets(readings: readonly SiteReading[]): UnitOffsets {
   });
   for (const { counts, count, sum } of table.bySite)
     for (const [i, ni] of counts) {
-      right[i] = (right[i] as number) - (ni * sum) / count;
+      right[i] = valueAt(right, i) - (ni * sum) / count;
       const row = matrix[i] as number[];
-      for (const [j, nj] of counts) row[j] = (row[j] as number) - (ni * nj) / count;
+      for (const [j, nj] of counts) row[j] = valueAt(row, j) - (ni * nj) / count;
     }
   // The sum of the equations is empty: a constant may go from the units to the sites. A one in each place fixes their sum at 0.
   const full = matrix.map((row) => row.map((value) => value + 1));
@@ -84,7 +85,7 @@ export function unitOffsets(readings: readonly SiteReading[]): UnitOffsets {
   if (degreesOfFreedom < 1) return { kind: 'too-few-readings' };
   const levels = table.bySite.map(
     ({ counts, count, sum }) =>
-      (sum - counts.reduce((total, [unit, n]) => total + n * (offsets[unit] as number), 0)) / count,
+      (sum - counts.reduce((total, [unit, n]) => total + n * valueAt(offsets, unit), 0)) / count,
   );
   const explained =
     levels.reduce((total, level, site) => total + level * (table.bySite[site]?.sum ?? 0), 0) +
@@ -99,14 +100,14 @@ export function unitOffsets(readings: readonly SiteReading[]): UnitOffsets {
       const variance = (solveLinear(full, unitVector)?.[index] ?? 0) - 1 / units ** 2;
       return {
         unit,
-        offsetDb: (offsets[index] as number) + 0,
+        offsetDb: valueAt(offsets, index) + 0,
         standardUncertaintyDb: deviation * Math.sqrt(Math.max(0, variance)),
-        readings: table.unitCounts[index] as number,
+        readings: valueAt(table.unitCounts, index),
       };
     }),
     sites: table.sites.map((site, index) => ({
       site,
-      departureDb: (levels[index] as number) - mean,
+      departureDb: valueAt(levels, index) - mean,
     })),
     standardDeviationDb: deviation,
     degreesOfFreedom,
@@ -121,7 +122,7 @@ function joined(
   const group = Array.from({ length: units }, (_, unit) => unit);
   const root = (unit: number): number => {
     let at = unit;
-    while (group[at] !== at) at = group[at] as number;
+    while (group[at] !== at) at = valueAt(group, at);
     return at;
   };
   for (const { counts } of bySite) {

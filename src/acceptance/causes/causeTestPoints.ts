@@ -2,6 +2,7 @@
 
 import type { DistributionPart } from '../../distribution/index.js';
 import { checkedFrequencies, compiledTree, type Stage } from '../../distribution/internal.js';
+import { valueAt } from '../../numeric/columns.js';
 import type { CauseTestPoint } from './installation.js';
 
 /**
@@ -56,7 +57,7 @@ export function causeTestPoints(
     const above = gains[stage.parent];
     gains.push(
       frequencies.map((f, i) =>
-        parent && above ? (above[i] as number) + parent.gainDb(f, stage.port) : 0,
+        parent && above ? valueAt(above, i) + parent.gainDb(f, stage.port) : 0,
       ),
     );
     const parentIsPoint = parent !== undefined && isPoint(parent, stage.parent);
@@ -72,7 +73,7 @@ export function causeTestPoints(
       lossDb: frequencies.map((frequencyMHz, i) => ({
         frequencyMHz,
         valueDb:
-          -((gains[index] as number[])[i] as number) - (isEnd ? stage.gainDb(frequencyMHz, 0) : 0),
+          -valueAt(gains[index] as number[], i) - (isEnd ? stage.gainDb(frequencyMHz, 0) : 0),
       })),
       ...(amplified[index] ? { amplifierGainDb: amplified[index] } : {}),
     });

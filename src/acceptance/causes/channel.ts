@@ -1,5 +1,6 @@
 /** What an instrument shows of one carrier at one test point, undisturbed or changed by a fault. */
 
+import { valueAt } from '../../numeric/columns.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
 import { normalProbability } from '../../numeric/normal.js';
 import type { CarrierContext, CauseContext, TestPointContext } from './context.js';
@@ -52,7 +53,7 @@ export function channel(
   const tilt = Math.tan((Math.min(89, Math.abs(rotationDeg)) * Math.PI) / 180);
   const cosSquare = 1 / (1 + tilt * tilt);
   const undisturbed = dbToRatio(
-    carrier.levelDbuv - (point.lossesDb[carrier.index] as number) + (change.gainDb ?? 0),
+    carrier.levelDbuv - valueAt(point.lossesDb, carrier.index) + (change.gainDb ?? 0),
   );
   const power = undisturbed * dbToRatio(change.carrierDb ?? 0) * cosSquare;
   const noise =

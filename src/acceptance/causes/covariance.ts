@@ -1,5 +1,6 @@
 /** How readings of a pattern scatter together: tolerances of slots, units, carriers and test points. */
 
+import { denseAt } from '../../numeric/columns.js';
 import type { Scatter } from './hypothesis.js';
 
 /** A numeric reading in the pattern. */
@@ -60,7 +61,7 @@ export function planCovariance(readings: readonly PatternReading[]): Float64Arra
     for (let j = 0; j <= i; j++)
       covariance[i * n + j] = pairCovariance(a, readings[j] as PatternReading);
     const { model } = a.kind === 'level' ? LEVEL : a.kind === 'isolation' ? ISOLATION : RATIO;
-    covariance[i * n + i] = (covariance[i * n + i] as number) + a.uncertainty ** 2 + model ** 2;
+    covariance[i * n + i] = denseAt(covariance, i * n + i) + a.uncertainty ** 2 + model ** 2;
   });
   return covariance;
 }
@@ -92,7 +93,7 @@ export function whitening(
   const share = (reading: PatternReading): number =>
     reading.kind === 'level' ? extra.level : reading.kind === 'isolation' ? 0 : extra.ratio;
   const covariance = (i: number, j: number): number => {
-    const planned = plan[i * n + j] as number;
+    const planned = denseAt(plan, i * n + j);
     const [a, b] = [readings[i] as PatternReading, readings[j] as PatternReading];
     if (!concerned[i] || !concerned[j] || a.carrier !== b.carrier) return planned;
     const own = i === j && a.kind === 'level' ? extra.own ** 2 : 0;
@@ -105,9 +106,8 @@ export function whitening(
       for (let j = 0; j <= made; j++) {
         let sum = covariance(made, j);
         for (let k = 0; k < j; k++)
-          sum -= (triangle[made * n + k] as number) * (triangle[j * n + k] as number);
-        triangle[made * n + j] =
-          made === j ? Math.sqrt(sum) : sum / (triangle[j * n + j] as number);
+          sum -= denseAt(triangle, made * n + k) * denseAt(triangle, j * n + k);
+        triangle[made * n + j] = made === j ? Math.sqrt(sum) : sum / denseAt(triangle, j * n + j);
       }
   };
   let logDiagonal: number | undefined;
@@ -118,7 +118,7 @@ export function whitening(
       if (logDiagonal !== undefined) return logDiagonal;
       reach(n - 1);
       let sum = 0;
-      for (let i = 0; i < n; i++) sum += Math.log(triangle[i * n + i] as number);
+      for (let i = 0; i < n; i++) sum += Math.log(denseAt(triangle, i * n + i));
       logDiagonal = sum;
       return sum;
     },
@@ -142,10 +142,10 @@ export function whitenedSquare(
   let square = 0;
   for (let i = 0; i < n; i++) {
     reach(i);
-    let sum = (values[i] as number) - ((means[i] as Float64Array)[h] as number);
+    let sum = denseAt(values, i) - denseAt(means[i] as Float64Array, h);
     const row = i * n;
-    for (let k = 0; k < i; k++) sum -= (triangle[row + k] as number) * (z[k] as number);
-    const whitened = sum / (triangle[row + i] as number);
+    for (let k = 0; k < i; k++) sum -= denseAt(triangle, row + k) * denseAt(z, k);
+    const whitened = sum / denseAt(triangle, row + i);
     z[i] = whitened;
     square += whitened * whitened;
     if (square > enough) return square;

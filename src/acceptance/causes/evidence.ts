@@ -1,5 +1,6 @@
 /** What speaks for and against a cause, observation by observation. */
 
+import { denseAt } from '../../numeric/columns.js';
 import type { Result } from './checkedObservation.js';
 import { checkLogLikelihood } from './likelihood.js';
 import type { CauseObservation } from './observation.js';
@@ -12,10 +13,10 @@ const TAKES_SIDES = Math.log(2);
 
 /** Chance of what was seen. */
 function chance(result: Result, column: PredictedColumn, h: number): number {
-  const mean = column.mean[h] as number;
+  const mean = denseAt(column.mean, h);
   if (result.kind === 'yes-no') return result.seen ? mean : 1 - mean;
   if (result.kind !== 'reception' || result.received === 'wanted') return mean;
-  const other = column.second[h] as number;
+  const other = denseAt(column.second, h);
   return result.received === 'other' ? other : Math.max(0, 1 - mean - other);
 }
 
@@ -37,7 +38,7 @@ export function evidenceFor(
       const z = (at: number): number => {
         const whiten = pattern.whiteningFor(at);
         const deviation = whiten.deviation(slot);
-        return (result.value - (column.mean[at] as number)) / deviation;
+        return (result.value - denseAt(column.mean, at)) / deviation;
       };
       deviationRatio = z(h);
       logRatio = 0.5 * (z(0) ** 2 - z(h) ** 2);
@@ -45,13 +46,13 @@ export function evidenceFor(
       logRatio = checkLogLikelihood(result, column, h) - checkLogLikelihood(result, column, 0);
       if (result.kind === 'number')
         deviationRatio =
-          (result.value - (column.mean[h] as number)) /
-          Math.hypot(column.second[h] as number, result.uncertainty);
+          (result.value - denseAt(column.mean, h)) /
+          Math.hypot(denseAt(column.second, h), result.uncertainty);
     }
     const against = logRatio < -TAKES_SIDES || Math.abs(deviationRatio) > 3;
     const speaks = against ? 'against' : logRatio > TAKES_SIDES ? 'for' : 'neutral';
     const predicted = (at: number): number =>
-      result.kind === 'number' ? (column.mean[at] as number) : chance(result, column, at);
+      result.kind === 'number' ? denseAt(column.mean, at) : chance(result, column, at);
     return {
       strength: Math.abs(logRatio),
       entry: {

@@ -1,5 +1,6 @@
 /** How likely each hypothesis makes what was observed. */
 
+import { denseAt } from '../../numeric/columns.js';
 import type { Result } from './checkedObservation.js';
 import { whitenedSquare } from './covariance.js';
 import type { ObservedPattern } from './pattern.js';
@@ -26,10 +27,10 @@ function seenLogs(result: Result, { logs }: PredictedColumn): Float64Array | und
 /** Logarithm of the likelihood of a result by a column, for hypothesis `h`. */
 export function checkLogLikelihood(result: Result, column: PredictedColumn, h: number): number {
   const logs = seenLogs(result, column);
-  if (logs) return logs[h] as number;
+  if (logs) return denseAt(logs, h);
   if (result.kind !== 'number') return 0;
-  const deviation = Math.hypot(column.second[h] as number, result.uncertainty);
-  const z = (result.value - (column.mean[h] as number)) / deviation;
+  const deviation = Math.hypot(denseAt(column.second, h), result.uncertainty);
+  const z = (result.value - denseAt(column.mean, h)) / deviation;
   // A slip of the pen in one check must not rule a cause out: one in a thousand is wild.
   return Math.log(0.995 * Math.exp(-0.5 * z * z) + 1e-3) - Math.log(deviation);
 }
@@ -41,7 +42,7 @@ function addNumber(logs: Float64Array, result: Result, column: PredictedColumn):
     const same =
       h > 0 && column.mean[h] === column.mean[h - 1] && column.second[h] === column.second[h - 1];
     if (!same) last = checkLogLikelihood(result, column, h);
-    logs[h] = (logs[h] as number) + last;
+    logs[h] = denseAt(logs, h) + last;
   }
 }
 
@@ -58,8 +59,7 @@ export function logLikelihoods(
     if (inPattern.has(index)) return;
     const column = columns[index] as PredictedColumn;
     const seen = seenLogs(result, column);
-    if (seen)
-      for (let h = 0; h < logs.length; h++) logs[h] = (logs[h] as number) + (seen[h] as number);
+    if (seen) for (let h = 0; h < logs.length; h++) logs[h] = denseAt(logs, h) + denseAt(seen, h);
     else addNumber(logs, result, column);
   });
   const n = pattern.readings.length;
@@ -74,7 +74,7 @@ export function logLikelihoods(
   const weigh = (h: number): void => {
     const whiten = pattern.whiteningFor(h);
     // Extra scatter only makes the diagonal larger, so the plan's stands for it until the square is known.
-    const atMost = (logs[h] as number) - plainDiagonal;
+    const atMost = denseAt(logs, h) - plainDiagonal;
     const enough =
       FREEDOM * (Math.exp((2 * Math.max(0, atMost - best + NEGLIGIBLE)) / (FREEDOM + n)) - 1);
     const square = whitenedSquare(whiten, values, means, h, room, enough);
@@ -83,20 +83,18 @@ export function logLikelihoods(
       return;
     }
     const total =
-      (logs[h] as number) -
-      whiten.logDiagonal() -
-      0.5 * (FREEDOM + n) * Math.log1p(square / FREEDOM);
+      denseAt(logs, h) - whiten.logDiagonal() - 0.5 * (FREEDOM + n) * Math.log1p(square / FREEDOM);
     if (total > best) best = total;
     logs[h] = total;
   };
   // The likeliest by the checks come first, so that the others can be left early.
   const later: number[] = [];
   for (let h = 0; h < logs.length; h++)
-    if ((logs[h] as number) > highest - LIKELY) weigh(h);
+    if (denseAt(logs, h) > highest - LIKELY) weigh(h);
     else later.push(h);
   for (const h of later) {
     // Extra scatter only makes the diagonal larger, so this one cannot come back.
-    if ((logs[h] as number) - plainDiagonal < best - NEGLIGIBLE) logs[h] = Number.NEGATIVE_INFINITY;
+    if (denseAt(logs, h) - plainDiagonal < best - NEGLIGIBLE) logs[h] = Number.NEGATIVE_INFINITY;
     else weigh(h);
   }
   return logs;

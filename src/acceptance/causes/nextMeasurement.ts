@@ -1,5 +1,6 @@
 /** The one measurement, not yet made, that best separates two causes. */
 
+import { denseAt } from '../../numeric/columns.js';
 import { measurementKey, segmentNames } from './checkedObservation.js';
 import type { CauseContext } from './context.js';
 import { type CauseMeasurement, DEFAULT_UNCERTAINTY } from './observation.js';
@@ -59,13 +60,13 @@ function moments(values: Float64Array, members: readonly number[], weights: Floa
   let total = 0;
   let mean = 0;
   for (const h of members) {
-    total += weights[h] as number;
-    mean += (weights[h] as number) * (values[h] as number);
+    total += denseAt(weights, h);
+    mean += denseAt(weights, h) * denseAt(values, h);
   }
   mean /= total;
   let variance = 0;
   for (const h of members)
-    variance += ((weights[h] as number) / total) * ((values[h] as number) - mean) ** 2;
+    variance += (denseAt(weights, h) / total) * (denseAt(values, h) - mean) ** 2;
   return { mean, variance };
 }
 
@@ -83,9 +84,9 @@ function overlapOfNormals(a: Moments, b: Moments): number {
 
 /** Members of a cause that still count. */
 function members({ start, end, best }: CauseShare, weights: Float64Array): readonly number[] {
-  const least = 1e-3 * (weights[best] as number);
+  const least = 1e-3 * denseAt(weights, best);
   const list: number[] = [];
-  for (let h = start; h < end; h++) if ((weights[h] as number) > least) list.push(h);
+  for (let h = start; h < end; h++) if (denseAt(weights, h) > least) list.push(h);
   return list;
 }
 

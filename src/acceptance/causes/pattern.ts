@@ -1,5 +1,6 @@
 /** The numeric readings of a visit, laid out with how they scatter together. */
 
+import { valueAt } from '../../numeric/columns.js';
 import type { Result } from './checkedObservation.js';
 import type { CarrierContext, CauseContext, TestPointContext } from './context.js';
 import { type PatternReading, planCovariance, type Whitening, whitening } from './covariance.js';
@@ -89,7 +90,7 @@ function whitenings(
   const made: (Whitening | undefined)[] = [];
   const plan = planCovariance(readings);
   return (h) => {
-    const number = classes[h] as number;
+    const number = valueAt(classes, h);
     const known = made[number];
     if (known) return known;
     const { scatter, change } = hypotheses[h] as Hypothesis;

@@ -1,5 +1,6 @@
 /** From likelihoods to probabilities of causes. */
 
+import { denseAt } from '../../numeric/columns.js';
 import type { Hypothesis } from './hypothesis.js';
 import type { FaultCause } from './installation.js';
 
@@ -59,13 +60,13 @@ export function causeShares(
   const weights = new Float64Array(count);
   let highest = Number.NEGATIVE_INFINITY;
   for (let h = 0; h < count; h++) {
-    const sum = (logs[h] as number) + (logPrior[h] as number);
+    const sum = denseAt(logs, h) + denseAt(logPrior, h);
     weights[h] = sum;
     if (sum > highest) highest = sum;
   }
   let total = 0;
   for (let h = 0; h < count; h++) {
-    const below = (weights[h] as number) - highest;
+    const below = denseAt(weights, h) - highest;
     const weight = below < -40 ? 0 : Math.exp(below);
     weights[h] = weight;
     total += weight;
@@ -74,15 +75,15 @@ export function causeShares(
     let sum = 0;
     let best = range.start;
     for (let h = range.start; h < range.end; h++) {
-      sum += weights[h] as number;
-      if ((weights[h] as number) > (weights[best] as number)) best = h;
+      sum += denseAt(weights, h);
+      if (denseAt(weights, h) > denseAt(weights, best)) best = h;
     }
     let here = 0;
     const location = hypotheses[best]?.location;
     if (sum > 0)
       for (let h = range.start; h < range.end; h++)
-        if ((weights[h] as number) > 0 && hypotheses[h]?.location === location)
-          here += weights[h] as number;
+        if (denseAt(weights, h) > 0 && hypotheses[h]?.location === location)
+          here += denseAt(weights, h);
     return {
       ...range,
       share: sum / total,

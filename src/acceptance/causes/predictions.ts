@@ -1,5 +1,6 @@
 /** Predictions of every hypothesis for every measurement, computed once each. */
 
+import { denseAt } from '../../numeric/columns.js';
 import { type Channel, channel } from './channel.js';
 import { measurementKey } from './checkedObservation.js';
 import type { CarrierContext, CauseContext, TestPointContext } from './context.js';
@@ -34,7 +35,7 @@ function outcomeLogs(
   return [
     mean.map((wanted) => Math.log(Math.max(least, wanted))),
     second.map((other) => Math.log(Math.max(least, other))),
-    mean.map((wanted, h) => Math.log(Math.max(least, 1 - wanted - (second[h] as number)))),
+    mean.map((wanted, h) => Math.log(Math.max(least, 1 - wanted - denseAt(second, h)))),
   ];
 }
 

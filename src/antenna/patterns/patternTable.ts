@@ -1,6 +1,7 @@
 /** A measured pattern: gain at angles, straight lines in decibels between them. */
 
 import { DomainError, finite, inRange, object } from '../../errors.js';
+import { valueAt } from '../../numeric/columns.js';
 import type { Segment, Shape } from './patternShape.js';
 
 /** Stretches between the samples of a table; nothing is said beyond its ends. */
@@ -26,9 +27,9 @@ export function shapeTable(table: {
     });
   const segments: Segment[] = [];
   for (let index = 0; index < angles.length; index++) {
-    const fromDeg = inRange('offAxisDeg', angles[index] as number, 0, 180, undefined, index);
-    const fromDbi = finite('gainDbi', gains[index] as number, undefined, index);
-    const previous = index === 0 ? Number.NEGATIVE_INFINITY : (angles[index - 1] as number);
+    const fromDeg = inRange('offAxisDeg', valueAt(angles, index), 0, 180, undefined, index);
+    const fromDbi = finite('gainDbi', valueAt(gains, index), undefined, index);
+    const previous = index === 0 ? Number.NEGATIVE_INFINITY : valueAt(angles, index - 1);
     if (fromDeg <= previous)
       throw new DomainError({
         code: 'inconsistent',
@@ -50,6 +51,6 @@ export function shapeTable(table: {
     edition: 'measured table',
     outsideStatedRange: [],
     segments,
-    endDeg: angles[angles.length - 1] as number,
+    endDeg: valueAt(angles, angles.length - 1),
   };
 }

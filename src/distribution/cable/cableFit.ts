@@ -2,6 +2,7 @@
 
 import { DomainError, finite, inRange, positive } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
 import { type CableType, checkedFrequencyMHz } from './cable.js';
 
@@ -90,7 +91,7 @@ export function cableFit(points: readonly CablePoint[]): CableFit {
     );
   });
   const relative = (column: (f: number) => number): number[] =>
-    frequencies.map((f, i) => column(f) / (losses[i] as number));
+    frequencies.map((f, i) => column(f) / valueAt(losses, i));
   const skin = relative(Math.sqrt);
   const dielectric = relative((f) => f);
   const ones = losses.map(() => 1);
@@ -111,7 +112,7 @@ export function cableFit(points: readonly CablePoint[]): CableFit {
   const dielectricLoss = freeSkin < 0 ? alone(dielectric) : held ? 0 : Math.max(0, freeDielectric);
   const fitted = frequencies.map((f, i) => {
     const fittedDbPer100m = skinLoss * Math.sqrt(f) + dielectricLoss * f;
-    const publishedDbPer100m = losses[i] as number;
+    const publishedDbPer100m = valueAt(losses, i);
     return {
       frequencyMHz: (points[i] as CablePoint).frequencyMHz,
       publishedDbPer100m,

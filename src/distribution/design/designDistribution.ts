@@ -2,6 +2,7 @@
 
 import { DomainError, inRange } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { type OutletLevels, outletLevels } from '../levels/outletLevels.js';
 import { outletLimits } from '../levels/outletLimits.js';
 import {
@@ -128,7 +129,7 @@ export function designDistribution(question: DesignQuestion): DistributionDesign
   return {
     kind: marginDb >= 0 ? 'fits' : 'none-fits',
     chosen: choices.map((choice, index) => {
-      const option = options[index] as number;
+      const option = valueAt(options, index);
       return { part: choice.part, option, values: choice.options[option] as PartValues };
     }),
     system: systemWith(system, chosenMap(choices, options)),
@@ -157,7 +158,7 @@ function chosenMap(
   return new Map(
     choices.map((choice, index) => [
       choice.part,
-      choice.options[options[index] as number] as PartValues,
+      choice.options[valueAt(options, index)] as PartValues,
     ]),
   );
 }

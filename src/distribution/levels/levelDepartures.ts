@@ -2,6 +2,7 @@
 
 import { DomainError, inRange } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { checkedFrequencyMHz } from '../cable/cable.js';
 import { compiledTree, type Stage } from '../tree/compiledTree.js';
 import type { DistributionSystem } from '../tree/tree.js';
@@ -133,7 +134,7 @@ function blamed(stages: readonly Stage[], suspects: readonly number[]): number {
     const { kind } = (stages[index] as Stage).part;
     return kind === 'outlet' || kind === 'receiver';
   };
-  return suspects.find((index) => !isEnd(index)) ?? (suspects[0] as number);
+  return suspects.find((index) => !isEnd(index)) ?? valueAt(suspects, 0);
 }
 
 function wayFrom(stages: readonly Stage[], name: string): readonly number[] {

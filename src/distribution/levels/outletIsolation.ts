@@ -1,5 +1,6 @@
 /** Isolation between outlets: how much a signal sent into one is weakened on its way to another. */
 
+import { valueAt } from '../../numeric/columns.js';
 import { byFrequency } from '../tree/byFrequency.js';
 import { compiledTree, type Stage } from '../tree/compiledTree.js';
 import type { DecibelsByFrequency, DistributionSystem } from '../tree/tree.js';
@@ -104,19 +105,19 @@ function between(
 ): OutletIsolation | undefined {
   const inB = new Set(b);
   const meetingA = a.findIndex((index) => inB.has(index));
-  const meeting = a[meetingA] as number;
+  const meeting = valueAt(a, meetingA);
   const meetingB = b.indexOf(meeting);
   // One behind the other: a receiver at an outlet has no branch to it.
   if (meetingA === 0 || meetingB === 0) return undefined;
   const stage = stages[meeting] as Stage;
-  const portA = (stages[a[meetingA - 1] as number] as Stage).port;
-  const portB = (stages[b[meetingB - 1] as number] as Stage).port;
+  const portA = (stages[valueAt(a, meetingA - 1)] as Stage).port;
+  const portB = (stages[valueAt(b, meetingB - 1)] as Stage).port;
   const across = portIsolation(stage, portA, portB);
   const along = (way: readonly number[], end: number, upward: boolean, f: number): number => {
     let loss = 0;
     for (let i = 0; i < end; i++) {
-      const port = i === 0 ? 0 : (stages[way[i - 1] as number] as Stage).port;
-      loss += lossOnWay(stages[way[i] as number] as Stage, port, upward, f);
+      const port = i === 0 ? 0 : (stages[valueAt(way, i - 1)] as Stage).port;
+      loss += lossOnWay(stages[valueAt(way, i)] as Stage, port, upward, f);
     }
     return loss;
   };
@@ -125,7 +126,7 @@ function between(
     const back = along(b, meetingB, true, f) + along(a, meetingA, false, f);
     return across(f) + Math.min(forth, back);
   });
-  const names = [a, b].map((way) => (stages[way[0] as number] as Stage).name);
+  const names = [a, b].map((way) => (stages[valueAt(way, 0)] as Stage).name);
   return {
     between: names as unknown as readonly [string, string],
     at: stage.name,

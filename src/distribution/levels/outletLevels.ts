@@ -1,6 +1,7 @@
 /** Level, slope, noise and carrier-to-noise ratio at every outlet and receiver of a distribution. */
 
 import { DomainError, object } from '../../errors.js';
+import { valueAt } from '../../numeric/columns.js';
 import { ratioToDb } from '../../numeric/decibel.js';
 import { checkedFrequencyMHz } from '../cable/cable.js';
 import { compiledTree, type Stage } from '../tree/compiledTree.js';
@@ -127,8 +128,8 @@ function summary(
     at = parent;
   }
   const points = frequencies.map((frequencyMHz, i) => {
-    const levelDbuv = behind.levelDbuv[i] as number;
-    const noiseDbuv = ratioToDb(behind.noise[i] as number);
+    const levelDbuv = valueAt(behind.levelDbuv, i);
+    const noiseDbuv = ratioToDb(valueAt(behind.noise, i));
     return {
       frequencyMHz,
       levelDbuv,

@@ -3,6 +3,7 @@
 import { BOLTZMANN_DBW_PER_K_HZ, REFERENCE_TEMPERATURE_K } from '../../constants.js';
 import { inRange } from '../../errors.js';
 import { known } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { dbToRatio } from '../../numeric/decibel.js';
 import { byFrequency } from '../tree/byFrequency.js';
 import type { Stage } from '../tree/compiledTree.js';
@@ -41,7 +42,7 @@ function sourceSignal(source: DistributionSource, frequencies: readonly number[]
   return {
     levelDbuv,
     noise: frequencies.map((frequencyMHz, index) =>
-      ratio ? dbToRatio((levelDbuv[index] as number) - ratio(frequencyMHz)) : warm,
+      ratio ? dbToRatio(valueAt(levelDbuv, index) - ratio(frequencyMHz)) : warm,
     ),
     gainDb: [],
   };
@@ -60,15 +61,15 @@ export function passed(
   if (part.kind === 'amplifier' && part.automaticGain !== undefined) {
     const { outputLevelDbuv, rangeDb } = part.automaticGain;
     const mean =
-      gainDb.reduce((sum, gain, index) => sum + gain + (input.levelDbuv[index] as number), 0) /
+      gainDb.reduce((sum, gain, index) => sum + gain + valueAt(input.levelDbuv, index), 0) /
       gainDb.length;
     const fall = Math.min(rangeDb, Math.max(0, mean - outputLevelDbuv));
     gainDb = gainDb.map((gain) => gain - fall);
   }
-  const levelDbuv = gainDb.map((gain, index) => (input.levelDbuv[index] as number) + gain);
+  const levelDbuv = gainDb.map((gain, index) => valueAt(input.levelDbuv, index) + gain);
   const noise = gainDb.map((gain, index) => {
     const noiseFactor = dbToRatio(noiseFigureDb(stage, gain));
-    return dbToRatio(gain) * ((input.noise[index] as number) + warm * (noiseFactor - 1));
+    return dbToRatio(gain) * (valueAt(input.noise, index) + warm * (noiseFactor - 1));
   });
   return { levelDbuv, noise, gainDb };
 }

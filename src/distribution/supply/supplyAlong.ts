@@ -2,6 +2,7 @@
 
 import { DomainError, inRange } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { checkedCable } from '../cable/cable.js';
 import { compiledTree, type Stage } from '../tree/compiledTree.js';
 import { checkedNeed } from '../tree/partGuards.js';
@@ -140,7 +141,7 @@ export function supplyAlong(system: DistributionSystem, feed: SupplyFeed): Suppl
   let voltage = voltageV;
   way.stages.forEach((stage, i) => {
     const { ohms, volts } = obstacle(stage);
-    const currentA = currents[i] as number;
+    const currentA = valueAt(currents, i);
     const own = needOf(stage);
     const dropV = ohms * currentA + (currentA > 0 ? volts : 0);
     points.push(pointOf(stage.name, Math.max(0, voltage), currentA, dropV, own));

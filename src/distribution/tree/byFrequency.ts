@@ -1,6 +1,7 @@
 /** Values over frequency: one number, or points joined by straight lines. */
 
 import { DomainError, inRange } from '../../errors.js';
+import { valueAt } from '../../numeric/columns.js';
 import { checkedFrequencyMHz } from '../cable/cable.js';
 import type { DecibelsByFrequency } from './tree.js';
 
@@ -48,10 +49,10 @@ export function byFrequency(
 /** Straight lines between points, the end values beyond them. */
 function interpolated(x: readonly number[], y: readonly number[], at: number): number {
   const above = x.findIndex((value) => value >= at);
-  if (above === -1) return y[y.length - 1] as number;
-  if (above === 0) return y[0] as number;
-  const x0 = x[above - 1] as number;
-  const y0 = y[above - 1] as number;
-  const share = (at - x0) / ((x[above] as number) - x0);
-  return y0 + share * ((y[above] as number) - y0);
+  if (above === -1) return valueAt(y, y.length - 1);
+  if (above === 0) return valueAt(y, 0);
+  const x0 = valueAt(x, above - 1);
+  const y0 = valueAt(y, above - 1);
+  const share = (at - x0) / (valueAt(x, above) - x0);
+  return y0 + share * (valueAt(y, above) - y0);
 }

@@ -3,6 +3,7 @@
 import { checkedLossDb } from '../../antenna/internal.js';
 import { DomainError, object } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { preparedLink, totalEsN0Db } from '../budget/preparedLink.js';
 import { checkedMode, type ModeThreshold } from '../modes/mode.js';
 import { fadeLoss, percentOfMargin } from './availability.js';
@@ -111,8 +112,8 @@ export function adaptiveModes<M extends ModeThreshold>(
   const shares = modes.map((mode, index) => ({
     mode,
     bitRateMbps: symbolRateMBd * mode.bitsPerSymbol,
-    availablePercent: 100 - (outages[index] as number),
-    sharePercent: (outages[index + 1] ?? 100) - (outages[index] as number),
+    availablePercent: 100 - valueAt(outages, index),
+    sharePercent: (outages[index + 1] ?? 100) - valueAt(outages, index),
   }));
   const clear = [...shares].reverse().find(({ mode }) => clearDb >= mode.esN0Db + reserveDb);
   return {

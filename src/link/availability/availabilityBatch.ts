@@ -2,7 +2,7 @@
 
 import { DomainError, withinRow } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
-import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.js';
+import { type Column, denseAt, inRow, outColumn, rowCount } from '../../numeric/columns.js';
 import { rainAttenuationBatch } from '../../propagation/p618-14/rainBatch.js';
 import type { LinkBudgetInput } from '../budget/linkBudgetInput.js';
 import { preparedLink, requiredDb, totalEsN0Db } from '../budget/preparedLink.js';
@@ -175,7 +175,7 @@ export function availabilityBatch(
     const elevationDeg = inRow(columns.elevationDeg, row);
     const latitudeDeg = inRow(columns.latitudeDeg, row);
     const curve = rainCurve(
-      attenuation001Db[row % attenuation001Db.length] as number,
+      denseAt(attenuation001Db, row % attenuation001Db.length),
       latitudeDeg,
       elevationDeg,
     );

@@ -3,6 +3,7 @@
 import { checkedDiameterM } from '../../antenna/internal.js';
 import { DomainError, inRange, object } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import type { LinkBudget } from '../budget/budgetOf.js';
 import { budgetOf } from '../budget/budgetOf.js';
 import type { Impairment } from '../budget/combine.js';
@@ -127,7 +128,7 @@ export function smallestReflector(
     return budgetOf(prepared, fade ? fadeWeather(fade(percent), weather.clearDb) : weather);
   });
   const tried = budgets.map(({ marginDb }, index) => ({
-    diameterM: diametersM[index] as number,
+    diameterM: valueAt(diametersM, index),
     marginDb,
     meets: marginDb >= targetDb,
   }));
@@ -139,5 +140,5 @@ export function smallestReflector(
       shortfallDb: targetDb - Math.max(...tried.map(({ marginDb }) => marginDb)),
       tried,
     };
-  return { kind: 'found', diameterM: diametersM[index] as number, budget, tried };
+  return { kind: 'found', diameterM: valueAt(diametersM, index), budget, tried };
 }

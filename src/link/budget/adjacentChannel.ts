@@ -2,6 +2,7 @@
 
 import { inRange } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { ratioToDb } from '../../numeric/decibel.js';
 import { gaussLegendre } from '../../numeric/gaussLegendre.js';
 import { checkedRate } from './carrierRatios.js';
@@ -121,8 +122,8 @@ export function adjacentChannel(input: {
   for (let index = 1; index < points.length; index++)
     passed += gaussLegendre(
       (f) => raisedCosine(wanted, f) * raisedCosine(other, f - spacing),
-      points[index - 1] as number,
-      points[index] as number,
+      valueAt(points, index - 1),
+      valueAt(points, index),
     );
   // Below -300 dB, where spectra just touch, the sum may vanish in rounding.
   const share = Math.max(passed / other.symbolRateMBd, 1e-30);

@@ -2,6 +2,7 @@
 
 import { DomainError, inRange, object } from '../../errors.js';
 import type { Keys } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
 
 /** A further cause of noise or interference on the carrier. */
@@ -50,6 +51,6 @@ export function combineCarrierRatios(ratiosDb: readonly number[]): number {
       allowed: 'at least one ratio',
     });
   for (let index = 0; index < ratiosDb.length; index++)
-    inRange('ratiosDb', ratiosDb[index] as number, -400, 400, undefined, index);
+    inRange('ratiosDb', valueAt(ratiosDb, index), -400, 400, undefined, index);
   return combinedDb(ratiosDb);
 }

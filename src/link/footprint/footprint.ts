@@ -2,6 +2,7 @@
 
 import { DomainError, finite, inRange, object } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { type Footprint, footprintLevels, type Level } from './geoJson.js';
 import { insidePolygon, type Place, placeDistanceDeg, ringDistanceDeg } from './ringGeometry.js';
 
@@ -193,8 +194,8 @@ export function footprintLevelsAt(
       levels,
       checkedPlace(
         {
-          latitudeDeg: latitudeDeg[index] as number,
-          longitudeDeg: longitudeDeg[index] as number,
+          latitudeDeg: valueAt(latitudeDeg, index),
+          longitudeDeg: valueAt(longitudeDeg, index),
         },
         index,
       ),

@@ -2,6 +2,7 @@
 
 import { DomainError, inRange, object } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 
 /** A position: longitude first, then latitude, in degrees; a height may follow. */
 export type Position = readonly number[];
@@ -65,8 +66,8 @@ function position(path: string, given: Position): readonly [number, number] {
     return malformed(path, given, 'a position of longitude and latitude');
   const slip = 'GeoJSON has the longitude first; were the two swapped?';
   return [
-    inRange(`${path}[0]`, given[0] as number, -540, 540, slip),
-    inRange(`${path}[1]`, given[1] as number, -90, 90, slip),
+    inRange(`${path}[0]`, valueAt(given, 0), -540, 540, slip),
+    inRange(`${path}[1]`, valueAt(given, 1), -90, 90, slip),
   ];
 }
 
@@ -85,7 +86,7 @@ function ring(path: string, given: readonly Position[]): Ring {
     // A step of more than half a turn is one across the date line that was not cut, but a whole turn is the edge of the map.
     const shortest =
       Math.abs(step) === 360 || Math.abs(step) <= 180 ? step : step - 360 * Math.sign(step);
-    longitudeDeg.push((longitudeDeg[index - 1] as number) + shortest);
+    longitudeDeg.push(valueAt(longitudeDeg, index - 1) + shortest);
   }
   return { longitudeDeg, latitudeDeg: points.map(([, lat]) => lat) };
 }

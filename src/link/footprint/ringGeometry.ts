@@ -1,6 +1,7 @@
 /** Whether a place lies in a ring on the globe, and how far from its edge. */
 
 import { cosDeg, DEGREES_PER_RADIAN, sinDeg } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import type { Ring } from './geoJson.js';
 
 /** A place in degrees. */
@@ -21,19 +22,19 @@ function insideRing({ longitudeDeg, latitudeDeg }: Ring, place: Place): boolean 
   // A pole itself sees its cap from a hair beside it.
   const latitude = Math.max(-90 + 1e-9, Math.min(90 - 1e-9, place.latitudeDeg));
   for (let index = 1; index < longitudeDeg.length; index++) {
-    const x1 = longitudeDeg[index - 1] as number;
-    const x2 = longitudeDeg[index] as number;
+    const x1 = valueAt(longitudeDeg, index - 1);
+    const x2 = valueAt(longitudeDeg, index);
     if (x1 === x2) continue;
     const west = Math.min(x1, x2);
     const east = Math.max(x1, x2);
     // The place's longitude in the turn that begins at the edge's western end.
     const x = place.longitudeDeg + 360 * Math.ceil((west - place.longitudeDeg) / 360);
     if (!(x >= west && x < east)) continue;
-    const y1 = latitudeDeg[index - 1] as number;
-    const y2 = latitudeDeg[index] as number;
+    const y1 = valueAt(latitudeDeg, index - 1);
+    const y2 = valueAt(latitudeDeg, index);
     if (y1 + ((y2 - y1) * (x - x1)) / (x2 - x1) > latitude) odd = !odd;
   }
-  const turn = (longitudeDeg[longitudeDeg.length - 1] as number) - (longitudeDeg[0] as number);
+  const turn = valueAt(longitudeDeg, longitudeDeg.length - 1) - valueAt(longitudeDeg, 0);
   if (Math.abs(turn) < 180) return odd;
   // Even: on the north pole's side of the ring.
   const mean = latitudeDeg.reduce((sum, lat) => sum + lat, 0) / latitudeDeg.length;
@@ -82,10 +83,10 @@ export function ringDistanceDeg({ longitudeDeg, latitudeDeg }: Ring, place: Plac
   const p = unit(place.longitudeDeg, place.latitudeDeg);
   let least = 180;
   for (let index = 1; index < longitudeDeg.length; index++) {
-    const x1 = longitudeDeg[index - 1] as number;
-    const x2 = longitudeDeg[index] as number;
-    const y1 = latitudeDeg[index - 1] as number;
-    const y2 = latitudeDeg[index] as number;
+    const x1 = valueAt(longitudeDeg, index - 1);
+    const x2 = valueAt(longitudeDeg, index);
+    const y1 = valueAt(latitudeDeg, index - 1);
+    const y2 = valueAt(latitudeDeg, index);
     if (isSeam(x1, x2, y1, y2)) continue;
     const pieces = Math.max(
       1,

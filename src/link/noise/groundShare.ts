@@ -5,6 +5,7 @@ import type { AntennaPattern } from '../../antenna/patterns/patternTypes.js';
 import { inRange } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import { cosDeg, RADIANS_PER_DEGREE, sinDeg } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import { dbToRatio } from '../../numeric/decibel.js';
 import { gaussLegendre } from '../../numeric/gaussLegendre.js';
 
@@ -74,7 +75,7 @@ export function groundShare(input: GroundShareInput): number {
       .filter((angle) => angle >= fromDeg && angle <= toDeg)
       .sort((a, b) => a - b);
     for (let index = 1; index < cuts.length; index++)
-      share += piece(pattern, elevation, cuts[index - 1] as number, cuts[index] as number, meanDb);
+      share += piece(pattern, elevation, valueAt(cuts, index - 1), valueAt(cuts, index), meanDb);
   }
   return Math.min(1, 0.5 * share);
 }

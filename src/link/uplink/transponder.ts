@@ -3,6 +3,7 @@
 import { checkedLossDb } from '../../antenna/internal.js';
 import { DomainError, inRange, object, oneOf } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { checkedFlux } from './uplink.js';
 
 /** How the output back-off follows from the input back-off of all carriers together. */
@@ -87,11 +88,11 @@ function outputBackOffDb(law: OutputBackOff, inputDb: number): number {
     });
   for (let index = 0; index < inputs.length; index++) {
     const name = `outputBackOff.inputBackOffDb[${index}]`;
-    const least = index === 0 ? -50 : (inputs[index - 1] as number) + 1e-9;
-    inRange(name, inputs[index] as number, least, 100, 'must the back-offs increase?');
-    inRange(`outputBackOff.outputBackOffDb[${index}]`, outputs[index] as number, 0, 100);
+    const least = index === 0 ? -50 : valueAt(inputs, index - 1) + 1e-9;
+    inRange(name, valueAt(inputs, index), least, 100, 'must the back-offs increase?');
+    inRange(`outputBackOff.outputBackOffDb[${index}]`, valueAt(outputs, index), 0, 100);
   }
-  const at = (list: readonly number[], index: number): number => list[index] as number;
+  const at = (list: readonly number[], index: number): number => valueAt(list, index);
   const last = inputs.length - 1;
   if (inputDb <= at(inputs, 0)) return at(outputs, 0);
   // Beyond the table the transponder is linear.

@@ -2,6 +2,7 @@
 
 import { DomainError, finite, inRange, object, positive } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 
 /** Readings of level over two axes. Both in degrees on the sky: multiply azimuth by the cosine of elevation. */
 export interface CoupledSamples {
@@ -90,7 +91,7 @@ export function checkedCoupled(samples: CoupledSamples) {
     });
   const first = column('firstDeg', firstDeg, 720);
   const second = column('secondDeg', secondDeg, 720);
-  const current = samples.currentDeg ?? [first[length - 1] as number, second[length - 1] as number];
+  const current = samples.currentDeg ?? [valueAt(first, length - 1), valueAt(second, length - 1)];
   object('currentDeg', current);
   return {
     first,

@@ -1,6 +1,7 @@
 /** Two axes at once: the peak of a lobe whose axes are coupled, from readings over both. */
 
 import { DEGREES_PER_RADIAN } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
 import { studentCoverageFactor } from '../../numeric/student.js';
 import { bendProbability } from './bendTest.js';
@@ -47,7 +48,7 @@ export function fitCoupledPeak(samples: CoupledSamples): CoupledPeak {
     u,
     v,
     u.map((value) => value * value),
-    u.map((value, i) => value * (v[i] as number)),
+    u.map((value, i) => value * valueAt(v, i)),
     v.map((value) => value * value),
   ];
   const fit = linearLeastSquares(

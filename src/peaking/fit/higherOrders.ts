@@ -1,5 +1,7 @@
 /** How much a third and a fourth order would take from the residuals of a lobe. */
 
+import { denseAt, valueAt } from '../../numeric/columns.js';
+
 /** Sums of squares of the residuals, by what explains them. */
 export interface HigherOrders {
   /** Explained by the third and fourth order together. */
@@ -30,11 +32,11 @@ export function higherOrders(
     let shift = 0;
     let share = 0;
     for (let i = 0; i < n; i++) {
-      const weighted = (weights[i] as number) * (current[i] as number);
-      const square = weighted * (current[i] as number);
+      const weighted = valueAt(weights, i) * denseAt(current, i);
+      const square = weighted * denseAt(current, i);
       norm += square;
-      shift += square * (places[i] as number);
-      share += weighted * (rest[i] as number);
+      shift += square * valueAt(places, i);
+      share += weighted * denseAt(rest, i);
     }
     if (!(norm > 1e-18 * before)) return undefined;
     share /= norm;
@@ -43,15 +45,15 @@ export function higherOrders(
     const next = new Float64Array(n);
     const back = order === 0 ? 0 : norm / before;
     for (let i = 0; i < n; i++) {
-      const here = current[i] as number;
-      rest[i] = (rest[i] as number) - share * here;
-      next[i] = ((places[i] as number) - shift) * here - back * (previous[i] as number);
+      const here = denseAt(current, i);
+      rest[i] = denseAt(rest, i) - share * here;
+      next[i] = (valueAt(places, i) - shift) * here - back * denseAt(previous, i);
     }
     before = norm;
     previous = current;
     current = next;
   }
   let left = 0;
-  for (let i = 0; i < n; i++) left += (weights[i] as number) * (rest[i] as number) ** 2;
+  for (let i = 0; i < n; i++) left += valueAt(weights, i) * denseAt(rest, i) ** 2;
   return { gain, left };
 }

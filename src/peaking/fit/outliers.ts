@@ -5,6 +5,7 @@
 
 import { incompleteBeta, logGamma } from '../../numeric/beta.js';
 import { chiSquareExceedance } from '../../numeric/chiSquare.js';
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
 import { fitLobe, fittedQuantities } from './lobeFit.js';
 import { fitParabola } from './parabolaFit.js';
@@ -49,7 +50,7 @@ export function fitWithoutOutliers(
   const weights = design.levels.map(() => 1);
   let accepted: CleanFit = { fit: full, outliers: [] };
   for (let removed = 1; removed <= most; removed++) {
-    weights[order[removed - 1] as number] = 0;
+    weights[valueAt(order, removed - 1)] = 0;
     const fit = fitLobe(design, weights);
     if (fit === undefined) break;
     const more = removed - accepted.outliers.length;
@@ -105,12 +106,12 @@ function suspects(design: LobeDesign, full: LobeEstimate, fitted: number): numbe
     residuals = next.residuals;
   }
   return Array.from({ length: n }, (_, i) => i).sort(
-    (i, j) => Math.abs(residuals[j] as number) - Math.abs(residuals[i] as number),
+    (i, j) => Math.abs(denseAt(residuals, j)) - Math.abs(denseAt(residuals, i)),
   );
 }
 
 /** Weights that keep the samples with the smallest residuals. */
 function closest(residuals: ArrayLike<number>, kept: number): number[] {
-  const limit = Float64Array.from(residuals, Math.abs).sort()[kept - 1] as number;
+  const limit = denseAt(Float64Array.from(residuals, Math.abs).sort(), kept - 1);
   return Array.from(residuals, (r) => (Math.abs(r) <= limit ? 1 : 0));
 }

@@ -2,6 +2,7 @@
 
 import { DomainError, finite, inRange, object, positive } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 
 /** Another band whose pointing loss is wanted. */
 export interface PeakBand {
@@ -85,7 +86,7 @@ export function checkedSamples(samples: PeakSamples): CheckedSamples {
   const levelDbm = column('levelDbm', samples.levelDbm, length, 300);
   const nowDeg = inRange(
     'currentPositionDeg',
-    samples.currentPositionDeg ?? (positionDeg[length - 1] as number),
+    samples.currentPositionDeg ?? valueAt(positionDeg, length - 1),
     -720,
     720,
   );

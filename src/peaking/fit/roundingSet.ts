@@ -1,5 +1,7 @@
 /** Which peaks agree with readings when rounding alone separates them from the lobe. */
 
+import { valueAt } from '../../numeric/columns.js';
+
 /** Readings on scaled places; each level stands for anything within half a step of it. */
 export interface RoundedReadings {
   readonly places: readonly number[];
@@ -44,8 +46,8 @@ function agrees({ places, levels, stepDb, bend }: RoundedReadings, p: number): b
   for (let i = 0; i < places.length; i++)
     for (let j = 0; j < places.length; j++) {
       // low_i + k d_i <= high_j + k d_j
-      const gap = (levels[i] as number) - (levels[j] as number) - stepDb - slack;
-      const lever = ((places[j] as number) - p) ** 2 - ((places[i] as number) - p) ** 2;
+      const gap = valueAt(levels, i) - valueAt(levels, j) - stepDb - slack;
+      const lever = (valueAt(places, j) - p) ** 2 - (valueAt(places, i) - p) ** 2;
       if (lever > 0) least = Math.max(least, gap / lever);
       else if (lever < 0) most = Math.min(most, gap / lever);
       else if (gap > 0) return false;

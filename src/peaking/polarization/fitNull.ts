@@ -3,6 +3,7 @@
 import { DomainError, finite, inRange, object, positive } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import { RADIANS_PER_DEGREE } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
 import { type LinearFit, linearLeastSquares } from '../../numeric/leastSquares.js';
 import { studentCoverageFactor } from '../../numeric/student.js';
@@ -121,12 +122,10 @@ export function fitNull(samples: NullSamples): NullFit {
 
 /** The best of several descents, each begun at a reading near the lowest. */
 function bestNull(angles: readonly number[], levels: readonly number[]) {
-  const order = levels
-    .map((_, i) => i)
-    .sort((i, j) => (levels[i] as number) - (levels[j] as number));
+  const order = levels.map((_, i) => i).sort((i, j) => valueAt(levels, i) - valueAt(levels, j));
   let best: ReturnType<typeof descend>;
   for (const i of order.slice(0, 3)) {
-    const reached = descend(angles, levels, angles[i] as number);
+    const reached = descend(angles, levels, valueAt(angles, i));
     if (reached !== undefined && (best === undefined || reached.sumOfSquares < best.sumOfSquares))
       best = reached;
   }
@@ -179,13 +178,13 @@ function residualsAt(
   const leak = Math.exp(logLeak);
   const perNeper = 10 / Math.LN10;
   const power = angles.map((a) => Math.sin(a - angle) ** 2 + leak);
-  const residuals = levels.map((y, i) => y - top - ratioToDb(power[i] as number));
+  const residuals = levels.map((y, i) => y - top - ratioToDb(valueAt(power, i)));
   return {
     residuals,
     sumOfSquares: residuals.reduce((sum, r) => sum + r * r, 0),
     columns: [
       angles.map(() => 1),
-      angles.map((a, i) => (-perNeper * Math.sin(2 * (a - angle))) / (power[i] as number)),
+      angles.map((a, i) => (-perNeper * Math.sin(2 * (a - angle))) / valueAt(power, i)),
       power.map((p) => (perNeper * leak) / p),
     ],
   };

@@ -2,6 +2,7 @@
 
 import { DomainError, inRange, object, positive } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { dbToRatio } from '../../numeric/decibel.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
 
@@ -104,14 +105,14 @@ export function peakBound(input: PeakBoundInput): PeakBound {
     aboveDb === undefined ? 1 : 1 / (1 + dbToRatio(12 * d * d - aboveDb)),
   );
   // Sensitivities in units of the width, so that every column is near 1.
-  const columns = [signal, offset.map((d, i) => 24 * d * (signal[i] as number))];
-  if (input.width !== 'known') columns.push(offset.map((d, i) => d * d * (signal[i] as number)));
+  const columns = [signal, offset.map((d, i) => 24 * d * valueAt(signal, i))];
+  if (input.width !== 'known') columns.push(offset.map((d, i) => d * d * valueAt(signal, i)));
   if (input.timeS !== undefined) {
     const times = Array.from(input.timeS, (t, i) => inRange('timeS', t, -1e12, 1e12, undefined, i));
     const first = Math.min(...times);
     const span = Math.max(...times) - first;
     if (span > 0)
-      columns.push(times.map((t, i) => ((t - first) / span - 0.5) * (signal[i] as number)));
+      columns.push(times.map((t, i) => ((t - first) / span - 0.5) * valueAt(signal, i)));
   }
   const fit = linearLeastSquares(columns, offset);
   const variance = fit?.covariance[1]?.[1];

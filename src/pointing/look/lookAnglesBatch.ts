@@ -2,7 +2,7 @@
 
 import { finite, inRange } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
-import { type Column, outColumn, rowCount } from '../../numeric/columns.js';
+import { type Column, denseAt, outColumn, rowCount } from '../../numeric/columns.js';
 import { denseColumn } from '../../numeric/denseColumn.js';
 import { direction, lineOfSight, plainlyGood } from './lookAngles.js';
 
@@ -85,10 +85,10 @@ export function lookAnglesBatch(
   const heights = denseColumn('heightM', heightM, rows);
   const slots = denseColumn('orbitalLongitudeDeg', orbitalLongitudeDeg, rows);
   for (let row = 0; row < rows; row++) {
-    let latitude = latitudes[row] as number;
-    let height = heights[row] as number;
-    const longitude = longitudes[row] as number;
-    const slot = slots[row] as number;
+    let latitude = denseAt(latitudes, row);
+    let height = denseAt(heights, row);
+    const longitude = denseAt(longitudes, row);
+    const slot = denseAt(slots, row);
     if (!plainlyGood(latitude, longitude, height, slot)) {
       latitude = inRange('latitudeDeg', latitude, -90, 90, SWAPPED, row);
       finite('longitudeDeg', longitude, undefined, row);

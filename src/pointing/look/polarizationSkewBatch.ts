@@ -3,7 +3,7 @@
 import { finite, inRange } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
 import { lineDeg } from '../../numeric/angle.js';
-import { type Column, outColumn, rowCount } from '../../numeric/columns.js';
+import { type Column, denseAt, outColumn, rowCount } from '../../numeric/columns.js';
 import { denseColumn } from '../../numeric/denseColumn.js';
 import { plainlyGood } from './lookAngles.js';
 import { skewGeometry } from './polarizationSkew.js';
@@ -93,11 +93,11 @@ export function polarizationSkewBatch(
   const slots = denseColumn('orbitalLongitudeDeg', orbitalLongitudeDeg, rows);
   const tilts = denseColumn('tiltDeg', columns.tiltDeg, rows);
   for (let row = 0; row < rows; row++) {
-    const latitude = latitudes[row] as number;
-    const longitude = longitudes[row] as number;
-    const height = heights[row] as number;
-    const slot = slots[row] as number;
-    const tilt = tilts[row] as number;
+    const latitude = denseAt(latitudes, row);
+    const longitude = denseAt(longitudes, row);
+    const height = denseAt(heights, row);
+    const slot = denseAt(slots, row);
+    const tilt = denseAt(tilts, row);
     if (!plainlyGood(latitude, longitude, height, slot)) {
       inRange('latitudeDeg', latitude, -90, 90, SWAPPED, row);
       finite('longitudeDeg', longitude, undefined, row);

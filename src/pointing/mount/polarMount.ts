@@ -6,6 +6,7 @@ import type { Station } from '../../earth/station.js';
 import { finite, inRange, oneOf } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import { asinDeg, atan2Deg, cosDeg, sinDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import { minimumBetween } from '../../numeric/minimum.js';
 import { bracketedRoot } from '../../numeric/root.js';
 import { type EastNorthUp, elevationOfDeg, sightLineKm, unit } from '../look/sightLine.js';
@@ -127,7 +128,7 @@ function declinationSpan(
   const values = Array.from({ length: steps + 1 }, (_, i) => at((i / steps) * halfWidthDeg));
   const extreme = (sign: 1 | -1): number => {
     const index = values.reduce(
-      (best, v, i) => (sign * v < sign * (values[best] as number) ? i : best),
+      (best, v, i) => (sign * v < sign * valueAt(values, best) ? i : best),
       0,
     );
     const { value } = minimumBetween((x) => sign * at(x), {
@@ -135,7 +136,7 @@ function declinationSpan(
       to: (Math.min(steps, index + 1) / steps) * halfWidthDeg,
       tolerance: 1e-7,
     });
-    return sign * Math.min(value, sign * (values[index] as number));
+    return sign * Math.min(value, sign * valueAt(values, index));
   };
   return [extreme(1), extreme(-1)];
 }

@@ -3,6 +3,7 @@
 import { DomainError, finite, inRange, positive } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
 import { DEGREES_PER_RADIAN, turnDeg, wrapAzimuthDeg } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import { leastWorst } from '../../numeric/leastWorst.js';
 import {
@@ -171,7 +172,7 @@ function smallestCircle(track: readonly EastNorthUp[]): {
     0.01,
   );
   const scale = spread * DEGREES_PER_RADIAN;
-  const centre = beside(start, (at[0] as number) * scale, (at[1] as number) * scale);
+  const centre = beside(start, valueAt(at, 0) * scale, valueAt(at, 1) * scale);
   return {
     centre,
     radiusDeg: track.reduce((most, v) => Math.max(most, separationDeg(v, centre)), 0),

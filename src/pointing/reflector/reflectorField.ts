@@ -5,6 +5,7 @@
  */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import { solveLinear } from '../../numeric/linearSystem.js';
 import type { Aperture, FeedPlace } from './reflectorOptics.js';
 
@@ -34,11 +35,10 @@ function rayPhases(
   const [u, v, w] = feedFrame;
   const phases = new Float64Array(x.length);
   for (let i = 0; i < phases.length; i++) {
-    const du = (u[i] as number) - place[0];
-    const dv = (v[i] as number) - place[1];
-    const dw = (w[i] as number) - place[2];
-    const along =
-      rightCosine * (x[i] as number) + upCosine * (y[i] as number) + forward * (z[i] as number);
+    const du = denseAt(u, i) - place[0];
+    const dv = denseAt(v, i) - place[1];
+    const dw = denseAt(w, i) - place[2];
+    const along = rightCosine * denseAt(x, i) + upCosine * denseAt(y, i) + forward * denseAt(z, i);
     phases[i] = perM * (Math.sqrt(du * du + dv * dv + dw * dw) - focusToMiddleM - along);
   }
   return phases;
@@ -48,8 +48,8 @@ function rayPhases(
 function fieldSum(share: Float64Array, phases: Float64Array): { size: number; angle: number } {
   let [re, im] = [0, 0];
   for (let i = 0; i < share.length; i++) {
-    re += (share[i] as number) * Math.cos(phases[i] as number);
-    im += (share[i] as number) * Math.sin(phases[i] as number);
+    re += denseAt(share, i) * Math.cos(denseAt(phases, i));
+    im += denseAt(share, i) * Math.sin(denseAt(phases, i));
   }
   return { size: Math.sqrt(re * re + im * im), angle: Math.atan2(im, re) };
 }
@@ -116,9 +116,9 @@ function betterPlace(
     );
     if (!change) continue;
     const tried: FeedPlace = [
-      place[0] + (change[0] as number) / perM,
-      place[1] + (change[1] as number) / perM,
-      place[2] + (change[2] as number) / perM,
+      place[0] + valueAt(change, 0) / perM,
+      place[1] + valueAt(change, 1) / perM,
+      place[2] + valueAt(change, 2) / perM,
     ];
     const { size } = fieldSum(aperture.share, rayPhases(aperture, perM, tried, beam));
     if (size > sum.size) return { place: tried, gainRatio: size / sum.size - 1 };
@@ -146,27 +146,27 @@ function bends(
   const plain = [zero(), zero(), zero()];
   const slope = zero();
   for (let i = 0; i < share.length; i++) {
-    const du = (u[i] as number) - place[0];
-    const dv = (v[i] as number) - place[1];
-    const dw = (w[i] as number) - place[2];
+    const du = denseAt(u, i) - place[0];
+    const dv = denseAt(v, i) - place[1];
+    const dw = denseAt(w, i) - place[2];
     const ray = Math.sqrt(du * du + dv * dv + dw * dw);
     slope[0] = du / ray;
     slope[1] = dv / ray;
     slope[2] = dw / ray;
-    const weight = share[i] as number;
-    const cosine = (weight * Math.cos((phases[i] as number) - angle)) / size;
-    const sine = (weight * Math.sin((phases[i] as number) - angle)) / size;
+    const weight = denseAt(share, i);
+    const cosine = (weight * Math.cos(denseAt(phases, i) - angle)) / size;
+    const sine = (weight * Math.sin(denseAt(phases, i) - angle)) / size;
     for (let a = 0; a < 3; a++) {
-      const sa = slope[a] as number;
-      cosines[a] = (cosines[a] as number) + cosine * sa;
-      lean[a] = (lean[a] as number) + sine * sa;
-      means[a] = (means[a] as number) + weight * sa;
+      const sa = valueAt(slope, a);
+      cosines[a] = valueAt(cosines, a) + cosine * sa;
+      lean[a] = valueAt(lean, a) + sine * sa;
+      means[a] = valueAt(means, a) + weight * sa;
       const bendRow = bend[a] as number[];
       const plainRow = plain[a] as number[];
       for (let b = 0; b < 3; b++) {
-        const product = sa * (slope[b] as number);
-        bendRow[b] = (bendRow[b] as number) + cosine * product;
-        plainRow[b] = (plainRow[b] as number) + weight * product;
+        const product = sa * valueAt(slope, b);
+        bendRow[b] = valueAt(bendRow, b) + cosine * product;
+        plainRow[b] = valueAt(plainRow, b) + weight * product;
       }
     }
   }
@@ -174,9 +174,9 @@ function bends(
     for (let b = 0; b < 3; b++) {
       const bendRow = bend[a] as number[];
       const plainRow = plain[a] as number[];
-      const apart = (of: readonly number[]) => (of[a] as number) * (of[b] as number);
-      bendRow[b] = (bendRow[b] as number) - apart(cosines) + apart(lean);
-      plainRow[b] = (plainRow[b] as number) - apart(means);
+      const apart = (of: readonly number[]) => valueAt(of, a) * valueAt(of, b);
+      bendRow[b] = valueAt(bendRow, b) - apart(cosines) + apart(lean);
+      plainRow[b] = valueAt(plainRow, b) - apart(means);
     }
   return { bend, plain, lean };
 }

@@ -13,6 +13,7 @@
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
 import { RADIANS_PER_DEGREE } from '../../numeric/angle.js';
+import { denseAt } from '../../numeric/columns.js';
 
 /** A checked reflector. */
 export interface ReflectorShape {
@@ -66,7 +67,7 @@ export function apertureOf(reflector: ReflectorShape): Aperture {
       const depth = (right * right + height * height) / (4 * focalLengthM);
       const fromFocus = depth - focalLengthM;
       share[point] = weight * 10 ** ((-edgeTaperDb * node) / 20);
-      total += share[point] as number;
+      total += denseAt(share, point);
       beamFrame[0][point] = right;
       beamFrame[1][point] = up;
       beamFrame[2][point] = depth;
@@ -75,7 +76,7 @@ export function apertureOf(reflector: ReflectorShape): Aperture {
       feedFrame[2][point] = height * Math.sin(feedAngle) - fromFocus * Math.cos(feedAngle);
       point++;
     }
-  for (let i = 0; i < point; i++) share[i] = (share[i] as number) / total;
+  for (let i = 0; i < point; i++) share[i] = denseAt(share, i) / total;
   return {
     focusToMiddleM: focalLengthM + middleM ** 2 / (4 * focalLengthM),
     share,
@@ -113,17 +114,17 @@ export function bestFeedPlace(
     let [sa, sb, sc, sl, saa, sab, sac, sbb, sbc, scc] = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
     let [sal, sbl, scl, sll] = [0, 0, 0, 0];
     for (let i = 0; i < share.length; i++) {
-      const s = share[i] as number;
-      const du = (u[i] as number) - right;
-      const dv = (v[i] as number) - up;
-      const dw = (w[i] as number) - along;
+      const s = denseAt(share, i);
+      const du = denseAt(u, i) - right;
+      const dv = denseAt(v, i) - up;
+      const dw = denseAt(w, i) - along;
       const ray = Math.sqrt(du * du + dv * dv + dw * dw);
       const l =
         ray -
         focusToMiddleM -
-        rightCosine * (x[i] as number) -
-        upCosine * (y[i] as number) -
-        forward * (z[i] as number);
+        rightCosine * denseAt(x, i) -
+        upCosine * denseAt(y, i) -
+        forward * denseAt(z, i);
       const a = du / ray;
       const b = dv / ray;
       const c = dw / ray;
@@ -171,20 +172,20 @@ export function beamOfFeedPlace(
     const forward = forwardCosine(rightCosine, upCosine);
     let [sa, sb, sl, saa, sab, sbb, sal, sbl, sll] = [0, 0, 0, 0, 0, 0, 0, 0, 0];
     for (let i = 0; i < share.length; i++) {
-      const s = share[i] as number;
-      const du = (u[i] as number) - place[0];
-      const dv = (v[i] as number) - place[1];
-      const dw = (w[i] as number) - place[2];
-      const depth = z[i] as number;
+      const s = denseAt(share, i);
+      const du = denseAt(u, i) - place[0];
+      const dv = denseAt(v, i) - place[1];
+      const dw = denseAt(w, i) - place[2];
+      const depth = denseAt(z, i);
       const l =
         Math.sqrt(du * du + dv * dv + dw * dw) -
         focusToMiddleM -
-        rightCosine * (x[i] as number) -
-        upCosine * (y[i] as number) -
+        rightCosine * denseAt(x, i) -
+        upCosine * denseAt(y, i) -
         forward * depth;
       // Slopes by the two cosines; turning the beam also shortens its forward part.
-      const a = (x[i] as number) - (depth * rightCosine) / forward;
-      const b = (y[i] as number) - (depth * upCosine) / forward;
+      const a = denseAt(x, i) - (depth * rightCosine) / forward;
+      const b = denseAt(y, i) - (depth * upCosine) / forward;
       sa += s * a;
       sb += s * b;
       sl += s * l;

@@ -2,6 +2,7 @@
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
 import { cosDeg, DEGREES_PER_RADIAN, RADIANS_PER_DEGREE, sinDeg } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import { leastWorst } from '../../numeric/leastWorst.js';
 import { dot, type EastNorthUp, pictureAxes, unit } from '../look/sightLine.js';
@@ -179,7 +180,7 @@ function bestFrom(problem: SlotsProblem, starts: readonly Setting[]): Setting {
   };
   for (const start of starts) {
     const setting = (point: readonly number[]): Setting => ({
-      boresight: beside(start.boresight, point[0] as number, point[1] as number),
+      boresight: beside(start.boresight, valueAt(point, 0), valueAt(point, 1)),
       tiltDeg: start.tiltDeg + (point[2] ?? 0),
     });
     const found = leastWorst(
@@ -200,7 +201,7 @@ function rigidGuess({ checked, aperture, directions }: SlotsProblem, middle: Eas
   const { right, up } = pictureAxes(middle);
   let [alongRight, alongUp] = [0, 0];
   directions.forEach((direction, index) => {
-    const place = (places[index] as number) - mean;
+    const place = valueAt(places, index) - mean;
     alongRight -= place * dot(direction, right);
     alongUp += place * dot(direction, up);
   });

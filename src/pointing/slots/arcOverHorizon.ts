@@ -5,6 +5,7 @@ import type { Station } from '../../earth/station.js';
 import { DomainError, finite, inRange } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
 import { wrapAzimuthDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import { bracketedRoot } from '../../numeric/root.js';
 import { azimuthOfDeg, elevationOfDeg, sightLineKm } from '../look/sightLine.js';
 import { crossingDeg } from './slotAtAzimuth.js';
@@ -139,7 +140,7 @@ function cutsOf(
 ): readonly (readonly [number, number])[] {
   const cuts: [number, number][] = [];
   let from: number | undefined;
-  let before = nodes[0] as number;
+  let before = valueAt(nodes, 0);
   for (const node of nodes) {
     const clear = f(node) >= 0;
     if (clear && from === undefined) from = node === before ? node : edge(f, before, node);

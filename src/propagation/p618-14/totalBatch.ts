@@ -1,7 +1,7 @@
 /** Total attenuation by P.618-14 for columns of stations, for network planners. */
 
 import { type Keys, known } from '../../keys.js';
-import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.js';
+import { type Column, denseAt, inRow, outColumn, rowCount } from '../../numeric/columns.js';
 import { checkedPercent } from '../inputs.js';
 import { fillRainAttenuation, type RainAttenuationColumns, rainColumns } from './rainBatch.js';
 import {
@@ -131,7 +131,7 @@ export function totalAttenuationBatch(
     result.scintillationDb[row] = scintillationDb;
     result.attenuationDb[row] = combinedDb(
       gas,
-      result.rainDb[row] as number,
+      denseAt(result.rainDb, row),
       cloud,
       scintillationDb,
     );

@@ -3,6 +3,7 @@
 import { inRange } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { sinDeg } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import { checkedRaisedElevationDeg, namesOutside } from '../inputs.js';
 import { ANNEX_2_TABLE, TABLE_FROM_GHZ, TABLE_ROW, TABLE_TO_GHZ } from './annex2Table.js';
 import {
@@ -81,8 +82,8 @@ function coefficient(frequencyGHz: number, column: number): number {
   const place = (frequencyGHz - TABLE_FROM_GHZ) * 2;
   const row = Math.min(Math.floor(place), ANNEX_2_TABLE.length / TABLE_ROW - 2);
   const at = row * TABLE_ROW + column;
-  const low = ANNEX_2_TABLE[at] as number;
-  const high = ANNEX_2_TABLE[at + TABLE_ROW] as number;
+  const low = valueAt(ANNEX_2_TABLE, at);
+  const high = valueAt(ANNEX_2_TABLE, at + TABLE_ROW);
   return low + (high - low) * (place - row);
 }
 

@@ -9,6 +9,7 @@
  * Symbols: p dry pressure and e vapour pressure in hPa, theta = 300 / T.
  */
 
+import { valueAt } from '../../numeric/columns.js';
 import { OXYGEN_LINES, OXYGEN_ROW, VAPOUR_LINES, VAPOUR_ROW } from './lines.js';
 
 /** Number of oxygen lines. */
@@ -47,19 +48,17 @@ export function setOxygen(
   const overlap = 1e-4 * (p + e) * theta08;
   let at = 3 * layer * OXYGEN_COUNT;
   for (let row = 0; row < OXYGEN_LINES.length; row += OXYGEN_ROW, at += 3) {
-    const raw = (OXYGEN_LINES[row + 3] as number) * broadening;
+    const raw = valueAt(OXYGEN_LINES, row + 3) * broadening;
     // Zeeman splitting keeps the width above a floor in thin air.
     const squared = raw * raw + 2.25e-6;
     const doubled =
       strength *
-      (OXYGEN_LINES[row + 1] as number) *
-      Math.exp((OXYGEN_LINES[row + 2] as number) * (1 - theta));
+      valueAt(OXYGEN_LINES, row + 1) *
+      Math.exp(valueAt(OXYGEN_LINES, row + 2) * (1 - theta));
     state.oxygen[at] = squared;
-    state.oxygen[at + 1] = (doubled * Math.sqrt(squared)) / (OXYGEN_LINES[row] as number);
+    state.oxygen[at + 1] = (doubled * Math.sqrt(squared)) / valueAt(OXYGEN_LINES, row);
     state.oxygen[at + 2] =
-      doubled *
-      ((OXYGEN_LINES[row + 4] as number) + (OXYGEN_LINES[row + 5] as number) * theta) *
-      overlap;
+      doubled * (valueAt(OXYGEN_LINES, row + 4) + valueAt(OXYGEN_LINES, row + 5) * theta) * overlap;
   }
 }
 
@@ -76,21 +75,19 @@ export function setVapour(
   const doppler = 2.1316e-12 / theta;
   let at = 2 * layer * VAPOUR_COUNT;
   for (let row = 0; row < VAPOUR_LINES.length; row += VAPOUR_ROW, at += 2) {
-    const f0 = VAPOUR_LINES[row] as number;
+    const f0 = valueAt(VAPOUR_LINES, row);
     const raw =
       1e-4 *
-      (VAPOUR_LINES[row + 3] as number) *
-      (p * Math.exp((VAPOUR_LINES[row + 4] as number) * logTheta) +
-        (VAPOUR_LINES[row + 5] as number) *
-          e *
-          Math.exp((VAPOUR_LINES[row + 6] as number) * logTheta));
+      valueAt(VAPOUR_LINES, row + 3) *
+      (p * Math.exp(valueAt(VAPOUR_LINES, row + 4) * logTheta) +
+        valueAt(VAPOUR_LINES, row + 5) * e * Math.exp(valueAt(VAPOUR_LINES, row + 6) * logTheta));
     // The Doppler width matters only where the air is thin.
     const width = 0.535 * raw + Math.sqrt(0.217 * raw * raw + doppler * f0 * f0);
     state.vapour[at] = width * width;
     state.vapour[at + 1] =
       (strength *
-        (VAPOUR_LINES[row + 1] as number) *
-        Math.exp((VAPOUR_LINES[row + 2] as number) * (1 - theta)) *
+        valueAt(VAPOUR_LINES, row + 1) *
+        Math.exp(valueAt(VAPOUR_LINES, row + 2) * (1 - theta)) *
         width) /
       f0;
   }

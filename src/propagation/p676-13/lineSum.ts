@@ -3,6 +3,7 @@
  * summed over lines of known strength and width.
  */
 
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import { type LineState, OXYGEN_COUNT, VAPOUR_COUNT } from './lineState.js';
 import { OXYGEN_LINES, OXYGEN_ROW, VAPOUR_LINES, VAPOUR_ROW } from './lines.js';
 
@@ -17,7 +18,7 @@ export interface FrequencyTerms {
 function termsOf(lines: readonly number[], width: number, f: number): Float64Array {
   const terms = new Float64Array((2 * lines.length) / width);
   for (let row = 0, at = 0; row < lines.length; row += width, at += 2) {
-    const f0 = lines[row] as number;
+    const f0 = valueAt(lines, row);
     terms[at] = (f0 - f) * (f0 + f);
     terms[at + 1] = f0 * f0 + f * f;
   }
@@ -37,11 +38,11 @@ export function oxygenSum({ oxygen }: LineState, layer: number, terms: Float64Ar
   let at = 3 * layer * OXYGEN_COUNT;
   let sum = 0;
   for (let term = 0; term < 2 * OXYGEN_COUNT; term += 2, at += 3) {
-    const q = oxygen[at] as number;
-    const d = terms[term] as number;
-    const gq = (terms[term + 1] as number) + q;
+    const q = denseAt(oxygen, at);
+    const d = denseAt(terms, term);
+    const gq = denseAt(terms, term + 1) + q;
     sum +=
-      ((oxygen[at + 1] as number) * gq - (oxygen[at + 2] as number) * (d + q)) /
+      (denseAt(oxygen, at + 1) * gq - denseAt(oxygen, at + 2) * (d + q)) /
       (d * d + q * (2 * gq - q));
   }
   return sum;
@@ -52,10 +53,10 @@ export function vapourSum({ vapour }: LineState, layer: number, terms: Float64Ar
   let at = 2 * layer * VAPOUR_COUNT;
   let sum = 0;
   for (let term = 0; term < 2 * VAPOUR_COUNT; term += 2, at += 2) {
-    const q = vapour[at] as number;
-    const d = terms[term] as number;
-    const gq = (terms[term + 1] as number) + q;
-    sum += ((vapour[at + 1] as number) * gq) / (d * d + q * (2 * gq - q));
+    const q = denseAt(vapour, at);
+    const d = denseAt(terms, term);
+    const gq = denseAt(terms, term + 1) + q;
+    sum += (denseAt(vapour, at + 1) * gq) / (d * d + q * (2 * gq - q));
   }
   return sum;
 }

@@ -1,6 +1,7 @@
 /** Recommendation ITU-R P.676-13, Annex 1, section 2.2: one bent ray through a column of air. */
 
 import { DEGREES_PER_RADIAN } from '../../numeric/angle.js';
+import { denseAt } from '../../numeric/columns.js';
 import type { GasColumn } from './column.js';
 import { dryContinuum, frequencyTerms, oxygenSum, vapourSum } from './lineSum.js';
 
@@ -27,9 +28,9 @@ export function rayThroughGas(column: GasColumn, f: number, cosElevation: number
   let invariant = 0;
   let leaving = 0;
   for (let layer = 0; layer < column.count; layer++) {
-    const thicknessKm = column.thicknessKm[layer] as number;
-    const radiusKm = column.radiusKm[layer] as number;
-    const refractivity = column.refractivity[layer] as number;
+    const thicknessKm = denseAt(column.thicknessKm, layer);
+    const radiusKm = denseAt(column.radiusKm, layer);
+    const refractivity = denseAt(column.refractivity, layer);
     const topKm = radiusKm + thicknessKm;
     // Snell's law on spheres: n r sin(beta) stays the same all along the ray.
     if (layer === 0) invariant = (1 + refractivity) * radiusKm * cosElevation;
@@ -40,9 +41,9 @@ export function rayThroughGas(column: GasColumn, f: number, cosElevation: number
     // The chord through the shell, written so that thin layers lose no digits.
     const shell = thicknessKm * (radiusKm + topKm);
     const chordKm = shell / (along + Math.sqrt(along * along + shell));
-    const p = column.dryPressure[layer] as number;
-    const e = column.vapourPressure[layer] as number;
-    const theta = column.theta[layer] as number;
+    const p = denseAt(column.dryPressure, layer);
+    const e = denseAt(column.vapourPressure, layer);
+    const theta = denseAt(column.theta, layer);
     oxygen += chordKm * (oxygenSum(lines, layer, oxygenTerms) + dryContinuum(f, p, e, theta));
     vapour += chordKm * vapourSum(lines, layer, vapourTerms);
     excessKm += chordKm * refractivity;

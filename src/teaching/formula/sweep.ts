@@ -1,5 +1,6 @@
 /** A grid over the region of a trial and the search for its worst place. */
 
+import { valueAt } from '../../numeric/columns.js';
 import type { FormulaValues } from './expression.js';
 import type { FormulaVariable } from './subject.js';
 
@@ -28,8 +29,8 @@ export function gridOf(sides: readonly Side[]): readonly (readonly number[])[] {
 export function rowOf(sides: readonly Side[], place: readonly number[]): FormulaValues {
   const row: Record<string, number> = {};
   sides.forEach(({ variable }, index) => {
-    row[variable.name] = place[index] as number;
-    row[variable.symbol] = place[index] as number;
+    row[variable.name] = valueAt(place, index);
+    row[variable.symbol] = valueAt(place, index);
   });
   return row;
 }
@@ -40,20 +41,20 @@ export function visitGrid(
   visit: (place: number[], indices: readonly number[]) => void,
 ): void {
   const indices = grid.map(() => 0);
-  const place = grid.map((side) => side[0] as number);
+  const place = grid.map((side) => valueAt(side, 0));
   for (;;) {
     visit(place, indices);
     let side = grid.length - 1;
     for (; side >= 0; side--) {
       const list = grid[side] as readonly number[];
-      const next = (indices[side] as number) + 1;
+      const next = valueAt(indices, side) + 1;
       if (next < list.length) {
         indices[side] = next;
-        place[side] = list[next] as number;
+        place[side] = valueAt(list, next);
         break;
       }
       indices[side] = 0;
-      place[side] = list[0] as number;
+      place[side] = valueAt(list, 0);
     }
     if (side < 0) return;
   }
@@ -82,8 +83,8 @@ export function climb(
     let moved = false;
     sides.forEach(({ from, to }, index) => {
       for (const sign of [1, -1]) {
-        const old = place[index] as number;
-        const tried = snapped(old + sign * (step[index] as number), from, to);
+        const old = valueAt(place, index);
+        const tried = snapped(old + sign * valueAt(step, index), from, to);
         if (tried === old) continue;
         place[index] = tried;
         const here = height(place);
@@ -96,7 +97,7 @@ export function climb(
       }
     });
     if (moved) continue;
-    for (let index = 0; index < step.length; index++) step[index] = (step[index] as number) / 2;
+    for (let index = 0; index < step.length; index++) step[index] = valueAt(step, index) / 2;
     halvings++;
   }
   return { place, height: best };

@@ -3,6 +3,7 @@
 import { DomainError, inRange, positive } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { wrapLongitudeDeg } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import { type CompiledFormula, compileFormula, type FormulaValues } from './expression.js';
 import type { FormulaSubject } from './subject.js';
 import { FORMULA_SUBJECT_KEYS } from './subject.js';
@@ -200,8 +201,8 @@ export function tryFormula(trial: FormulaTrial): FormulaVerdict {
       if (error <= tolerance) each.within++;
     }
     if (xSide !== undefined && ySide !== undefined) {
-      const line = errors[indices[ySide] as number] as (number | null)[];
-      const column = indices[xSide] as number;
+      const line = errors[valueAt(indices, ySide)] as (number | null)[];
+      const column = valueAt(indices, xSide);
       line[column] = Math.max(line[column] ?? 0, error);
     }
     const least = starts[starts.length - 1];
@@ -269,7 +270,7 @@ export function tryFormula(trial: FormulaTrial): FormulaVerdict {
 
 /** Values by full name only, as they are told to people. */
 function named(sides: readonly Side[], place: readonly number[]): FormulaValues {
-  return Object.fromEntries(sides.map(({ variable }, i) => [variable.name, place[i] as number]));
+  return Object.fromEntries(sides.map(({ variable }, i) => [variable.name, valueAt(place, i)]));
 }
 
 function worstOf(
