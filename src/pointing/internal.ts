@@ -1,3 +1,4 @@
 /** What other parts take from this one besides its public names. */
 
 export { direction, lineOfSight } from './look/lookAngles.js';
+export { separationDeg, skyVector } from './look/sightLine.js';
