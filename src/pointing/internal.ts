@@ -1,4 +1,3 @@
 /** What other parts take from this one besides its public names. */
 
 export { direction, lineOfSight } from './look/lookAngles.js';
-export { separationDeg, skyVector } from './look/sightLine.js';
