@@ -2,6 +2,7 @@
 
 import type { Change } from './channel.js';
 import type { CarrierContext, CauseContext, TestPointContext } from './context.js';
+import { CABLE, CONNECTOR, LOST, OVERLOAD, PART, SUPPLY } from './faultFigures.js';
 import { type Hypothesis, ratios, steps } from './hypothesis.js';
 
 /** A stretch of the chain that one fault can lie in. */
@@ -30,15 +31,18 @@ function stretches(context: CauseContext): readonly Stretch[] {
 
 /** A wet, loose or badly made connector: loss of any slope over frequency, with ripple. */
 export function badConnector(context: CauseContext): readonly Hypothesis[] {
-  const losses = ratios(1.2, 28, 18);
-  const exponents = [-1.1, -0.65, -0.3, 0, 0.4, 0.9, 1.4];
+  const losses = ratios(...CONNECTOR.lossAt1GHzDb);
+  const exponents = CONNECTOR.slopeExponents;
   const scatters = ['plan', 'ripple'] as const;
   return stretches(context).flatMap(({ location, holds }) => {
     const check: Hypothesis['check'] = (measurement) => {
       if (measurement.kind === 'connector-check' && measurement.segment === location)
-        return { yes: 0.92 };
+        return { yes: CONNECTOR.seenRatio };
       return measurement.kind === 'supply-voltage'
-        ? { mean: context.supplyVoltageV - 0.7, deviation: 1.2 }
+        ? {
+            mean: context.supplyVoltageV - CONNECTOR.supplyDropV,
+            deviation: CONNECTOR.supplyDeviationV,
+          }
         : undefined;
     };
     return losses.flatMap((lossAt1GHzDb) =>
@@ -47,7 +51,7 @@ export function badConnector(context: CauseContext): readonly Hypothesis[] {
           holds(carrier, point)
             ? {
                 gainDb: -Math.min(
-                  45,
+                  -LOST.deadDb,
                   lossAt1GHzDb * (carrier.frequencyMHz / 1000) ** slopeExponent,
                 ),
               }
@@ -70,8 +74,8 @@ export function badConnector(context: CauseContext): readonly Hypothesis[] {
 
 /** Cable too long or of a lossier type: the excess follows the root of the frequency. */
 export function wrongCable(context: CauseContext): readonly Hypothesis[] {
-  const losses = ratios(1, 22, 20);
-  const shares = [0, 0.12];
+  const losses = ratios(...CABLE.excessAt1GHzDb);
+  const shares = CABLE.dielectricShareRatios;
   return stretches(context).flatMap(({ location, holds }) =>
     losses.flatMap((excessAt1GHzDb) =>
       shares.map(
@@ -88,9 +92,12 @@ export function wrongCable(context: CauseContext): readonly Hypothesis[] {
           },
           check: (measurement) => {
             if (measurement.kind === 'cable-check' && measurement.segment === location)
-              return { yes: 0.95 };
+              return { yes: CABLE.seenRatio };
             return measurement.kind === 'supply-voltage'
-              ? { mean: context.supplyVoltageV - 0.07 * excessAt1GHzDb, deviation: 0.7 }
+              ? {
+                  mean: context.supplyVoltageV - CABLE.supplyDropVPerDb * excessAt1GHzDb,
+                  deviation: CABLE.supplyDeviationV,
+                }
               : undefined;
           },
         }),
@@ -101,7 +108,7 @@ export function wrongCable(context: CauseContext): readonly Hypothesis[] {
 
 /** A part failed or missing: flat and large, or exactly an amplifier's gain; a unit or one port of a switch dead. */
 export function partFailed(context: CauseContext): readonly Hypothesis[] {
-  const losses = steps(12, 46, 12);
+  const losses = steps(...PART.lossDb);
   const found: Hypothesis[] = [];
   const add = (
     location: string,
@@ -123,9 +130,11 @@ export function partFailed(context: CauseContext): readonly Hypothesis[] {
     const point = context.testPoints.find((candidate) => candidate.name === location);
     const gain = point?.amplifierGainDb ?? 0;
     // An amplifier that is missing or unpowered takes its gain away, and a little more when in the way.
-    const missing = gain > 0 ? steps(gain, gain + 10, 6) : [];
-    for (const lossDb of losses) add(location, (gain > 0 ? 0.5 : 1) / losses.length, lossDb, holds);
-    for (const lossDb of missing) add(location, 0.5 / missing.length, lossDb, holds);
+    const missing = gain > 0 ? steps(gain, gain + PART.beyondGainDb, PART.beyondGainCount) : [];
+    for (const lossDb of losses)
+      add(location, (gain > 0 ? 1 - PART.missingAmplifierRatio : 1) / losses.length, lossDb, holds);
+    for (const lossDb of missing)
+      add(location, PART.missingAmplifierRatio / missing.length, lossDb, holds);
   }
   for (const slot of context.slots) {
     for (const lossDb of losses)
@@ -154,29 +163,38 @@ export function partFailed(context: CauseContext): readonly Hypothesis[] {
 
 /** Supply too low at the unit: the higher voltage or the tone is not understood, or the unit does not start. */
 export function supplyLow(context: CauseContext): readonly Hypothesis[] {
-  const fills = ratios(0.005, 1.2, 5);
+  const fills = ratios(...SUPPLY.unwantedRatio);
   const places: readonly (string | null)[] = [
     ...(context.segments.length > 1 ? [null] : []),
     ...context.segments,
   ];
   const variants = [
-    { voltageV: 14.2, lost: (c: CarrierContext) => c.polarization === 'horizontal' },
-    { voltageV: 15.5, lost: (c: CarrierContext) => c.band === 'high' },
-    { voltageV: 9.5, lost: () => true },
+    {
+      voltageV: SUPPLY.polarizationLostV,
+      lost: (c: CarrierContext) => c.polarization === 'horizontal',
+    },
+    { voltageV: SUPPLY.toneLostV, lost: (c: CarrierContext) => c.band === 'high' },
+    { voltageV: SUPPLY.unitDeadV, lost: () => true },
   ];
+  const dead = 2;
   return places.flatMap((location) =>
     variants.flatMap(({ voltageV, lost }, variant) =>
-      (variant === 2 ? [0] : fills).map((unwantedRatio): Hypothesis => {
+      (variant === dead ? [0] : fills).map((unwantedRatio): Hypothesis => {
         // A unit switched the wrong way delivers whatever stands there; one that is dead delivers nothing.
         const change: Change =
-          variant === 2
-            ? { gainDb: -45 }
-            : { carrierDb: -30, unwantedRatio, foreignRatio: 0.5, isolationDb: -5 };
+          variant === dead
+            ? { gainDb: LOST.deadDb }
+            : {
+                carrierDb: LOST.carrierDb,
+                unwantedRatio,
+                foreignRatio: SUPPLY.foreignRatio,
+                isolationDb: SUPPLY.isolationDb,
+              };
         return {
           cause: 'supply-low',
           location,
-          weight: 1 / (3 * (variant === 2 ? 1 : fills.length)),
-          scatter: variant === 2 ? 'plan' : 'unknown-carriers',
+          weight: 1 / (variants.length * (variant === dead ? 1 : fills.length)),
+          scatter: variant === dead ? 'plan' : 'unknown-carriers',
           group: String(variant),
           parameters: { voltageV },
           change: (carrier, point) =>
@@ -188,7 +206,11 @@ export function supplyLow(context: CauseContext): readonly Hypothesis[] {
           check: (measurement) =>
             measurement.kind === 'supply-voltage' &&
             (location === null || measurement.testPoint === location)
-              ? { mean: voltageV, deviation: variant === 2 ? 3 : 1.3 }
+              ? {
+                  mean: voltageV,
+                  deviation:
+                    variant === dead ? SUPPLY.startingDeviationV : SUPPLY.switchingDeviationV,
+                }
               : undefined,
         };
       }),
@@ -198,8 +220,8 @@ export function supplyLow(context: CauseContext): readonly Hypothesis[] {
 
 /** Too much level: products of intermodulation fill the channels behind, gain falls a little. */
 export function overloaded(context: CauseContext): readonly Hypothesis[] {
-  const rises = steps(2, 16, 8);
-  const products = ratios(0.01, 0.5, 8);
+  const rises = steps(...OVERLOAD.riseDb);
+  const products = ratios(...OVERLOAD.productsRatio);
   return context.segments.flatMap((segment) =>
     rises.flatMap((riseDb) =>
       products.map((unwantedRatio): Hypothesis => {
@@ -211,7 +233,8 @@ export function overloaded(context: CauseContext): readonly Hypothesis[] {
           scatter: 'uneven',
           parameters: { riseDb, productsDb: 10 * Math.log10(unwantedRatio) },
           change: (_, point) => (point.chain.has(segment) ? change : undefined),
-          check: (measurement) => (measurement.kind === 'spectrum' ? { yes: 0.25 } : undefined),
+          check: (measurement) =>
+            measurement.kind === 'spectrum' ? { yes: OVERLOAD.spectrumSeenRatio } : undefined,
         };
       }),
     ),

@@ -3,22 +3,40 @@
 import { sinDeg } from '../../numeric/angle.js';
 import { type Change, noiseRiseDb } from './channel.js';
 import type { CarrierContext, CauseContext } from './context.js';
+import {
+  DEEPEST_FADE_DB,
+  INTERFERENCE,
+  OBSTACLE,
+  RAIN,
+  REFERENCE_GHZ,
+  type Spread,
+  SUN,
+  UNIT,
+} from './faultFigures.js';
 import { type Hypothesis, ratios } from './hypothesis.js';
 
-const RAIN_K = 275;
-const GROUND_K = 290;
+const spread = ([constantDb, shareRatio]: Spread, effectDb: number): number =>
+  constantDb + shareRatio * effectDb;
 
 /** Rain: every slot fades, the more the higher the frequency and the lower the path, and the noise rises. */
 export function rain(context: CauseContext): readonly Hypothesis[] {
-  const fades = ratios(0.7, 14, 14);
-  const highest = Math.max(...context.slots.map((slot) => slot.elevationDeg), 5);
+  const fades = ratios(...RAIN.fadeAt12GHzDb);
+  const highest = Math.max(
+    ...context.slots.map((slot) => slot.elevationDeg),
+    RAIN.lowestElevationDeg,
+  );
   return fades.map((fadeAt12GHzDb): Hypothesis => {
     const fadeDb = (carrier: CarrierContext): number => {
-      const elevationDeg = Math.max(5, context.slots[carrier.slotIndex]?.elevationDeg ?? 90);
+      const elevationDeg = Math.max(
+        RAIN.lowestElevationDeg,
+        context.slots[carrier.slotIndex]?.elevationDeg ?? 90,
+      );
       const path = sinDeg(highest) / sinDeg(elevationDeg);
-      return fadeAt12GHzDb * (carrier.frequencyGHz / 12) ** 2.1 * path;
+      return (
+        fadeAt12GHzDb * (carrier.frequencyGHz / REFERENCE_GHZ) ** RAIN.frequencyExponent * path
+      );
     };
-    const drop = fadeAt12GHzDb + noiseRiseDb(fadeAt12GHzDb, RAIN_K, context.systemNoiseK);
+    const drop = fadeAt12GHzDb + noiseRiseDb(fadeAt12GHzDb, RAIN.mediumK, context.systemNoiseK);
     return {
       cause: 'rain',
       location: null,
@@ -26,18 +44,21 @@ export function rain(context: CauseContext): readonly Hypothesis[] {
       scatter: 'uneven',
       parameters: { fadeAt12GHzDb },
       change: (carrier) => {
-        const fade = Math.min(60, fadeDb(carrier));
+        const fade = Math.min(DEEPEST_FADE_DB, fadeDb(carrier));
         return {
           carrierDb: -fade,
-          noiseRiseDb: noiseRiseDb(fade, RAIN_K, context.systemNoiseK),
-          isolationDb: Math.max(12, 32 - 20 * Math.log10(Math.max(1, fade))),
+          noiseRiseDb: noiseRiseDb(fade, RAIN.mediumK, context.systemNoiseK),
+          isolationDb: Math.max(
+            RAIN.isolationLeastDb,
+            RAIN.isolationAt1DbDb - RAIN.isolationFallDb * Math.log10(Math.max(1, fade)),
+          ),
         };
       },
       check: (measurement) =>
         measurement.kind === 'rain-seen'
-          ? { yes: 0.95 }
+          ? { yes: RAIN.seenRatio }
           : measurement.kind === 'repeat-later'
-            ? { mean: 0.7 * drop, deviation: 0.5 + 0.35 * drop }
+            ? { mean: RAIN.goneLaterRatio * drop, deviation: spread(RAIN.laterSpread, drop) }
             : undefined,
     };
   });
@@ -45,7 +66,7 @@ export function rain(context: CauseContext): readonly Hypothesis[] {
 
 /** The Sun behind a satellite: noise rises on one slot. */
 export function sunOutage(context: CauseContext): readonly Hypothesis[] {
-  const rises = ratios(0.8, 14, 12);
+  const rises = ratios(...SUN.noiseRiseDb);
   return context.slots.flatMap((slot) =>
     rises.map((noiseDb): Hypothesis => {
       const change: Change = { noiseRiseDb: noiseDb };
@@ -58,9 +79,9 @@ export function sunOutage(context: CauseContext): readonly Hypothesis[] {
         change: (carrier) => (carrier.slot === slot.name ? change : undefined),
         check: (measurement) =>
           measurement.kind === 'sun-near'
-            ? { yes: measurement.slot === slot.name ? 0.97 : 0.05 }
+            ? { yes: measurement.slot === slot.name ? SUN.nearRatio : SUN.nearAnotherRatio }
             : measurement.kind === 'repeat-later'
-              ? { mean: noiseDb, deviation: 0.5 + 0.2 * noiseDb }
+              ? { mean: noiseDb, deviation: spread(SUN.laterSpread, noiseDb) }
               : undefined,
       };
     }),
@@ -80,8 +101,8 @@ function obstacleGroups(context: CauseContext): readonly (readonly string[])[] {
 
 /** Something stands in the view: loss nearly the same at all frequencies, and its warmth as noise. */
 export function obstructed(context: CauseContext): readonly Hypothesis[] {
-  const losses = ratios(0.8, 18, 13);
-  const exponents = [0, 0.5];
+  const losses = ratios(...OBSTACLE.lossDb);
+  const exponents = OBSTACLE.frequencyExponents;
   return obstacleGroups(context).flatMap((group) => {
     const inGroup = new Set(group);
     return losses.flatMap((lossDb) =>
@@ -94,17 +115,20 @@ export function obstructed(context: CauseContext): readonly Hypothesis[] {
           parameters: { lossDb },
           change: (carrier) => {
             if (!inGroup.has(carrier.slot)) return undefined;
-            const loss = Math.min(60, lossDb * (carrier.frequencyGHz / 12) ** exponent);
+            const loss = Math.min(
+              DEEPEST_FADE_DB,
+              lossDb * (carrier.frequencyGHz / REFERENCE_GHZ) ** exponent,
+            );
             return {
               carrierDb: -loss,
-              noiseRiseDb: noiseRiseDb(loss, GROUND_K, context.systemNoiseK),
+              noiseRiseDb: noiseRiseDb(loss, OBSTACLE.mediumK, context.systemNoiseK),
             };
           },
           check: (measurement) =>
             measurement.kind === 'obstacle-seen' && inGroup.has(measurement.slot)
-              ? { yes: 0.9 }
+              ? { yes: OBSTACLE.seenRatio }
               : measurement.kind === 'search' && inGroup.has(measurement.slot)
-                ? { mean: 0.5, deviation: 0.8 }
+                ? { mean: OBSTACLE.searchRiseDb, deviation: OBSTACLE.searchDeviationDb }
                 : undefined,
         }),
       ),
@@ -114,7 +138,7 @@ export function obstructed(context: CauseContext): readonly Hypothesis[] {
 
 /** An unwanted carrier: through the antenna on one carrier, or into a cable at one frequency on every slot. */
 export function interference(context: CauseContext): readonly Hypothesis[] {
-  const ratiosToCarrier = ratios(0.02, 5, 10);
+  const ratiosToCarrier = ratios(...INTERFERENCE.unwantedRatio);
   const places: {
     readonly location: string;
     readonly hit: (c: CarrierContext, chain: ReadonlySet<string>) => boolean;
@@ -125,7 +149,7 @@ export function interference(context: CauseContext): readonly Hypothesis[] {
       hit: (other) => other.index === carrier.index,
     });
     const sameFrequency = (other: CarrierContext): boolean =>
-      Math.abs(other.frequencyMHz - carrier.frequencyMHz) < 25;
+      Math.abs(other.frequencyMHz - carrier.frequencyMHz) < INTERFERENCE.sameChannelMHz;
     for (const segment of context.segments)
       places.push({
         location: `${carrier.frequencyMHz} MHz at ${segment}`,
@@ -135,7 +159,7 @@ export function interference(context: CauseContext): readonly Hypothesis[] {
   return places.flatMap(({ location, hit }) =>
     ratiosToCarrier.map((unwantedRatio): Hypothesis => {
       const change: Change = { unwantedRatio };
-      const drop = 10 * Math.log10(1 + unwantedRatio * 20);
+      const drop = 10 * Math.log10(1 + unwantedRatio * INTERFERENCE.carrierToNoiseRatio);
       return {
         cause: 'interference',
         location,
@@ -145,9 +169,12 @@ export function interference(context: CauseContext): readonly Hypothesis[] {
         change: (carrier, point) => (hit(carrier, point.chain) ? change : undefined),
         check: (measurement) =>
           measurement.kind === 'spectrum'
-            ? { yes: 0.85 }
+            ? { yes: INTERFERENCE.spectrumSeenRatio }
             : measurement.kind === 'repeat-later'
-              ? { mean: 0.3 * drop, deviation: 0.5 + 0.5 * drop }
+              ? {
+                  mean: INTERFERENCE.goneLaterRatio * drop,
+                  deviation: spread(INTERFERENCE.laterSpread, drop),
+                }
               : undefined,
       };
     }),
@@ -156,8 +183,8 @@ export function interference(context: CauseContext): readonly Hypothesis[] {
 
 /** The receiving unit of a slot: too much noise, too little gain, or one band or polarization weak. */
 export function unitOutOfTolerance(context: CauseContext): readonly Hypothesis[] {
-  const noises = ratios(0.8, 10, 10);
-  const losses = ratios(2, 20, 8);
+  const noises = ratios(...UNIT.noiseRiseDb);
+  const losses = ratios(...UNIT.lossDb);
   const parts: readonly ((carrier: CarrierContext) => boolean)[] = [
     () => true,
     (carrier) => carrier.band === 'low',
@@ -187,7 +214,7 @@ export function unitOutOfTolerance(context: CauseContext): readonly Hypothesis[]
     for (const scatter of ['plan', 'by-carrier'] as const)
       for (const noiseDb of noises)
         add(
-          0.25 / noises.length,
+          UNIT.noiseWeightRatio / noises.length,
           { noiseRiseDb: noiseDb },
           { noiseRiseDb: noiseDb },
           () => true,
@@ -196,9 +223,9 @@ export function unitOutOfTolerance(context: CauseContext): readonly Hypothesis[]
     for (const lossDb of losses)
       parts.forEach((concerns, index) => {
         // Less gain comes with more noise of the stages behind.
-        for (const noiseShare of [0, 0.25])
+        for (const noiseShare of UNIT.noisePerLossRatios)
           add(
-            (index === 0 ? 0.3 : 0.05) / (2 * losses.length),
+            (index === 0 ? UNIT.wholeWeightRatio : UNIT.partWeightRatio) / (2 * losses.length),
             { gainLossDb: lossDb },
             { gainDb: -lossDb, noiseRiseDb: noiseShare * lossDb },
             concerns,

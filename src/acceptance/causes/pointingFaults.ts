@@ -4,10 +4,8 @@ import { cosDeg, sinDeg } from '../../numeric/angle.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import type { Change } from './channel.js';
 import type { CarrierContext, CauseContext, SlotFrame, Vector } from './context.js';
+import { ATTITUDE, SIDE_LOBE, TURN } from './faultFigures.js';
 import { type Hypothesis, ratios, steps } from './hypothesis.js';
-
-/** Beyond this the lobe has ended and side lobes take over. */
-const LOBE_FLOOR_DB = 18;
 
 const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
 
@@ -30,7 +28,7 @@ function turned(
   const shifts = context.slots.map((slot) => beamShift(turnDeg, slot));
   const loss = (carrier: CarrierContext): number =>
     Math.min(
-      LOBE_FLOOR_DB,
+      ATTITUDE.lobeFloorDb,
       gaussianLobeLossDb(shifts[carrier.slotIndex]?.offsetDeg ?? 0, carrier.beamwidthDeg),
     );
   return {
@@ -50,20 +48,20 @@ const foundAgain =
     measurement.kind === 'search'
       ? {
           mean: lossDb(context.slots.findIndex((slot) => slot.name === measurement.slot)),
-          deviation: 0.7,
+          deviation: ATTITUDE.searchDeviationDb,
         }
       : undefined;
 
 /** The antenna has turned about the vertical and across its line of sight. */
 export function mispointed(context: CauseContext): readonly Hypothesis[] {
   const middle = context.slots[Math.floor((context.slots.length - 1) / 2)] as SlotFrame;
-  const radii = steps(0.2, 1.15, 10);
-  const angles = steps(0, 330, 12);
+  const radii = steps(...ATTITUDE.offsetBeamwidths);
+  const angles = steps(...ATTITUDE.offsetDirectionDeg);
   return radii.flatMap((radius) =>
     angles.map((angle): Hypothesis => {
       const rightDeg = radius * context.widestBeamDeg * sinDeg(angle);
       const upDeg = radius * context.widestBeamDeg * cosDeg(angle);
-      const vertical = -rightDeg / Math.max(0.1, cosDeg(middle.elevationDeg));
+      const vertical = -rightDeg / Math.max(ATTITUDE.leastCosine, cosDeg(middle.elevationDeg));
       const turnDeg: Vector = [upDeg * middle.right[0], upDeg * middle.right[1], vertical];
       const { change, lossDb } = turned(context, turnDeg);
       return {
@@ -81,8 +79,8 @@ export function mispointed(context: CauseContext): readonly Hypothesis[] {
 
 /** The mast leans: the whole antenna has turned about a horizontal axis. */
 export function mastLeaning(context: CauseContext): readonly Hypothesis[] {
-  const leans = steps(0.2, 1.3, 10);
-  const directions = steps(0, 337.5, 16);
+  const leans = steps(...ATTITUDE.leanBeamwidths);
+  const directions = steps(...ATTITUDE.leanDirectionDeg);
   return leans.flatMap((lean) =>
     directions.map((leanTowardDeg): Hypothesis => {
       const leanDeg = lean * context.widestBeamDeg;
@@ -103,7 +101,7 @@ export function mastLeaning(context: CauseContext): readonly Hypothesis[] {
         change,
         check: (measurement) =>
           measurement.kind === 'mast-lean'
-            ? { mean: leanDeg, deviation: 0.15 }
+            ? { mean: leanDeg, deviation: ATTITUDE.leanDeviationDeg }
             : found(measurement),
       };
     }),
@@ -112,8 +110,8 @@ export function mastLeaning(context: CauseContext): readonly Hypothesis[] {
 
 /** The antenna was peaked on a side lobe. */
 export function sideLobe(): readonly Hypothesis[] {
-  const drops = steps(12, 28, 9);
-  const isolations = [4, 9, 14];
+  const drops = steps(...SIDE_LOBE.dropDb);
+  const isolations = SIDE_LOBE.isolationDb;
   return drops.flatMap((dropDb) =>
     isolations.map(
       (isolationDb): Hypothesis => ({
@@ -124,7 +122,9 @@ export function sideLobe(): readonly Hypothesis[] {
         parameters: { dropDb },
         change: () => ({ carrierDb: -dropDb, isolationDb }),
         check: (measurement) =>
-          measurement.kind === 'search' ? { mean: dropDb, deviation: 2 } : undefined,
+          measurement.kind === 'search'
+            ? { mean: dropDb, deviation: SIDE_LOBE.searchDeviationDb }
+            : undefined,
       }),
     ),
   );
@@ -185,7 +185,7 @@ export function wrongSlot(context: CauseContext): readonly Hypothesis[] {
 
 /** A feed, or the whole antenna, is turned about the line of sight. */
 export function polarizationRotated(context: CauseContext): readonly Hypothesis[] {
-  const sizes = ratios(4, 70, 12);
+  const sizes = ratios(...TURN.rotationDeg);
   const places = [
     ...(context.slots.length > 1 ? [null] : []),
     ...context.slots.map((slot) => slot.name),
@@ -204,7 +204,7 @@ export function polarizationRotated(context: CauseContext): readonly Hypothesis[
           change: (carrier) => (concerns(carrier.slot) ? change : undefined),
           check: (measurement) =>
             measurement.kind === 'polarization-null' && concerns(measurement.slot)
-              ? { mean: -rotationDeg, deviation: Math.abs(rotationDeg) * 0.15 }
+              ? { mean: -rotationDeg, deviation: Math.abs(rotationDeg) * TURN.nullDeviationRatio }
               : undefined,
         };
       }),
