@@ -30,6 +30,13 @@ export interface PlannedStations {
   readonly exceededPercent: Column;
 }
 
+/** The climate at a place. */
+type ClimateOf = (station: {
+  readonly latitudeDeg: number;
+  readonly longitudeDeg: number;
+  readonly heightM: number;
+}) => Climate;
+
 /** Columns of {@link attenuationAtBatch}. */
 export interface PlannedAttenuation {
   /** Rain rate exceeded for 0.01 % of an average year, mm/h. */
@@ -90,15 +97,7 @@ const ATTENUATION_AT_BATCH_STATIONS_KEYS = {
  * ```
  */
 export function attenuationAtBatch(
-  stations: PlannedStations & {
-    readonly climateOf?:
-      | ((station: {
-          readonly latitudeDeg: number;
-          readonly longitudeDeg: number;
-          readonly heightM: number;
-        }) => Climate)
-      | undefined;
-  },
+  stations: PlannedStations & { readonly climateOf?: ClimateOf | undefined },
   out: Partial<PlannedAttenuation> = {},
 ): PlannedAttenuation {
   const { latitudeDeg, longitudeDeg, heightM, frequencyGHz, elevationDeg, tiltDeg } = known(
@@ -119,39 +118,17 @@ export function attenuationAtBatch(
     exceededPercent,
   });
   const column = (name: keyof PlannedAttenuation) => outColumn(`out.${name}`, given[name], rows);
-  const rainRate001MmPerH = column('rainRate001MmPerH');
-  const gasDb = column('gasDb');
-  const cloudDb = column('cloudDb');
-  const [latitudes, heights, rainHeights, refractivities] = [0, 0, 0, 0].map(
-    () => new Float64Array(rows),
-  ) as [Float64Array, Float64Array, Float64Array, Float64Array];
-  for (let row = 0; row < rows; row++) {
-    const climate = withinRow(row, () =>
-      climateOf({
-        latitudeDeg: inRow(latitudeDeg, row),
-        longitudeDeg: inRow(longitudeDeg, row),
-        heightM: inRow(heightM, row),
-      }),
-    );
-    const water = withinRow(row, () =>
-      gasAndCloud(climate, {
-        frequencyGHz: inRow(frequencyGHz, row),
-        elevationDeg: inRow(elevationDeg, row),
-        exceededPercent: checkedExceededPercent(inRow(exceededPercent, row), row),
-      }),
-    );
-    rainRate001MmPerH[row] = climate.rainRate001MmPerH;
-    gasDb[row] = water.gasDb;
-    cloudDb[row] = water.cloudDb;
-    latitudes[row] = climate.latitudeDeg;
-    heights[row] = climate.heightM;
-    rainHeights[row] = climate.rainHeightKm;
-    refractivities[row] = climate.wetRefractivityNUnits;
-  }
+  const water = {
+    rainRate001MmPerH: column('rainRate001MmPerH'),
+    gasDb: column('gasDb'),
+    cloudDb: column('cloudDb'),
+  };
+  const climates = climateColumns({ ...columns, exceededPercent }, climateOf, rows, water);
+  const { rainRate001MmPerH, gasDb, cloudDb } = water;
   const path = {
-    latitudeDeg: latitudes,
-    heightM: heights,
-    rainHeightKm: rainHeights,
+    latitudeDeg: climates.latitudeDeg,
+    heightM: climates.heightM,
+    rainHeightKm: climates.rainHeightKm,
     rainRate001MmPerH,
     frequencyGHz,
     elevationDeg,
@@ -164,11 +141,52 @@ export function attenuationAtBatch(
       ...path,
       diameterM,
       efficiencyRatio,
-      wetRefractivityNUnits: refractivities,
+      wetRefractivityNUnits: climates.wetRefractivityNUnits,
       gasDb,
       cloudDb,
     },
     { attenuationDb: column('attenuationDb') },
   );
   return { rainRate001MmPerH, rainDb, gasDb, cloudDb, attenuationDb };
+}
+
+/** What the climate says of each station, and into `water` what it makes of the path without rain. */
+function climateColumns(
+  stations: Omit<PlannedStations, 'tiltDeg' | 'diameterM' | 'efficiencyRatio'>,
+  climateOf: ClimateOf,
+  rows: number,
+  water: Pick<PlannedAttenuation, 'rainRate001MmPerH' | 'gasDb' | 'cloudDb'>,
+) {
+  const column = () => new Float64Array(rows);
+  const climates = {
+    latitudeDeg: column(),
+    heightM: column(),
+    rainHeightKm: column(),
+    wetRefractivityNUnits: column(),
+  };
+  for (let row = 0; row < rows; row++) {
+    const climate = withinRow(row, () =>
+      climateOf({
+        latitudeDeg: inRow(stations.latitudeDeg, row),
+        longitudeDeg: inRow(stations.longitudeDeg, row),
+        heightM: inRow(stations.heightM, row),
+      }),
+    );
+    const { gasDb, cloudDb } = withinRow(row, () =>
+      gasAndCloud(climate, {
+        frequencyGHz: inRow(stations.frequencyGHz, row),
+        elevationDeg: inRow(stations.elevationDeg, row),
+        exceededPercent: checkedExceededPercent(inRow(stations.exceededPercent, row), row),
+      }),
+    );
+    water.rainRate001MmPerH[row] = climate.rainRate001MmPerH;
+    water.gasDb[row] = gasDb;
+    water.cloudDb[row] = cloudDb;
+    // The climate's own latitude and height, not the columns': it has them as checked numbers, one for each row.
+    climates.latitudeDeg[row] = climate.latitudeDeg;
+    climates.heightM[row] = climate.heightM;
+    climates.rainHeightKm[row] = climate.rainHeightKm;
+    climates.wetRefractivityNUnits[row] = climate.wetRefractivityNUnits;
+  }
+  return climates;
 }

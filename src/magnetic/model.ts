@@ -57,9 +57,27 @@ export function fieldVector(
   const [sin, cos] = [axisKm / radiusKm, outKm / radiusKm];
   const sinTurn = sin * cosLatitude - cos * sinLatitude;
   const cosTurn = cos * cosLatitude + sin * sinLatitude;
-  const [sinStep, cosStep] = [Math.sin(longitude), Math.cos(longitude)];
-  const ratio = REFERENCE_KM / radiusKm;
+  const sums = harmonicSums(sin, cos, longitude, REFERENCE_KM / radiusKm);
+  const { north, east, down, northRate, eastRate, downRate } = sums;
+  const years = decimalYear - EPOCH;
+  const xRate = northRate * cosTurn - downRate * sinTurn;
+  const zRate = northRate * sinTurn + downRate * cosTurn;
+  return {
+    north: north * cosTurn - down * sinTurn + years * xRate,
+    east: east + years * eastRate,
+    down: north * sinTurn + down * cosTurn + years * zRate,
+    northRate: xRate,
+    eastRate,
+    downRate: zRate,
+  };
+}
 
+/**
+ * Field and rate at the model's epoch in the geocentric frame, by sine and cosine of the geocentric latitude, longitude in
+ * radians, and reference radius over radius.
+ */
+function harmonicSums(sin: number, cos: number, longitude: number, ratio: number): FieldVector {
+  const [sinStep, cosStep] = [Math.sin(longitude), Math.cos(longitude)];
   let [north, east, down, northRate, eastRate, downRate] = [0, 0, 0, 0, 0, 0];
   // Sine and cosine of m times the longitude; (a / r)^(m + 2); the Legendre function of n = m over the cosine of the latitude.
   let [sinM, cosM, powerM, sectoral] = [0, 1, ratio * ratio, 1];
@@ -110,15 +128,5 @@ export function fieldVector(
       power *= ratio;
     }
   }
-  const years = decimalYear - EPOCH;
-  const xRate = northRate * cosTurn - downRate * sinTurn;
-  const zRate = northRate * sinTurn + downRate * cosTurn;
-  return {
-    north: north * cosTurn - down * sinTurn + years * xRate,
-    east: east + years * eastRate,
-    down: north * sinTurn + down * cosTurn + years * zRate,
-    northRate: xRate,
-    eastRate,
-    downRate: zRate,
-  };
+  return { north, east, down, northRate, eastRate, downRate };
 }

@@ -45,96 +45,51 @@ export function checkedObservation(
       });
     return { kind: 'yes-no', seen: observation.seen };
   }
-  const number = (
-    field: string,
-    value: number,
-    limits: readonly [from: number, to: number],
-    uncertaintyField: string,
-    uncertainty: number | undefined,
-    usual: number,
-  ): Result => ({
-    kind: 'number',
-    value: inRange(`${path}.${field}`, finite(`${path}.${field}`, value), ...limits),
-    uncertainty: inRange(`${path}.${uncertaintyField}`, uncertainty ?? usual, 0.01, 50),
-  });
-  const usual = DEFAULT_UNCERTAINTY;
-  switch (observation.kind) {
-    case 'reception':
-      oneOf(`${path}.received`, observation.received, ['wanted', 'other', 'nothing']);
-      return { kind: 'reception', received: observation.received };
-    case 'level':
-      return number(
-        'levelDbuv',
-        observation.levelDbuv,
-        [-60, 150],
-        'standardUncertaintyDb',
-        observation.standardUncertaintyDb,
-        usual.level,
-      );
-    case 'carrier-to-noise':
-      return number(
-        'carrierToNoiseDb',
-        observation.carrierToNoiseDb,
-        [-30, 60],
-        'standardUncertaintyDb',
-        observation.standardUncertaintyDb,
-        usual['carrier-to-noise'],
-      );
-    case 'isolation':
-      return number(
-        'isolationDb',
-        observation.isolationDb,
-        [-60, 60],
-        'standardUncertaintyDb',
-        observation.standardUncertaintyDb,
-        usual.isolation,
-      );
-    case 'polarization-null':
-      return number(
-        'turnDeg',
-        observation.turnDeg,
-        [-90, 90],
-        'standardUncertaintyDeg',
-        observation.standardUncertaintyDeg,
-        usual['polarization-null'],
-      );
-    case 'search':
-      return number(
-        'riseDb',
-        observation.riseDb,
-        [-5, 60],
-        'standardUncertaintyDb',
-        observation.standardUncertaintyDb,
-        usual.search,
-      );
-    case 'supply-voltage':
-      return number(
-        'voltageV',
-        observation.voltageV,
-        [0, 60],
-        'standardUncertaintyV',
-        observation.standardUncertaintyV,
-        usual['supply-voltage'],
-      );
-    case 'mast-lean':
-      return number(
-        'leanDeg',
-        observation.leanDeg,
-        [0, 45],
-        'standardUncertaintyDeg',
-        observation.standardUncertaintyDeg,
-        usual['mast-lean'],
-      );
-    case 'repeat-later':
-      return number(
-        'changeDb',
-        observation.changeDb,
-        [-60, 60],
-        'standardUncertaintyDb',
-        observation.standardUncertaintyDb,
-        usual['repeat-later'],
-      );
+  if (observation.kind === 'reception') {
+    oneOf(`${path}.received`, observation.received, ['wanted', 'other', 'nothing']);
+    return { kind: 'reception', received: observation.received };
   }
+  return checkedNumber(observation, path);
+}
+
+type NumericKind = keyof typeof DEFAULT_UNCERTAINTY;
+
+/** For each kind that is answered by a number: its field, the field of its uncertainty, and what an instrument can show. */
+const NUMBERS: {
+  readonly [kind in NumericKind]: readonly [
+    field: string,
+    uncertaintyField: string,
+    from: number,
+    to: number,
+  ];
+} = {
+  level: ['levelDbuv', 'standardUncertaintyDb', -60, 150],
+  'carrier-to-noise': ['carrierToNoiseDb', 'standardUncertaintyDb', -30, 60],
+  isolation: ['isolationDb', 'standardUncertaintyDb', -60, 60],
+  'polarization-null': ['turnDeg', 'standardUncertaintyDeg', -90, 90],
+  search: ['riseDb', 'standardUncertaintyDb', -5, 60],
+  'supply-voltage': ['voltageV', 'standardUncertaintyV', 0, 60],
+  'mast-lean': ['leanDeg', 'standardUncertaintyDeg', 0, 45],
+  'repeat-later': ['changeDb', 'standardUncertaintyDb', -60, 60],
+};
+
+function checkedNumber(
+  observation: Extract<CauseObservation, { readonly kind: NumericKind }>,
+  path: string,
+): Result {
+  const [field, uncertaintyField, from, to] = NUMBERS[observation.kind];
+  const given = observation as unknown as Readonly<Record<string, number | undefined>>;
+  const usual = DEFAULT_UNCERTAINTY[observation.kind];
+  return {
+    kind: 'number',
+    value: inRange(
+      `${path}.${field}`,
+      finite(`${path}.${field}`, given[field] as number),
+      from,
+      to,
+    ),
+    uncertainty: inRange(`${path}.${uncertaintyField}`, given[uncertaintyField] ?? usual, 0.01, 50),
+  };
 }
 
 function isYesNo(

@@ -123,21 +123,9 @@ export function availabilityBatch(
   const given = known('out', out, AVAILABILITY_BATCH_OUT_KEYS);
   // One check of all that is the same in every row, so that its errors bear no row.
   const whole = preparedLink(link);
-  const { downlink, receiver } = link;
-  const columns = {
-    latitudeDeg: known('stations', stations, AVAILABILITY_COLUMNS_KEYS).latitudeDeg,
-    heightM: stations.heightM,
-    rainHeightKm: stations.rainHeightKm,
-    rainRate001MmPerH: stations.rainRate001MmPerH,
-    elevationDeg: stations.elevationDeg,
-    tiltDeg: stations.tiltDeg,
-    slantRangeKm: stations.slantRangeKm ?? downlink.slantRangeKm,
-    eirpDbw: stations.eirpDbw ?? downlink.eirpDbw,
-    clearAttenuationDb: stations.clearAttenuationDb ?? whole.weather.clearDb,
-    diameterM: stations.diameterM ?? receiver.diameterM,
-  };
+  const columns = withDefaults(stations, link, whole.weather.clearDb);
   const rows = rowCount(columns);
-  const { frequencyGHz } = downlink;
+  const { frequencyGHz } = link.downlink;
   const attenuation001Db = rainAttenuationBatch({
     latitudeDeg: columns.latitudeDeg,
     heightM: columns.heightM,
@@ -150,28 +138,10 @@ export function availabilityBatch(
   });
   const marginDb = outColumn('out.marginDb', given.marginDb, rows);
   const exceededPercent = outColumn('out.exceededPercent', given.exceededPercent, rows);
-  const outcome = given.outcome ?? new Uint8Array(rows);
-  if (!(outcome instanceof Uint8Array) || outcome.length !== rows)
-    throw new DomainError({
-      code: 'length-mismatch',
-      parameter: 'out.outcome',
-      received: outcome,
-      allowed: `a Uint8Array exactly ${rows} long`,
-    });
+  const outcome = outcomeColumn(given.outcome, rows);
 
   for (let row = 0; row < rows; row++) {
-    const prepared = withinRow(row, () =>
-      preparedLink({
-        ...link,
-        downlink: {
-          ...downlink,
-          slantRangeKm: inRow(columns.slantRangeKm, row),
-          eirpDbw: inRow(columns.eirpDbw, row),
-          clearAttenuationDb: inRow(columns.clearAttenuationDb, row),
-        },
-        receiver: { ...receiver, diameterM: inRow(columns.diameterM, row) },
-      }),
-    );
+    const prepared = withinRow(row, () => preparedLink(linkInRow(link, columns, row)));
     const elevationDeg = inRow(columns.elevationDeg, row);
     const latitudeDeg = inRow(columns.latitudeDeg, row);
     const curve = rainCurve(
@@ -201,4 +171,52 @@ export function availabilityBatch(
     outcome[row] = OUTCOMES.indexOf(found.kind);
   }
   return { marginDb, exceededPercent, outcome };
+}
+
+type FullColumns = { readonly [name in keyof AvailabilityColumns]-?: Column };
+
+/** Columns for all that can differ from station to station; where none is given, the link's own number. */
+function withDefaults(
+  stations: AvailabilityColumns,
+  { downlink, receiver }: LinkBudgetInput,
+  clearDb: number,
+): FullColumns {
+  const given = known('stations', stations, AVAILABILITY_COLUMNS_KEYS);
+  return {
+    latitudeDeg: given.latitudeDeg,
+    heightM: given.heightM,
+    rainHeightKm: given.rainHeightKm,
+    rainRate001MmPerH: given.rainRate001MmPerH,
+    elevationDeg: given.elevationDeg,
+    tiltDeg: given.tiltDeg,
+    slantRangeKm: given.slantRangeKm ?? downlink.slantRangeKm,
+    eirpDbw: given.eirpDbw ?? downlink.eirpDbw,
+    clearAttenuationDb: given.clearAttenuationDb ?? clearDb,
+    diameterM: given.diameterM ?? receiver.diameterM,
+  };
+}
+
+/** The link as it is at one station. */
+function linkInRow(link: LinkBudgetInput, columns: FullColumns, row: number): LinkBudgetInput {
+  return {
+    ...link,
+    downlink: {
+      ...link.downlink,
+      slantRangeKm: inRow(columns.slantRangeKm, row),
+      eirpDbw: inRow(columns.eirpDbw, row),
+      clearAttenuationDb: inRow(columns.clearAttenuationDb, row),
+    },
+    receiver: { ...link.receiver, diameterM: inRow(columns.diameterM, row) },
+  };
+}
+
+function outcomeColumn(given: Uint8Array | undefined, rows: number): Uint8Array {
+  const outcome = given ?? new Uint8Array(rows);
+  if (outcome instanceof Uint8Array && outcome.length === rows) return outcome;
+  throw new DomainError({
+    code: 'length-mismatch',
+    parameter: 'out.outcome',
+    received: outcome,
+    allowed: `a Uint8Array exactly ${rows} long`,
+  });
 }

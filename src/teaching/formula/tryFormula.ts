@@ -2,13 +2,19 @@
 
 import { DomainError, inRange, positive } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
-import { wrapLongitudeDeg } from '../../numeric/angle.js';
-import { valueAt } from '../../numeric/columns.js';
+import {
+  type ComparedGrid,
+  type Comparison,
+  comparedGrid,
+  errorAt,
+  named,
+  type Tally,
+} from './comparedGrid.js';
 import { type CompiledFormula, compileFormula, type FormulaValues } from './expression.js';
 import type { FormulaSubject } from './subject.js';
 import { FORMULA_SUBJECT_KEYS } from './subject.js';
 import { formulaSubject } from './subjects.js';
-import { climb, gridOf, rowOf, type Side, visitGrid } from './sweep.js';
+import { climb, gridOf, rowOf, type Side } from './sweep.js';
 
 /** What {@link tryFormula} is asked. */
 export interface FormulaTrial {
@@ -81,9 +87,6 @@ export interface FormulaVerdict {
   } | null;
 }
 
-/** Best places of the grid from which the worst one is sought. */
-const STARTS = 24;
-
 function sidesOf(subject: FormulaSubject, region: FormulaTrial['region']): Side[] {
   const given = region ?? {};
   for (const key of Object.keys(given))
@@ -110,18 +113,6 @@ function sidesOf(subject: FormulaSubject, region: FormulaTrial['region']): Side[
       });
     return { variable, from: start, to: end };
   });
-}
-
-/** Size of a difference; full periods in it do not count. */
-function distance(difference: number, period: FormulaSubject['period']): number {
-  if (period === null) return Math.abs(difference);
-  const turns = 360 / period;
-  return Math.abs(wrapLongitudeDeg(difference * turns)) / turns;
-}
-
-/** Tally of a part of the region. */
-function tally() {
-  return { places: 0, squares: 0, largest: 0, within: 0, broken: 0 };
 }
 
 /**
@@ -162,68 +153,12 @@ export function tryFormula(trial: FormulaTrial): FormulaVerdict {
   const sides = sidesOf(subject, region);
   const names = subject.variables.flatMap(({ name, symbol }) => [name, symbol]);
   const compiled = typeof formula === 'function' ? formula : compileFormula(formula, names);
-  const difference = (got: number, exact: number) => distance(got - exact, subject.period);
-  const errorAt = (place: readonly number[]): number | null => {
-    const row = rowOf(sides, place);
-    const exact = subject.exact(row);
-    if (exact === null) return null;
-    const got = compiled(row);
-    return Number.isFinite(got) ? difference(got, exact) : null;
-  };
-
+  const comparison = { subject, sides, formula: compiled, tolerance };
   const grid = gridOf(sides);
-  const all = tally();
-  const areas = subject.areas.map(() => tally());
-  const varying = sides.flatMap(({ from, to }, index) => (to > from ? [index] : []));
-  const [xSide, ySide] = varying;
-  const errors: (number | null)[][] =
-    xSide === undefined || ySide === undefined
-      ? []
-      : (grid[ySide] ?? []).map(() => (grid[xSide] ?? []).map(() => null));
-  const starts: { error: number; place: readonly number[] }[] = [];
-  let firstBroken: FormulaValues | null = null;
-  visitGrid(grid, (place, indices) => {
-    const row = rowOf(sides, place);
-    const exact = subject.exact(row);
-    if (exact === null) return;
-    const tallies = [all, ...areas.filter((_, i) => subject.areas[i]?.contains(row, exact))];
-    const got = compiled(row);
-    if (!Number.isFinite(got)) {
-      for (const each of tallies) each.broken++;
-      firstBroken ??= named(sides, place);
-      return;
-    }
-    const error = difference(got, exact);
-    for (const each of tallies) {
-      each.places++;
-      each.squares += error * error;
-      each.largest = Math.max(each.largest, error);
-      if (error <= tolerance) each.within++;
-    }
-    if (xSide !== undefined && ySide !== undefined) {
-      const line = errors[valueAt(indices, ySide)] as (number | null)[];
-      const column = valueAt(indices, xSide);
-      line[column] = Math.max(line[column] ?? 0, error);
-    }
-    const least = starts[starts.length - 1];
-    if (starts.length < STARTS || error > (least?.error ?? 0)) {
-      starts.push({ error, place: [...place] });
-      starts.sort((a, b) => b.error - a.error);
-      starts.length = Math.min(starts.length, STARTS);
-    }
-  });
-
-  const steps = sides.map(
-    ({ from, to }, i) => (to - from) / Math.max(1, (grid[i]?.length ?? 1) - 1),
-  );
-  const peaks = starts.map(({ place }) => climb(sides, place, (p) => errorAt(p) ?? -1, steps));
-  const peak = peaks.reduce<(typeof peaks)[number] | null>(
-    (a, b) => (a === null || b.height > a.height ? b : a),
-    null,
-  );
+  const { all, areas, starts, firstBroken, map } = comparedGrid(comparison, grid);
+  const worst = worstOf(comparison, grid, starts);
   const total = all.places + all.broken;
   const ratio = total === 0 ? 0 : all.within / total;
-  const worst = peak === null ? null : worstOf(subject, sides, compiled, peak);
   return {
     kind:
       total > 0 && all.broken === 0 && (worst?.error ?? 0) <= tolerance
@@ -240,45 +175,59 @@ export function tryFormula(trial: FormulaTrial): FormulaVerdict {
     withinToleranceRatio: ratio,
     brokenPlaces: all.broken,
     firstBroken,
-    areas: subject.areas.flatMap(({ name }, index) => {
-      const { places, largest, within, broken } = areas[index] ?? tally();
-      const count = places + broken;
-      return count === 0
-        ? []
-        : [
-            {
-              area: name,
-              places,
-              largestError: largest,
-              withinToleranceRatio: within / count,
-              brokenPlaces: broken,
-            },
-          ];
-    }),
-    map:
-      xSide === undefined || ySide === undefined
-        ? null
-        : {
-            x: sides[xSide]?.variable.name ?? '',
-            y: sides[ySide]?.variable.name ?? '',
-            xValues: grid[xSide] ?? [],
-            yValues: grid[ySide] ?? [],
-            errors,
-          },
+    areas: subject.areas.flatMap(({ name }, index) => agreement(name, areas[index])),
+    map: map && {
+      x: sides[map.xSide]?.variable.name ?? '',
+      y: sides[map.ySide]?.variable.name ?? '',
+      xValues: grid[map.xSide] ?? [],
+      yValues: grid[map.ySide] ?? [],
+      errors: map.errors,
+    },
   };
 }
 
-/** Values by full name only, as they are told to people. */
-function named(sides: readonly Side[], place: readonly number[]): FormulaValues {
-  return Object.fromEntries(sides.map(({ variable }, i) => [variable.name, valueAt(place, i)]));
+/** Agreement in an area; none where the area has no place in the region. */
+function agreement(area: string, tally: Tally | undefined): readonly AreaAgreement[] {
+  const { places, largest, within, broken } = tally ?? {
+    places: 0,
+    largest: 0,
+    within: 0,
+    broken: 0,
+  };
+  const count = places + broken;
+  if (count === 0) return [];
+  return [
+    {
+      area,
+      places,
+      largestError: largest,
+      withinToleranceRatio: within / count,
+      brokenPlaces: broken,
+    },
+  ];
 }
 
+/** The worst place between those of the grid: a climb from each start, the highest of them. */
 function worstOf(
-  subject: FormulaSubject,
-  sides: readonly Side[],
-  formula: CompiledFormula,
-  peak: { readonly place: readonly number[]; readonly height: number },
+  comparison: Comparison,
+  grid: readonly (readonly number[])[],
+  starts: ComparedGrid['starts'],
 ): FormulaVerdict['worst'] {
+  const { subject, sides, formula } = comparison;
+  const steps = sides.map(
+    ({ from, to }, i) => (to - from) / Math.max(1, (grid[i]?.length ?? 1) - 1),
+  );
+  // A place without an error to compare lies below every hill, so the climb turns back there.
+  const height = (place: readonly number[]): number => {
+    const error = errorAt(comparison, rowOf(sides, place));
+    return typeof error === 'number' ? error : -1;
+  };
+  const peaks = starts.map(({ place }) => climb(sides, place, height, steps));
+  const peak = peaks.reduce<(typeof peaks)[number] | null>(
+    (a, b) => (a === null || b.height > a.height ? b : a),
+    null,
+  );
+  if (peak === null) return null;
   const row = rowOf(sides, peak.place);
   return {
     error: peak.height,
