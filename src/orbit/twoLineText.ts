@@ -47,6 +47,7 @@ function bad(received: unknown, allowed: string, slip?: string): DomainError {
 /** A function that cuts the columns of a field out of a checked line. */
 function checkedLine(line: string, number: 1 | 2, fields: readonly Field[]) {
   if (line.length !== 69) throw bad(line, 'lines of 69 characters', 'were blanks lost in copying?');
+  // What lies between fields must be blank: a line shifted by a column would otherwise still read as numbers.
   let next = 3;
   for (const [name, from, to, pattern, form] of fields) {
     const text = line.slice(from - 1, to);
@@ -60,6 +61,7 @@ function checkedLine(line: string, number: 1 | 2, fields: readonly Field[]) {
       );
     next = to + 1;
   }
+  // Last, since it says least: the columns above tell which figure is wrong.
   if (line.slice(68) !== String(checksum(line)))
     throw bad(line, `a line whose checksum is ${checksum(line)}`, 'was a digit changed?');
   return (name: string): string => {
@@ -71,6 +73,7 @@ function checkedLine(line: string, number: 1 | 2, fields: readonly Field[]) {
 /** A number written as mantissa behind an unwritten point, and a power of ten: `-11606-4`. */
 function withPower(text: string): number {
   const [, sign, digits, power] = /^([+-]?)(\d{5})([+-]\d)$/.exec(text) as unknown as string[];
+  // Plus 0 turns the -0 of an empty term into 0.
   return Number(`${sign}0.${digits}e${power}`) + 0;
 }
 
@@ -92,6 +95,7 @@ export function twoLineFigures(tle: string) {
   if (at < 0) throw bad(tle, 'a line that begins with 1 and after it a line that begins with 2');
   const first = checkedLine(lines[at] as string, 1, FIRST);
   const second = checkedLine(lines[at + 1] as string, 2, SECOND);
+  // Lines of two satellites are each right by themselves; only the number tells that they do not belong together.
   if (first('catalogue number') !== second('catalogue number'))
     throw bad(
       second('catalogue number'),
@@ -114,6 +118,7 @@ function epochMs(text: string): number {
   const short = Number(text.slice(0, 2));
   const year = short + (short < 57 ? 2000 : 1900);
   const day = Number(text.slice(2));
+  // In these hundred years every fourth one is a leap year, 2000 included.
   const days = year % 4 === 0 ? 366 : 365;
   if (!(day >= 1 && day < days + 1)) throw bad(text, `an epoch of day 1 to ${days} of ${year}`);
   return Date.UTC(year, 0, 1) + (day - 1) * 86400000;

@@ -195,6 +195,24 @@ export const SIDE_LOBE = {
   searchDeviationDb: 2,
 } as const;
 
+/** The antenna looks at another satellite. */
+export const OTHER_SLOT = {
+  /** search: power of a carrier of the other satellite over the planned one. */
+  foreignRatio: [0.02, 2, 6] satisfies Grid,
+  /** practice: chance that it has a carrier at a planned frequency; most of the band is in use. */
+  frequencyInUseRatio: 0.7,
+  /** practice: power without a carrier there, its noise alone, over the planned carrier. */
+  emptyRatio: 0.003,
+  /** practice: chance that another service is received with a carrier there, and without one. */
+  occupiedForeignRatio: 0.65,
+  emptyForeignRatio: 0.02,
+  /** search: planned frequencies that are looked at one by one. */
+  mostPlaces: 8,
+  /** practice: dB that a search beside it gains, and how unsure that is. */
+  searchRiseDb: 0.7,
+  searchDeviationDb: 2,
+} as const;
+
 /** A feed, or the whole antenna, turned about the line of sight. */
 export const TURN = {
   /** search: degrees, to both sides. */

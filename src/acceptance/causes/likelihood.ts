@@ -27,10 +27,12 @@ function seenLogs(result: Result, { logs }: PredictedColumn): Float64Array | und
 /** Logarithm of the likelihood of a result by a column, for hypothesis `h`. */
 export function checkLogLikelihood(result: Result, column: PredictedColumn, h: number): number {
   const logs = seenLogs(result, column);
-  if (logs) return denseAt(logs, h);
+  // A yes, a no or a service has few outcomes, so their chances are worked out beforehand.
+  if (logs) return logs[h] as number;
   if (result.kind !== 'number') return 0;
-  const deviation = Math.hypot(denseAt(column.second, h), result.uncertainty);
-  const z = (result.value - denseAt(column.mean, h)) / deviation;
+  // Reading and prediction err independently, so their squares add.
+  const deviation = Math.hypot(column.second[h] as number, result.uncertainty);
+  const z = (result.value - (column.mean[h] as number)) / deviation;
   // A slip of the pen in one check must not rule a cause out: one in a thousand is wild.
   return Math.log(0.995 * Math.exp(-0.5 * z * z) + 1e-3) - Math.log(deviation);
 }
@@ -56,6 +58,7 @@ export function logLikelihoods(
   const logs = new Float64Array(count);
   const inPattern = new Set(pattern.readingIndex);
   results.forEach((result, index) => {
+    // Levels and ratios hang together (one plan, one cable), so they are weighed at once below and not one by one.
     if (inPattern.has(index)) return;
     const column = columns[index] as PredictedColumn;
     const seen = seenLogs(result, column);
@@ -63,6 +66,7 @@ export function logLikelihoods(
     else addNumber(logs, result, column);
   });
   const n = pattern.readings.length;
+  // Only looks and checks so far: they are independent, and nothing is left to weigh.
   if (n === 0) return logs;
   const { values } = pattern;
   const means = pattern.readingIndex.map((index) => (columns[index] as PredictedColumn).mean);
@@ -70,13 +74,16 @@ export function logLikelihoods(
   const plainDiagonal = pattern.whiteningFor(0).logDiagonal();
   let highest = Number.NEGATIVE_INFINITY;
   for (const log of logs) if (log > highest) highest = log;
+  // Best total so far; it rises while hypotheses are weighed and lets the hopeless be left early.
   let best = Number.NEGATIVE_INFINITY;
   const weigh = (h: number): void => {
     const whiten = pattern.whiteningFor(h);
     // Extra scatter only makes the diagonal larger, so the plan's stands for it until the square is known.
-    const atMost = denseAt(logs, h) - plainDiagonal;
+    const atMost = (logs[h] as number) - plainDiagonal;
+    // The t solved for its square: from this square on the total lies too far below the best to matter.
     const enough =
       FREEDOM * (Math.exp((2 * Math.max(0, atMost - best + NEGLIGIBLE)) / (FREEDOM + n)) - 1);
+    // It stops adding as soon as the sum is beyond `enough`.
     const square = whitenedSquare(whiten, values, means, h, room, enough);
     if (square > enough) {
       logs[h] = Number.NEGATIVE_INFINITY;

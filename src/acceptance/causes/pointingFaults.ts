@@ -4,7 +4,7 @@ import { cosDeg, sinDeg } from '../../numeric/angle.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import type { Change } from './channel.js';
 import type { CarrierContext, CauseContext, SlotFrame, Vector } from './context.js';
-import { ATTITUDE, SIDE_LOBE, TURN } from './faultFigures.js';
+import { ATTITUDE, LOST, OTHER_SLOT, SIDE_LOBE, TURN } from './faultFigures.js';
 import { type Hypothesis, ratios, steps } from './hypothesis.js';
 
 const dot = (a: Vector, b: Vector): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
@@ -130,10 +130,12 @@ export function sideLobe(): readonly Hypothesis[] {
   );
 }
 
-/** Chance that a satellite has a carrier at a frequency that was planned for another one: most of the band is in use. */
-const FREQUENCY_IN_USE = 0.7;
-/** Where the other satellite has no carrier, only its noise stands: a few thousandths of the planned carrier. */
-const EMPTY: Change = { carrierDb: -30, unwantedRatio: 0.003, foreignRatio: 0.02 };
+/** Where the other satellite has no carrier, only its noise stands. */
+const EMPTY: Change = {
+  carrierDb: LOST.carrierDb,
+  unwantedRatio: OTHER_SLOT.emptyRatio,
+  foreignRatio: OTHER_SLOT.emptyForeignRatio,
+};
 
 /**
  * Which of `count` frequencies the other satellite uses, with the chance of each pattern: all, all but one, one alone, none.
@@ -151,7 +153,11 @@ function usePatterns(
     all.map(() => false),
   ];
   const weights = patterns.map((used) =>
-    used.reduce((chance, here) => chance * (here ? FREQUENCY_IN_USE : 1 - FREQUENCY_IN_USE), 1),
+    used.reduce(
+      (chance, here) =>
+        chance * (here ? OTHER_SLOT.frequencyInUseRatio : 1 - OTHER_SLOT.frequencyInUseRatio),
+      1,
+    ),
   );
   const sum = weights.reduce((total, weight) => total + weight, 0);
   return patterns.map((used, i) => ({ used, weight: (weights[i] as number) / sum }));
@@ -159,11 +165,15 @@ function usePatterns(
 
 /** The antenna looks at another satellite: at each planned frequency it has a carrier of its own, or none. */
 export function wrongSlot(context: CauseContext): readonly Hypothesis[] {
-  const foreign = ratios(0.02, 2, 6);
+  const foreign = ratios(...OTHER_SLOT.foreignRatio);
   // Carriers at one frequency and polarization are one place in the other satellite's plan; a dozen places are as good as each.
-  const places = context.carriers.slice(0, 8).map((carrier) => carrier.name);
+  const places = context.carriers.slice(0, OTHER_SLOT.mostPlaces).map((carrier) => carrier.name);
   return foreign.flatMap((unwantedRatio) => {
-    const occupied: Change = { carrierDb: -30, unwantedRatio, foreignRatio: 0.65 };
+    const occupied: Change = {
+      carrierDb: LOST.carrierDb,
+      unwantedRatio,
+      foreignRatio: OTHER_SLOT.occupiedForeignRatio,
+    };
     return usePatterns(places.length).map(({ used, weight }): Hypothesis => {
       const empty = new Set(places.filter((_, index) => !used[index]));
       return {
@@ -177,7 +187,9 @@ export function wrongSlot(context: CauseContext): readonly Hypothesis[] {
         },
         change: ({ name }) => (empty.has(name) ? EMPTY : occupied),
         check: (measurement) =>
-          measurement.kind === 'search' ? { mean: 0.7, deviation: 2 } : undefined,
+          measurement.kind === 'search'
+            ? { mean: OTHER_SLOT.searchRiseDb, deviation: OTHER_SLOT.searchDeviationDb }
+            : undefined,
       };
     });
   });

@@ -68,6 +68,7 @@ export type CauseRanker = (observations: readonly CauseObservation[]) => CauseRa
  */
 export function causeRanker(question: CauseQuestion): CauseRanker {
   known('question', question, CAUSE_QUESTION_KEYS);
+  // All of this hangs on the installation alone; a simulation ranks thousands of lists of readings on one.
   const context = causeContext(question.installation);
   const prior = priorOf(question.priorWeights ?? {});
   const hypotheses = allHypotheses(context);
@@ -82,6 +83,7 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
     const columns = observations.map((observation) => predictions(observation));
     const pattern = observedPattern(context, observations, results, columns, scatter);
     const logs = logLikelihoods(hypotheses.length, columns, results, pattern);
+    // A cause counts by the mean over its hypotheses, not by its best one: many parameters must not help by being many.
     const { weights, shares } = causeShares(hypotheses, ranges, logPrior, logs);
     const ranking = shares.map(({ cause, share, best, locationRatio }): RankedCause => {
       const hypothesis = hypotheses[best];
@@ -96,6 +98,7 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
       };
     });
     const [first, second] = shares as [CauseShare, CauseShare];
+    // Probabilities add up to 1 even when no cause in the list is true, so the fit of the best one is judged by itself.
     const unexplained = fitsBadly(first.best, pattern, columns);
     const unseen = unseenCauses(hypotheses, columns, weights);
     // Sound readings say nothing of a branch that was not read: 'nothing wrong' needs most of what can be wrong to have been looked at.
@@ -104,12 +107,14 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
     const hidden = unread
       ? shares.find(({ cause }) => unseen.causes.some((one) => one.cause === cause))
       : undefined;
+    // A measurement that parts causes further down would not change what is done next.
     const next = nextMeasurement(context, weights, [first, hidden ?? second], {
       made: new Set(observations.map(measurementKey)),
       predictions,
     });
     const undecided = first.share < DECISIVE_ODDS * second.share || unexplained || unread;
     return {
+      // A wrong name sends someone up the mast for nothing; 'cannot tell' costs one more reading.
       kind: undecided ? 'cannot-tell' : first.cause === 'nothing' ? 'nothing-wrong' : 'cause',
       ranking,
       undecidedBetween: undecided

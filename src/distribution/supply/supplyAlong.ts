@@ -64,6 +64,7 @@ function passes({ part }: Stage, port: number): boolean {
     case 'splitter':
       return part.passesSupply?.[port] ?? true;
     case 'tap':
+      // Taps usually block direct current, through ports usually pass it: what is not said is taken so.
       return port === 0 ? (part.passesSupply ?? true) : (part.tapsPassSupply ?? false);
     case 'connector':
     case 'attenuator':
@@ -79,6 +80,7 @@ function passes({ part }: Stage, port: number): boolean {
 function obstacle({ part, path }: Stage): { readonly ohms: number; readonly volts: number } {
   if (part.kind === 'cable') {
     const { loopResistanceOhmPer100m } = checkedCable(`${path}.cable`, part.cable);
+    // Loop resistance has core and braid in it, so the length counts once.
     return { ohms: (loopResistanceOhmPer100m * part.lengthM) / 100, volts: 0 };
   }
   if (part.kind === 'splitter')
@@ -125,6 +127,7 @@ export function supplyAlong(system: DistributionSystem, feed: SupplyFeed): Suppl
     });
   const voltageV = inRange('voltageV', feed.voltageV, 0, 60, 'is it given in mV?');
   const limitA = inRange('limitA', feed.limitA ?? 0.35, 0, 20, 'is it given in mA?');
+  // The source stands outside the tree and so is no stage; it is joined to the end of the way.
   const sourceNeed =
     system.source.supply === undefined
       ? undefined
@@ -133,6 +136,7 @@ export function supplyAlong(system: DistributionSystem, feed: SupplyFeed): Suppl
   // From the source downwards each part adds what it draws.
   let current = way.end === 'source' ? (sourceNeed?.currentA ?? 0) : 0;
   const currents: number[] = [];
+  // Currents first, against the voltages' direction: what a cable carries is known only from what hangs above it.
   for (const stage of [...way.stages].reverse()) {
     current += needOf(stage)?.currentA ?? 0;
     currents.unshift(current);
@@ -143,7 +147,9 @@ export function supplyAlong(system: DistributionSystem, feed: SupplyFeed): Suppl
     const { ohms, volts } = obstacle(stage);
     const currentA = valueAt(currents, i);
     const own = needOf(stage);
+    // A diode without current drops nothing; a fixed drop there would blame a way that is merely idle.
     const dropV = ohms * currentA + (currentA > 0 ? volts : 0);
+    // Loads draw constant current however low the voltage, so a long way could reckon below 0; no meter shows that.
     points.push(pointOf(stage.name, Math.max(0, voltage), currentA, dropV, own));
     voltage -= dropV;
   });
@@ -151,7 +157,9 @@ export function supplyAlong(system: DistributionSystem, feed: SupplyFeed): Suppl
     points.push(pointOf('source', Math.max(0, voltage), sourceNeed?.currentA ?? 0, 0, sourceNeed));
   const short = points.find((point) => point.marginV !== null && point.marginV < 0);
   const currentA = currents[0] ?? current;
+  // A part that blocks is a fault only where something beyond it needs supply.
   const blocked = way.end === 'blocked' && needsBeyond(stages, way.last, sourceNeed);
+  // The order is that of the repair: where nothing arrives, too little voltage or too much current says nothing.
   const kind = blocked
     ? 'blocked'
     : short
@@ -192,6 +200,7 @@ interface Way {
 /** Parts from the feed upwards to the source, or to the part at which the supply ends. */
 function wayToSource(stages: readonly Stage[], start: number): Way {
   const list: Stage[] = [];
+  // Upwards there is one way only: every part has one parent.
   for (let at = start, from = 0; at >= 0; ) {
     const stage = stages[at] as Stage;
     list.push(stage);
@@ -213,6 +222,7 @@ function needsBeyond(
   for (let at = last?.parent ?? -1; at >= 0; ) {
     const stage = stages[at] as Stage;
     if (needOf(stage)) return true;
+    // A mains-fed switch feeds whatever stands above it, so nothing beyond it hangs on this feed.
     if (stage.part.kind === 'switch' && stage.part.feedsSource === true) return false;
     at = stage.parent;
   }

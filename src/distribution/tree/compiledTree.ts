@@ -69,6 +69,7 @@ export function compiledTree(system: DistributionSystem): readonly Stage[] {
   const stages: Stage[] = [];
   const counts = new Map<string, number>();
   const names = new Set<string>();
+  // Depth first, parents before children: whoever reads the list can carry a level or a temperature along in one pass.
   const visit = (
     part: DistributionPart,
     path: string,
@@ -78,6 +79,7 @@ export function compiledTree(system: DistributionSystem): readonly Stage[] {
   ): void => {
     known(path, part, DISTRIBUTION_PART_KEYS);
     oneOf(`${path}.kind`, part.kind, KINDS);
+    // A part that contains itself would recurse without end.
     if (depth > DEEPEST || stages.length >= MOST_PARTS)
       throw new DomainError({
         code: 'out-of-range',
@@ -86,14 +88,17 @@ export function compiledTree(system: DistributionSystem): readonly Stage[] {
         allowed: `at most ${DEEPEST} parts deep and ${MOST_PARTS} parts in all`,
         slip: 'does a part contain itself?',
       });
+    // Parts without a name are numbered by kind in the order of the drawing, so that messages can name them.
     const count = (counts.get(part.kind) ?? 0) + 1;
     counts.set(part.kind, count);
     const name = nameOf(part, path, count, names);
     const index = stages.length;
+    // The gain is a function made here, with its guards done, because levels ask it for each frequency.
     stages.push({ part, name, path, parent, port, gainDb: gainOf(part, path, temperatureC) });
     checkPorts(part, path);
     checkPart(part, path);
     childrenOf(part).forEach((child, childPort) => {
+      // A closed port has nothing behind it; it still counts as a port, so the numbers of the others stay.
       if (child !== null)
         visit(child, `${path}.${portPath(part, childPort)}`, index, childPort, depth + 1);
     });
@@ -115,6 +120,7 @@ function portPath(part: DistributionPart, port: number): string {
 }
 
 function nameOf(part: DistributionPart, path: string, count: number, names: Set<string>): string {
+  // Outlets and receivers are what a result speaks of, so only they must be told apart by name.
   const named = part.name !== undefined || part.kind === 'outlet' || part.kind === 'receiver';
   if (named && (typeof part.name !== 'string' || part.name.trim() === ''))
     throw new DomainError({
@@ -176,9 +182,11 @@ function gainOf(
       return (frequencyMHz, port) => (port === 0 ? through : tap)(frequencyMHz);
     }
     case 'switch':
+      // A switch may amplify, which is a negative loss here.
       return loss('lossDb', part.lossDb, { minimum: -40, maximum: 200 });
     case 'splitter': {
       checkPorts(part, path);
+      // A passive splitter cannot lose less than it shares out; 0.05 dB are left to the rounding of data sheets.
       const least = 10 * Math.log10(part.outputs.length) - 0.05;
       return loss('lossDb', part.lossDb, { minimum: Math.max(0, least), maximum: 200 });
     }

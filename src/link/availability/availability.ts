@@ -61,14 +61,17 @@ export function percentOfMargin(
   marginDb: number,
   range: { readonly from: number; readonly to: number },
 ): Availability {
+  // Written so that a loss without a number counts as out.
   if (!(lossDb(range.to) <= marginDb)) return availabilityAt('worse-than', range.to);
   if (lossDb(range.from) <= marginDb) return availabilityAt('better-than', range.from);
   const percentAt = (x: number): number => Math.min(range.to, Math.max(range.from, Math.exp(x)));
+  // In the logarithm of the percentage attenuation is nearly a straight line, so few steps are enough.
   const root = bracketedRoot((x) => lossDb(percentAt(x)) - marginDb, {
     from: Math.log(range.from),
     to: Math.log(range.to),
     tolerance: 1e-13,
   });
+  // The ends were tried above, so there is a root; should rounding hide it, the commoner end is the safe answer.
   return availabilityAt('available', percentAt(root ?? Math.log(range.to)));
 }
 
@@ -77,6 +80,7 @@ export function fadeLoss(
   link: PreparedLink,
   fade: FadeDistribution,
 ): (exceededPercent: number) => number {
+  // What does not change with the weather is worked out once: a search asks for many percentages.
   const loss = weatherLoss(link);
   return (percent) => loss(fadeWeather(fade(percent), link.weather.clearDb));
 }
@@ -116,6 +120,7 @@ export function marginForAvailability(
   const percent = checkedPercent(input.exceededPercent);
   const faded = fadeWeather(checkedFade(input.fade)(percent), link.weather.clearDb);
   const marginDb = weatherLoss(link)(faded);
+  // Beyond clear weather only: what the clear sky takes is in the budget already.
   const attenuationDb =
     faded.clearDb -
     link.weather.clearDb +

@@ -81,6 +81,7 @@ export function combinedAvailability(fades: CombinedFades): Availability {
   const required = requiredDb(clear);
 
   /** The one-way link with the way up faded, as Es/N0 against the percentage of the way down; no percentage: clear. */
+  // The way up is prepared once for many states of the way down: the inner search asks dozens of times.
   const downAt = (uplinkPercent: number | undefined) => {
     const own = link.uplink.rainDb ?? 0;
     const clearDb = link.uplink.clearAttenuationDb ?? 0;
@@ -93,6 +94,7 @@ export function combinedAvailability(fades: CombinedFades): Availability {
       uplink: {
         ...link.uplink,
         clearAttenuationDb: up.clearDb,
+        // Scintillation on the way up weakens the carrier as rain does; at the satellite neither warms the receiver.
         rainDb: up.rainDb + up.scintillationDb,
       },
     });
@@ -106,12 +108,14 @@ export function combinedAvailability(fades: CombinedFades): Availability {
       );
   };
 
+  // Under one sky the fades of a percentage come together, so one search over the percentage suffices.
   if (input.relation === 'together')
     return percentOfMargin((percent) => required - downAt(percent)(percent), 0, range);
 
   /** Percent of time for which the way down is too much, given the state of the way up. */
   const outGiven = (uplinkPercent: number | undefined): number => {
     const esN0Db = downAt(uplinkPercent);
+    // Out even in clear sky below: the search would find no percentage, and the share is the whole of the time.
     if (esN0Db(undefined) < required) return 100;
     const out = percentOfMargin((percent) => required - esN0Db(percent), 0, range);
     return out.kind === 'better-than' ? 0 : out.exceededPercent;
@@ -119,12 +123,15 @@ export function combinedAvailability(fades: CombinedFades): Availability {
   // Fades on the way up so deep that the link is out under any sky at the other end.
   const upAlone = (x: number): number =>
     downAt(Math.min(range.to, Math.max(range.from, Math.exp(x))))(undefined) - required;
+  // Percentages span many decades; in their logarithm the outage is smooth, which the quadrature needs.
   const from = Math.log(range.from);
   const to = Math.log(range.to);
   if (upAlone(to) < 0) return availabilityAt('worse-than', range.to);
+  // At the kink where the way up alone ends the link, the outage jumps to all of the time: integrate up to it, not across.
   const begin = upAlone(from) >= 0 ? from : (bracketedRoot(upAlone, { from, to }) ?? to);
   // Rarer fades than asked for are taken as deep as the rarest.
   let outPercent = upAlone(from) >= 0 ? (range.from * outGiven(range.from)) / 100 : Math.exp(begin);
+  // Pieces keep the quadrature true where a distribution bends.
   const pieces = 8;
   const width = (to - begin) / pieces;
   for (let piece = 0; piece < pieces; piece++)
@@ -137,6 +144,7 @@ export function combinedAvailability(fades: CombinedFades): Availability {
       begin + piece * width,
       begin + (piece + 1) * width,
     );
+  // The rest of the year the way up is clear, but the way down may still fade.
   outPercent += ((100 - range.to) * outGiven(undefined)) / 100;
   if (outPercent < range.from) return availabilityAt('better-than', range.from);
   return outPercent > range.to

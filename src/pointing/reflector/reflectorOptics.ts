@@ -49,6 +49,7 @@ const SPOKES = 16;
 /** Points on rings and spokes of the aperture; amplitude falls as a Gaussian to the edge taper. */
 export function apertureOf(reflector: ReflectorShape): Aperture {
   const { diameterM, focalLengthM, offsetAngleDeg, edgeTaperDb } = reflector;
+  // A ray from the focus at angle t meets the parabola at height 2 f tan(t / 2); the feed looks at twice the angle given.
   const middleM = 2 * focalLengthM * Math.tan(offsetAngleDeg * RADIANS_PER_DEGREE);
   const feedAngle = 2 * offsetAngleDeg * RADIANS_PER_DEGREE;
   const column = () => new Float64Array(NODES.length * SPOKES);
@@ -59,13 +60,16 @@ export function apertureOf(reflector: ReflectorShape): Aperture {
   let total = 0;
   for (const [node, weight] of NODES)
     for (let spoke = 0; spoke < SPOKES; spoke++) {
+      // Nodes lie on the square of the radius, so that rings stand for equal shares of area.
       const radius = (diameterM / 2) * Math.sqrt(node);
+      // Spokes stand in mirrored pairs, so that what is odd from right to left cancels exactly.
       const angle = ((spoke + 0.5) * 2 * Math.PI) / SPOKES;
       const right = radius * Math.cos(angle);
       const up = radius * Math.sin(angle);
       const height = middleM + up;
       const depth = (right * right + height * height) / (4 * focalLengthM);
       const fromFocus = depth - focalLengthM;
+      // Amplitude, not power (hence 20): fields add in the aperture.
       share[point] = weight * 10 ** ((-edgeTaperDb * node) / 20);
       total += denseAt(share, point);
       beamFrame[0][point] = right;
@@ -76,7 +80,8 @@ export function apertureOf(reflector: ReflectorShape): Aperture {
       feedFrame[2][point] = height * Math.sin(feedAngle) - fromFocus * Math.cos(feedAngle);
       point++;
     }
-  for (let i = 0; i < point; i++) share[i] = denseAt(share, i) / total;
+  // Shares of 1 turn every weighted sum below into a mean.
+  for (let i = 0; i < point; i++) share[i] = (share[i] as number) / total;
   return {
     focusToMiddleM: focalLengthM + middleM ** 2 / (4 * focalLengthM),
     share,
@@ -106,6 +111,7 @@ export function bestFeedPlace(
   const [x, y, z] = beamFrame;
   const [u, v, w] = feedFrame;
   const forward = forwardCosine(rightCosine, upCosine);
+  // The feed goes to the other side than the beam, as in a mirror; this start is right to first order.
   let right = -rightCosine * focusToMiddleM;
   let up = -upCosine * focusToMiddleM;
   let along = 0;
@@ -114,17 +120,19 @@ export function bestFeedPlace(
     let [sa, sb, sc, sl, saa, sab, sac, sbb, sbc, scc] = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
     let [sal, sbl, scl, sll] = [0, 0, 0, 0];
     for (let i = 0; i < share.length; i++) {
-      const s = denseAt(share, i);
-      const du = denseAt(u, i) - right;
-      const dv = denseAt(v, i) - up;
-      const dw = denseAt(w, i) - along;
+      const s = share[i] as number;
+      const du = (u[i] as number) - right;
+      const dv = (v[i] as number) - up;
+      const dw = (w[i] as number) - along;
+      // Constant lengths do not matter to the phase; taking the middle's off keeps the digits of the small remainder.
       const ray = Math.sqrt(du * du + dv * dv + dw * dw);
       const l =
         ray -
         focusToMiddleM -
-        rightCosine * denseAt(x, i) -
-        upCosine * denseAt(y, i) -
-        forward * denseAt(z, i);
+        rightCosine * (x[i] as number) -
+        upCosine * (y[i] as number) -
+        forward * (z[i] as number);
+      // Moving the feed shortens a ray by the cosine towards it.
       const a = du / ray;
       const b = dv / ray;
       const c = dw / ray;
@@ -143,6 +151,7 @@ export function bestFeedPlace(
       scl += s * c * l;
       sll += s * l * l;
     }
+    // The mean is a phase common to all rays and harms nothing, so it is taken out of the variance.
     if (step === STEPS)
       return { place: [right, up, along], varianceM2: Math.max(0, sll - sl * sl) };
     // Covariances, and the symmetric system of three solved by Cramer's rule.
@@ -151,6 +160,7 @@ export function bestFeedPlace(
     const [al, bl, cl] = [sal - sa * sl, sbl - sb * sl, scl - sc * sl];
     const [p, q, r] = [bb * cc - bc * bc, ac * bc - ab * cc, ab * bc - ac * bb];
     const determinant = aa * p + ab * q + ac * r;
+    // Written out: a general solver would cost more than the sums, and the search calls this thousands of times.
     const t = ab * ac - aa * bc;
     right += (p * al + q * bl + r * cl) / determinant;
     up += (q * al + (aa * cc - ac * ac) * bl + t * cl) / determinant;
@@ -166,6 +176,7 @@ export function beamOfFeedPlace(
   const { share, beamFrame, feedFrame, focusToMiddleM } = aperture;
   const [x, y, z] = beamFrame;
   const [u, v, w] = feedFrame;
+  // The mirror again: first-order start, from which three steps settle.
   let rightCosine = -place[0] / focusToMiddleM;
   let upCosine = -place[1] / focusToMiddleM;
   for (let step = 0; ; step++) {

@@ -77,6 +77,7 @@ export function slotTrials(problem: SlotsProblem, setting: Setting): readonly Sl
     let varianceM2: number;
     let errorDeg = 0;
     let beam: BeamCosines = { rightCosine, upCosine };
+    // Without a bar each feed may stand where its slot wants it; then no pointing error is left, only scan loss.
     if (along === undefined)
       ({ place, varianceM2 } = bestFeedPlace(aperture, rightCosine, upCosine));
     else {
@@ -88,6 +89,7 @@ export function slotTrials(problem: SlotsProblem, setting: Setting): readonly Sl
       errorDeg =
         Math.hypot(rightCosine - beam.rightCosine, upCosine - beam.upCosine) * DEGREES_PER_RADIAN;
     }
+    // The highest frequency has the narrowest beam, so its best place is the one that must be met.
     if (problem.losses === 'fields' && along === undefined)
       place = bestFieldPlace(aperture, Math.max(...slot.frequenciesGHz), place, {
         rightCosine,
@@ -100,6 +102,7 @@ export function slotTrials(problem: SlotsProblem, setting: Setting): readonly Sl
           scanLossDb(varianceM2, frequencyGHz),
         ];
       const field = (towards: BeamCosines) => fieldLossDb(aperture, frequencyGHz, place, towards);
+      // The sum of fields gives both losses at once; that of the feed's own beam is the scan loss, the rest is error.
       const all = field({ rightCosine, upCosine });
       const scan = Math.min(all, field(beam));
       return [all - scan, scan];
@@ -107,6 +110,7 @@ export function slotTrials(problem: SlotsProblem, setting: Setting): readonly Sl
     const bands = slot.frequenciesGHz.map((frequencyGHz) => {
       const [errorLossDb, scanDb] = loss(frequencyGHz);
       const lossDb = errorLossDb + scanDb;
+      // Kept beside the number, so that the caller can say it or go over to fields.
       const beyondModel = lossDb > RAYS_HOLD_DB;
       return { frequencyGHz, errorLossDb, scanLossDb: scanDb, lossDb, beyondModel };
     });
@@ -121,6 +125,7 @@ export function worstWeightedLossDb(problem: SlotsProblem, setting: Setting): nu
 
 function weightedLosses(problem: SlotsProblem, setting: Setting): readonly number[] {
   return slotTrials(problem, setting).flatMap(({ bands }, index) =>
+    // Each band counts by itself: the search lessens the worst, and that is not always the highest frequency's.
     bands.map(({ lossDb }) => lossDb * (problem.checked.slots[index]?.weightRatio ?? 1)),
   );
 }
@@ -149,6 +154,7 @@ export function leastWorstSetting(problem: SlotsProblem): Solved {
   const sum = directions.reduce(
     (total, d): EastNorthUp => [total[0] + d[0], total[1] + d[1], total[2] + d[2]],
   );
+  // The mean direction is near the answer for slots of like weight.
   const middle = unit(sum);
   const guess = checked.placesM ? rigidGuess(problem, middle) : { boresight: middle, tiltDeg: 0 };
   // Near the zenith "right" and "up" turn quickly with the boresight, so the search starts at every slot too.
@@ -160,6 +166,7 @@ export function leastWorstSetting(problem: SlotsProblem): Solved {
     bands.some(({ beyondModel }) => beyondModel),
   );
   if (!beyond) return { problem, setting };
+  // Rays first, since they are far quicker and end close by; fields start from there.
   const fields = { ...problem, losses: 'fields' as const };
   return { problem: fields, setting: bestFrom(fields, [setting]) };
 }
@@ -173,6 +180,7 @@ function bestFrom(problem: SlotsProblem, starts: readonly Setting[]): Setting {
   let [best] = starts as readonly [Setting, ...Setting[]];
   let least = Number.POSITIVE_INFINITY;
   const consider = (setting: Setting, value: number): void => {
+    // A search may stray to where the small-angle theory promises little loss for a beam behind the reflector.
     const near = directions.every((d) => dot(d, setting.boresight) > NEAR_COSINE);
     if (!near || !(value < least)) return;
     least = value;
@@ -183,11 +191,13 @@ function bestFrom(problem: SlotsProblem, starts: readonly Setting[]): Setting {
       boresight: beside(start.boresight, valueAt(point, 0), valueAt(point, 1)),
       tiltDeg: start.tiltDeg + (point[2] ?? 0),
     });
+    // Coordinates beside the start, not azimuth and elevation: near the zenith those have a seam.
     const found = leastWorst(
       (point) => weightedLosses(problem, setting(point)),
       checked.placesM ? [0, 0, 0] : [0, 0],
       0.01,
     );
+    // The start counts too: where the search makes it worse, the start stays.
     consider(start, worstWeightedLossDb(problem, start));
     consider(setting(found.at), found.value);
   }
@@ -201,7 +211,8 @@ function rigidGuess({ checked, aperture, directions }: SlotsProblem, middle: Eas
   const { right, up } = pictureAxes(middle);
   let [alongRight, alongUp] = [0, 0];
   directions.forEach((direction, index) => {
-    const place = valueAt(places, index) - mean;
+    const place = (places[index] as number) - mean;
+    // Feed and beam lie on opposite sides, hence the minus; upwards the clockwise turn brings a second one.
     alongRight -= place * dot(direction, right);
     alongUp += place * dot(direction, up);
   });
