@@ -9,7 +9,7 @@ import {
   surfaceLoss,
 } from '../../antenna/index.js';
 import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
-import { constant, given, input, step } from './parts.js';
+import { constant, given, input, step, stepRows } from './parts.js';
 import type { SolutionPlan } from './plan.js';
 
 const DIAMETER = given('diameterM', 'D', 'D', 'diameter of the reflector', 'm', [0.6, 2.4, 0.1]);
@@ -38,15 +38,10 @@ const BEAMWIDTH: SolutionPlan = {
   constants: [LIGHT],
   steps: [
     WAVELENGTH,
-    step(
-      'bw',
-      '\\theta',
-      'half-power beamwidth',
-      '70 * wl / D',
-      'deg',
-      2,
-      'common practice: 70 wavelengths over the diameter',
-    ),
+    ...stepRows`
+      bw | \theta | half-power beamwidth | 70 * wl / D | deg | 2
+        | common practice: 70 wavelengths over the diameter
+    `,
   ],
   compute: (inputs) => ({
     wl: antennaGain(dish(inputs)).wavelengthM,
@@ -67,25 +62,12 @@ const GAIN: SolutionPlan = {
   constants: [LIGHT],
   steps: [
     WAVELENGTH,
-    step(
-      'ideal',
-      'G_0',
-      'gain of a lossless, evenly lit aperture',
-      '20 * log(pi * D / wl)',
-      'dBi',
-      2,
-      'definition of aperture gain',
-    ),
-    step(
-      'loss',
-      'L',
-      'loss by the aperture efficiency',
-      '10 * log(1 / (eta / 100))',
-      'dB',
-      2,
-      'definition',
-    ),
-    step('G', 'G', 'gain', 'ideal - loss', 'dBi', 2, 'sum of decibels'),
+    ...stepRows`
+      ideal | G_0 | gain of a lossless, evenly lit aperture | 20 * log(pi * D / wl) | dBi | 2
+        | definition of aperture gain
+      loss | L | loss by the aperture efficiency | 10 * log(1 / (eta / 100)) | dB | 2 | definition
+      G | G | gain | ideal - loss | dBi | 2 | sum of decibels
+    `,
   ],
   compute: (inputs) => {
     const gain = antennaGain({
@@ -111,7 +93,9 @@ const POINTING_LOSS: SolutionPlan = {
     given('beamwidthDeg', 'bw', '\\theta', 'half-power beamwidth', 'deg', [0.8, 2.4, 0.1]),
   ],
   constants: [],
-  steps: [step('L', 'L', 'pointing loss', '12 * (off / bw)^2', 'dB', 2, 'Gaussian main lobe')],
+  steps: stepRows`
+      L | L | pointing loss | 12 * (off / bw)^2 | dB | 2 | Gaussian main lobe
+    `,
   compute: (inputs) => ({
     L: pointingLoss({
       offsetDeg: input(inputs, 'offsetDeg'),
@@ -139,15 +123,10 @@ const SURFACE_LOSS: SolutionPlan = {
   constants: [LIGHT],
   steps: [
     WAVELENGTH,
-    step(
-      'L',
-      'L',
-      'surface loss',
-      '10 * log(e) * (4 * pi * s / 1000 / wl)^2',
-      'dB',
-      3,
-      'J. Ruze, Proc. IEEE 54 (1966)',
-    ),
+    ...stepRows`
+      L | L | surface loss | 10 * log(e) * (4 * pi * s / 1000 / wl)^2 | dB | 3
+        | J. Ruze, Proc. IEEE 54 (1966)
+    `,
   ],
   compute: (inputs) => {
     const surface = {
@@ -168,15 +147,10 @@ const FAR_FIELD: SolutionPlan = {
   constants: [LIGHT],
   steps: [
     WAVELENGTH,
-    step(
-      'R',
-      'R',
-      'far-field distance',
-      '2 * D^2 / wl',
-      'm',
-      1,
-      'common definition, phase error of 22.5 degrees',
-    ),
+    ...stepRows`
+      R | R | far-field distance | 2 * D^2 / wl | m | 1
+        | common definition, phase error of 22.5 degrees
+    `,
   ],
   compute: (inputs) => ({
     wl: antennaGain(dish(inputs)).wavelengthM,
@@ -191,9 +165,9 @@ const MISMATCH: SolutionPlan = {
   functionName: 'polarizationMismatchLoss',
   givens: [given('rotationErrorDeg', 'rot', '\\rho', 'rotation error', 'deg', [2, 60, 1])],
   constants: [],
-  steps: [
-    step('L', 'L', 'polarization mismatch loss', '-20 * log(cos(rot))', 'dB', 2, 'definition'),
-  ],
+  steps: stepRows`
+      L | L | polarization mismatch loss | -20 * log(cos(rot)) | dB | 2 | definition
+    `,
   compute: (inputs) => ({ L: polarizationMismatchLoss(input(inputs, 'rotationErrorDeg')) }),
 };
 

@@ -1,7 +1,7 @@
 /** Plans of worked solutions for two axes peaked in turn. */
 
 import { alternatingSearch } from '../../peaking/index.js';
-import { given, input, step } from './parts.js';
+import { given, input, stepRows } from './parts.js';
 import type { SolutionPlan } from './plan.js';
 
 const QUADRATIC = 'own derivation: the lobe seen along the axes of the mount';
@@ -20,36 +20,15 @@ const LOBE_GIVENS = [
   ),
 ];
 
-const LOBE_STEPS = [
-  step(
-    'H11',
-    'H_{11}',
-    'fall along the first axis',
-    '12 * (cos(a)^2 / wn^2 + sin(a)^2 / ww^2)',
-    'dB/deg²',
-    3,
-    QUADRATIC,
-  ),
-  step(
-    'H22',
-    'H_{22}',
-    'fall along the second axis',
-    '12 * (sin(a)^2 / wn^2 + cos(a)^2 / ww^2)',
-    'dB/deg²',
-    3,
-    QUADRATIC,
-  ),
-  step(
-    'H12',
-    'H_{12}',
-    'fall that both share',
-    '12 * sin(a) * cos(a) * (1 / wn^2 - 1 / ww^2)',
-    'dB/deg²',
-    3,
-    QUADRATIC,
-  ),
-  step('c', 'c', 'coupling of the axes', 'H12 / sqrt(H11 * H22)', '', 3, 'definition'),
-];
+const LOBE_STEPS = stepRows`
+      H11 | H_{11} | fall along the first axis | 12 * (cos(a)^2 / wn^2 + sin(a)^2 / ww^2)
+        | dB/deg² | 3 | ${QUADRATIC}
+      H22 | H_{22} | fall along the second axis | 12 * (sin(a)^2 / wn^2 + cos(a)^2 / ww^2)
+        | dB/deg² | 3 | ${QUADRATIC}
+      H12 | H_{12} | fall that both share | 12 * sin(a) * cos(a) * (1 / wn^2 - 1 / ww^2) | dB/deg²
+        | 3 | ${QUADRATIC}
+      c | c | coupling of the axes | H12 / sqrt(H11 * H22) | | 3 | definition
+    `;
 
 /** Most loss that a search may be told to stop at: only the loss at the start is asked for. */
 const NO_SEARCH_DB = 60;
@@ -85,7 +64,9 @@ const COUPLING: SolutionPlan = {
   constants: [],
   steps: [
     ...LOBE_STEPS,
-    step('q', 'q', 'loss left by each further peaking', '100 * c^2', 'percent', 1, DESCENT),
+    ...stepRows`
+      q | q | loss left by each further peaking | 100 * c^2 | percent | 1 | ${DESCENT}
+    `,
   ],
   compute: (inputs) => {
     const { ratio, values } = fallOf(inputs);
@@ -106,18 +87,13 @@ const BOTH_AXES: SolutionPlan = {
   constants: [],
   steps: [
     ...LOBE_STEPS,
-    step(
-      'L0',
-      'L_0',
-      'loss at the start',
-      'H11 * x^2 + 2 * H12 * x * y + H22 * y^2',
-      'dB',
-      3,
-      QUADRATIC,
-    ),
-    step('x1', 'x_1', 'first axis after its peaking', '-H12 * y / H11', 'deg', 3, DESCENT),
-    step('L1', 'L_1', 'loss after the first axis', '(H22 - H12^2 / H11) * y^2', 'dB', 3, DESCENT),
-    step('L2', 'L_2', 'loss after the second axis', 'c^2 * L1', 'dB', 3, DESCENT),
+    ...stepRows`
+      L0 | L_0 | loss at the start | H11 * x^2 + 2 * H12 * x * y + H22 * y^2 | dB | 3
+        | ${QUADRATIC}
+      x1 | x_1 | first axis after its peaking | -H12 * y / H11 | deg | 3 | ${DESCENT}
+      L1 | L_1 | loss after the first axis | (H22 - H12^2 / H11) * y^2 | dB | 3 | ${DESCENT}
+      L2 | L_2 | loss after the second axis | c^2 * L1 | dB | 3 | ${DESCENT}
+    `,
   ],
   compute: (inputs) => {
     const { values } = fallOf(inputs);

@@ -9,7 +9,7 @@ import {
 } from '../../distribution/index.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
 import { bracketPeak } from '../../peaking/index.js';
-import { constant, given, input, step } from './parts.js';
+import { constant, given, input, stepRows } from './parts.js';
 import type { SolutionPlan } from './plan.js';
 
 const BRACKETING: SolutionPlan = {
@@ -22,26 +22,11 @@ const BRACKETING: SolutionPlan = {
     given('backlashTurns', 'b', 'b', 'turns lost in the backlash', 'turns', [0, 0.5, 0.25]),
   ],
   constants: [],
-  steps: [
-    step(
-      'h',
-      'h',
-      'half the way',
-      '(n - b) / 2',
-      'turns',
-      3,
-      'equal levels lie on both sides of the peak',
-    ),
-    step(
-      'm',
-      'm',
-      'turns to turn back, the lost ones included',
-      'h + b',
-      'turns',
-      2,
-      'the backlash comes again when the sense changes',
-    ),
-  ],
+  steps: stepRows`
+      h | h | half the way | (n - b) / 2 | turns | 3 | equal levels lie on both sides of the peak
+      m | m | turns to turn back, the lost ones included | h + b | turns | 2
+        | the backlash comes again when the sense changes
+    `,
   compute: (inputs) => {
     const turnsBack = input(inputs, 'turnsBack');
     const backlashTurns = input(inputs, 'backlashTurns');
@@ -83,17 +68,10 @@ const CABLE: SolutionPlan = {
       'series 6, fitted to published points',
     ),
   ],
-  steps: [
-    step(
-      'L',
-      'L',
-      'cable loss',
-      '(a * sqrt(f / 1000) + b * f / 1000) * l / 100',
-      'dB',
-      1,
-      'skin effect and dielectric',
-    ),
-  ],
+  steps: stepRows`
+      L | L | cable loss | (a * sqrt(f / 1000) + b * f / 1000) * l / 100 | dB | 1
+        | skin effect and dielectric
+    `,
   compute: (inputs) => ({
     L: cableLossDb({
       cable: { skinLossDbPer100m: 19.965, dielectricLossDbPer100m: 1.334 },
@@ -130,27 +108,12 @@ const CABLE_RUN: SolutionPlan = {
     given('temperatureC', 'T', 'T', 'temperature of the cable', 'degrees Celsius', [-10, 45, 5]),
   ],
   constants: [constant('g', 'g', 'growth of the loss', 0.2, 'percent/K', 'practice of the trade')],
-  steps: [
-    step(
-      'A',
-      'A',
-      'loss of 100 m at 20 degrees Celsius',
-      'a * sqrt(f / 1000) + b * f / 1000',
-      'dB',
-      2,
-      'skin effect and dielectric',
-    ),
-    step(
-      'W',
-      'W',
-      'growth with the temperature',
-      '1 + g / 100 * (T - 20)',
-      '',
-      3,
-      'practice of the trade',
-    ),
-    step('L', 'L', 'cable loss', 'A * W * l / 100', 'dB', 1, 'in proportion to the length'),
-  ],
+  steps: stepRows`
+      A | A | loss of 100 m at 20 degrees Celsius | a * sqrt(f / 1000) + b * f / 1000 | dB | 2
+        | skin effect and dielectric
+      W | W | growth with the temperature | 1 + g / 100 * (T - 20) | | 3 | practice of the trade
+      L | L | cable loss | A * W * l / 100 | dB | 1 | in proportion to the length
+    `,
   compute: (inputs) => {
     const cable = {
       skinLossDbPer100m: input(inputs, 'skinLossDbPer100m'),
@@ -184,7 +147,9 @@ const OUTLET: SolutionPlan = {
     given('outletLossDb', 'O', 'L_o', 'outlet loss', 'dB', [0.5, 3, 0.5]),
   ],
   constants: [],
-  steps: [step('V', 'V', 'level at the outlet', 'S - C - P - O', 'dBuV', 1, 'sum of decibels')],
+  steps: stepRows`
+      V | V | level at the outlet | S - C - P - O | dBuV | 1 | sum of decibels
+    `,
   compute: (inputs) => {
     const [outlet] = outletLevels(
       {
@@ -226,10 +191,10 @@ const OUTLET_BUDGET: SolutionPlan = {
     ),
   ],
   constants: [],
-  steps: [
-    step('B', 'B', 'level behind the amplifiers', 'S + G', 'dBuV', 1, 'sum of decibels'),
-    step('V', 'V', 'level at the outlet', 'B - C - P - Q - O', 'dBuV', 1, 'sum of decibels'),
-  ],
+  steps: stepRows`
+      B | B | level behind the amplifiers | S + G | dBuV | 1 | sum of decibels
+      V | V | level at the outlet | B - C - P - Q - O | dBuV | 1 | sum of decibels
+    `,
   compute: (inputs) => {
     const loss = (name: string, to: DistributionPart): DistributionPart => ({
       kind: 'attenuator',
@@ -267,17 +232,9 @@ const LEVEL_UNITS: SolutionPlan = {
   functionName: 'dbuvToDbm',
   givens: [given('levelDbuv', 'V', 'V', 'level', 'dBuV', [40, 90, 0.5])],
   constants: [constant('Z', 'Z', 'impedance', 75, 'ohm', 'coaxial distribution')],
-  steps: [
-    step(
-      'P',
-      'P',
-      'level',
-      'V - 90 - 10 * log(Z)',
-      'dBm',
-      1,
-      'power of a voltage across an impedance',
-    ),
-  ],
+  steps: stepRows`
+      P | P | level | V - 90 - 10 * log(Z) | dBm | 1 | power of a voltage across an impedance
+    `,
   compute: (inputs) => ({ P: dbuvToDbm(input(inputs, 'levelDbuv')) }),
 };
 
@@ -300,10 +257,10 @@ const ACCEPTANCE: SolutionPlan = {
       'normal distribution',
     ),
   ],
-  steps: [
-    step('w', 'w', 'guard band', 'z * U / 2', 'dB', 2, 'JCGM 106:2012, section 8'),
-    step('A', 'A', 'acceptance limit', 'T + w', 'dBuV', 2, 'JCGM 106:2012, section 8'),
-  ],
+  steps: stepRows`
+      w | w | guard band | z * U / 2 | dB | 2 | JCGM 106:2012, section 8
+      A | A | acceptance limit | T + w | dBuV | 2 | JCGM 106:2012, section 8
+    `,
   compute: (inputs) => {
     const lowerLimit = input(inputs, 'limitDbuv');
     const decision = decideConformity({

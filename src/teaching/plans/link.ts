@@ -11,7 +11,7 @@ import {
   noiseFigureToTemperature,
   systemNoise,
 } from '../../link/index.js';
-import { constant, given, input, step } from './parts.js';
+import { constant, given, input, step, stepRows } from './parts.js';
 import type { SolutionPlan } from './plan.js';
 
 const FREE_SPACE_LOSS: SolutionPlan = {
@@ -33,11 +33,11 @@ const FREE_SPACE_LOSS: SolutionPlan = {
       'ITU-R P.525: 20 log10(4 pi 1e12 / c)',
     ),
   ],
-  steps: [
-    step('F', 'F', 'frequency term', '20 * log(f)', 'dB', 2, 'ITU-R P.525'),
-    step('R', 'R', 'distance term', '20 * log(r)', 'dB', 2, 'ITU-R P.525'),
-    step('L', 'L', 'free-space loss', 'K + F + R', 'dB', 2, 'ITU-R P.525'),
-  ],
+  steps: stepRows`
+      F | F | frequency term | 20 * log(f) | dB | 2 | ITU-R P.525
+      R | R | distance term | 20 * log(r) | dB | 2 | ITU-R P.525
+      L | L | free-space loss | K + F + R | dB | 2 | ITU-R P.525
+    `,
   compute: (inputs) => {
     const loss = freeSpaceLoss({
       frequencyGHz: input(inputs, 'frequencyGHz'),
@@ -56,17 +56,9 @@ const NOISE_TEMPERATURE: SolutionPlan = {
   constants: [
     constant('T0', 'T_0', 'reference temperature', 290, 'K', 'definition of the noise figure'),
   ],
-  steps: [
-    step(
-      'T',
-      'T',
-      'noise temperature',
-      'T0 * (10^(nf / 10) - 1)',
-      'K',
-      1,
-      'definition of the noise figure',
-    ),
-  ],
+  steps: stepRows`
+      T | T | noise temperature | T0 * (10^(nf / 10) - 1) | K | 1 | definition of the noise figure
+    `,
   compute: (inputs) => ({ T: noiseFigureToTemperature(input(inputs, 'noiseFigureDb')) }),
 };
 
@@ -81,27 +73,13 @@ const SYSTEM_NOISE: SolutionPlan = {
     given('receiverNoiseK', 'Tr', 'T_r', 'receiver noise', 'K', [30, 120, 5]),
   ],
   constants: [constant('T0', 'T_0', 'temperature of the feed', 290, 'K', 'usual reference')],
-  steps: [
-    step(
-      'A',
-      'T_1',
-      'antenna noise behind the feed',
-      'Ta * 10^(0 - L / 10)',
-      'K',
-      2,
-      'noise of an attenuator',
-    ),
-    step(
-      'B',
-      'T_2',
-      'noise of the feed itself',
-      'T0 * (1 - 10^(0 - L / 10))',
-      'K',
-      2,
-      'noise of an attenuator',
-    ),
-    step('T', 'T', 'system noise', 'A + B + Tr', 'K', 1, 'sum of noise powers'),
-  ],
+  steps: stepRows`
+      A | T_1 | antenna noise behind the feed | Ta * 10^(0 - L / 10) | K | 2
+        | noise of an attenuator
+      B | T_2 | noise of the feed itself | T0 * (1 - 10^(0 - L / 10)) | K | 2
+        | noise of an attenuator
+      T | T | system noise | A + B + Tr | K | 1 | sum of noise powers
+    `,
   compute: (inputs) => {
     const noise = systemNoise({
       antennaNoiseK: input(inputs, 'antennaNoiseK'),
@@ -123,7 +101,9 @@ const FIGURE_OF_MERIT: SolutionPlan = {
     given('systemNoiseK', 'T', 'T', 'system noise at the receiver', 'K', [60, 250, 5]),
   ],
   constants: [],
-  steps: [step('M', 'G/T', 'figure of merit', 'G - L - 10 * log(T)', 'dB/K', 2, 'definition')],
+  steps: stepRows`
+      M | G/T | figure of merit | G - L - 10 * log(T) | dB/K | 2 | definition
+    `,
   compute: (inputs) => ({
     M: figureOfMerit({
       antennaGainDbi: input(inputs, 'antennaGainDbi'),
@@ -183,15 +163,10 @@ const EB_N0: SolutionPlan = {
   constants: [],
   steps: [
     SYMBOL_STEP,
-    step(
-      'B',
-      'E_b/N_0',
-      'energy per useful bit over noise density',
-      'E - 10 * log(b)',
-      'dB',
-      2,
-      'definition',
-    ),
+    ...stepRows`
+      B | E_b/N_0 | energy per useful bit over noise density | E - 10 * log(b) | dB | 2
+        | definition
+    `,
   ],
   compute: (inputs) => {
     const ratios = carrierRatios(
@@ -222,17 +197,10 @@ const COMBINED: SolutionPlan = {
     ),
   ],
   constants: [],
-  steps: [
-    step(
-      'T',
-      'C/N',
-      'carrier to noise of both',
-      '0 - 10 * log(10^(0 - U / 10) + 10^(0 - D / 10))',
-      'dB',
-      2,
-      'noise powers add',
-    ),
-  ],
+  steps: stepRows`
+      T | C/N | carrier to noise of both | 0 - 10 * log(10^(0 - U / 10) + 10^(0 - D / 10)) | dB
+        | 2 | noise powers add
+    `,
   compute: (inputs) => ({
     T: combineCarrierRatios([input(inputs, 'uplinkRatioDb'), input(inputs, 'downlinkRatioDb')]),
   }),
@@ -309,34 +277,15 @@ const MARGIN: SolutionPlan = {
   ],
   steps: [
     ...FREE_SPACE_LOSS.steps,
-    step(
-      'G',
-      'G',
-      'antenna gain',
-      '20 * log(pi * D * f / c) - 10 * log(1 / 0.65)',
-      'dBi',
-      2,
-      'definition of aperture gain',
-    ),
-    step(
-      'C',
-      'C/N_0',
-      'carrier over noise density',
-      'E - L + G - 10 * log(T) - k',
-      'dBHz',
-      2,
-      'sum of decibels',
-    ),
-    step(
-      'S',
-      'E_s/N_0',
-      'energy per symbol over noise density',
-      'C - 10 * log(Rs * 10^6)',
-      'dB',
-      2,
-      'definition',
-    ),
-    step('M', 'M', 'margin', 'S - N', 'dB', 2, 'definition'),
+    ...stepRows`
+      G | G | antenna gain | 20 * log(pi * D * f / c) - 10 * log(1 / 0.65) | dBi | 2
+        | definition of aperture gain
+      C | C/N_0 | carrier over noise density | E - L + G - 10 * log(T) - k | dBHz | 2
+        | sum of decibels
+      S | E_s/N_0 | energy per symbol over noise density | C - 10 * log(Rs * 10^6) | dB | 2
+        | definition
+      M | M | margin | S - N | dB | 2 | definition
+    `,
   ],
   compute: (inputs) => {
     const loss = FREE_SPACE_LOSS.compute({

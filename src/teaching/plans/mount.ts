@@ -5,7 +5,7 @@ import { stationToGeocentric } from '../../earth/index.js';
 import { trueToMagneticBearing } from '../../magnetic/bearing.js';
 import { offsetAngleFromRim, offsetReflectorPreset } from '../../pointing/index.js';
 import { horizonProfile } from '../../survey/index.js';
-import { constant, given, input, step } from './parts.js';
+import { constant, given, input, stepRows } from './parts.js';
 import type { SolutionPlan } from './plan.js';
 
 const MAGNETIC_BEARING: SolutionPlan = {
@@ -18,17 +18,9 @@ const MAGNETIC_BEARING: SolutionPlan = {
     given('declinationDeg', 'decl', '\\delta', 'declination, east positive', 'deg', [-20, 20, 0.5]),
   ],
   constants: [],
-  steps: [
-    step(
-      'm',
-      'M',
-      'magnetic bearing',
-      'mod(az - decl, 360)',
-      'deg',
-      1,
-      'definition of declination',
-    ),
-  ],
+  steps: stepRows`
+      m | M | magnetic bearing | mod(az - decl, 360) | deg | 1 | definition of declination
+    `,
   compute: (inputs) => ({
     m: trueToMagneticBearing({
       azimuthDeg: input(inputs, 'azimuthDeg'),
@@ -48,9 +40,9 @@ const OFFSET_ANGLE: SolutionPlan = {
     given('heightM', 'h', 'h', 'height of the rim', 'm', [0.65, 1.3, 0.01]),
   ],
   constants: [],
-  steps: [
-    step('off', '\\psi', 'offset angle', 'acos(w / h)', 'deg', 1, 'an ellipse seen as a circle'),
-  ],
+  steps: stepRows`
+      off | \psi | offset angle | acos(w / h) | deg | 1 | an ellipse seen as a circle
+    `,
   compute: (inputs) => {
     const widthM = input(inputs, 'widthM');
     const heightM = input(inputs, 'heightM');
@@ -69,17 +61,10 @@ const FACE_LEAN: SolutionPlan = {
     given('offsetAngleDeg', 'off', '\\psi', 'offset angle', 'deg', [18, 28, 0.5]),
   ],
   constants: [],
-  steps: [
-    step(
-      'lean',
-      'n',
-      'lean of the face from the vertical, backwards positive',
-      'el - off',
-      'deg',
-      1,
-      'geometry',
-    ),
-  ],
+  steps: stepRows`
+      lean | n | lean of the face from the vertical, backwards positive | el - off | deg | 1
+        | geometry
+    `,
   compute: (inputs) => ({
     lean: offsetReflectorPreset({
       elevationDeg: input(inputs, 'elevationDeg'),
@@ -98,7 +83,9 @@ const SKYLINE: SolutionPlan = {
     given('distanceM', 's', 's', 'level distance', 'm', [5, 120, 1]),
   ],
   constants: [],
-  steps: [step('sky', '\\eta', 'elevation of the skyline', 'atan2(h, s)', 'deg', 1, 'geometry')],
+  steps: stepRows`
+      sky | \eta | elevation of the skyline | atan2(h, s) | deg | 1 | geometry
+    `,
   compute: (inputs) => {
     const profile = horizonProfile({
       sightings: [
@@ -138,17 +125,10 @@ const GEOCENTRIC_LATITUDE: SolutionPlan = {
       'WGS 84 (NGA.STND.0036)',
     ),
   ],
-  steps: [
-    step(
-      'gc',
-      '\\varphi_c',
-      'geocentric latitude',
-      'atan((1 - e2) * tan(lat))',
-      'deg',
-      3,
-      'geometry of the ellipse',
-    ),
-  ],
+  steps: stepRows`
+      gc | \varphi_c | geocentric latitude | atan((1 - e2) * tan(lat)) | deg | 3
+        | geometry of the ellipse
+    `,
   compute: (inputs) => {
     const latitudeDeg = input(inputs, 'latitudeDeg');
     const point = stationToGeocentric({ latitudeDeg, longitudeDeg: 0, heightM: 0 });

@@ -1,7 +1,7 @@
 /** Plans of worked solutions for the null of the cross-polar level. */
 
 import { bracketNull } from '../../peaking/index.js';
-import { given, input, step } from './parts.js';
+import { given, input, step, stepRows } from './parts.js';
 import type { SolutionPlan } from './plan.js';
 
 const PLACES = [
@@ -53,46 +53,18 @@ const NULL_ISOLATION: SolutionPlan = {
     ),
   ],
   constants: [],
-  steps: [
-    step('h', 'h', 'half the way', 'abs(x2 - x1) / 2', 'deg', 2, 'definition'),
-    step(
-      'g',
-      'g',
-      'share of the tangent that one step is worth',
-      '(10^(q / 20) - 1) / (10^(q / 20) + 1)',
-      '',
-      4,
-      'own derivation: tanh(q ln 10 / 40)',
-    ),
-    step(
-      'd',
-      'd',
-      'largest error from the step',
-      'atan(tan(h) * g)',
-      'deg',
-      2,
-      'own derivation: level as 20 log of the sine',
-    ),
-    step(
-      'f',
-      'f',
-      'twice what the flicker adds',
-      '2 * sqrt(2) * s * 180 / pi * ln(10) / 40 * tan(h)',
-      'deg',
-      2,
-      'own derivation: slope of the level on the flank',
-    ),
-    step('t', 't', 'error to reckon with', 'min(45, d + f)', 'deg', 2, 'sum, at most 45 degrees'),
-    step(
-      'I',
-      'I',
-      'isolation left at least',
-      'min(100, -20 * log(tan(t)))',
-      'dB',
-      1,
-      'definition of isolation, antenna ideal',
-    ),
-  ],
+  steps: stepRows`
+      h | h | half the way | abs(x2 - x1) / 2 | deg | 2 | definition
+      g | g | share of the tangent that one step is worth | (10^(q / 20) - 1) / (10^(q / 20) + 1)
+        | | 4 | own derivation: tanh(q ln 10 / 40)
+      d | d | largest error from the step | atan(tan(h) * g) | deg | 2
+        | own derivation: level as 20 log of the sine
+      f | f | twice what the flicker adds | 2 * sqrt(2) * s * 180 / pi * ln(10) / 40 * tan(h)
+        | deg | 2 | own derivation: slope of the level on the flank
+      t | t | error to reckon with | min(45, d + f) | deg | 2 | sum, at most 45 degrees
+      I | I | isolation left at least | min(100, -20 * log(tan(t))) | dB | 1
+        | definition of isolation, antenna ideal
+    `,
   compute: (inputs) => {
     const ask = {
       firstDeg: input(inputs, 'firstDeg'),

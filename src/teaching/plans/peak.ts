@@ -2,7 +2,7 @@
 
 import { pointingOffset } from '../../antenna/index.js';
 import { bracketPeak, fitPeak } from '../../peaking/index.js';
-import { given, input, step } from './parts.js';
+import { given, input, step, stepRows } from './parts.js';
 import type { SolutionPlan } from './plan.js';
 
 /** Scatter that the fits are told, so that as few readings as unknowns are enough; it moves no peak. */
@@ -19,17 +19,10 @@ const SIGNAL: SolutionPlan = {
     given('noiseFloorDbm', 'F', 'F', 'level of the noise alone', 'dBm', [-58, -54, 0.5]),
   ],
   constants: [],
-  steps: [
-    step(
-      'S',
-      'S',
-      'level without the noise',
-      '10 * log(10^(L / 10) - 10^(F / 10))',
-      'dBm',
-      2,
-      'powers add: a reading is signal and noise',
-    ),
-  ],
+  steps: stepRows`
+      S | S | level without the noise | 10 * log(10^(L / 10) - 10^(F / 10)) | dBm | 2
+        | powers add: a reading is signal and noise
+    `,
   compute: (inputs) => {
     // Two readings half a beamwidth to both sides of the peak: 3 dB below it.
     const levelDbm = input(inputs, 'levelDbm');
@@ -59,10 +52,10 @@ const TWO_FLANKS: SolutionPlan = {
     given('beamwidthTurns', 'w', 'w', 'half-power beamwidth', 'turns', [2, 3, 0.1]),
   ],
   constants: [],
-  steps: [
-    step('m', 'm', 'half way between the places', '(x1 + x2) / 2', 'turns', 3, 'definition'),
-    step('p', 'p', 'peak', 'm + (L2 - L1) * w^2 / (24 * (x2 - x1))', 'turns', 2, LOBE),
-  ],
+  steps: stepRows`
+      m | m | half way between the places | (x1 + x2) / 2 | turns | 3 | definition
+      p | p | peak | m + (L2 - L1) * w^2 / (24 * (x2 - x1)) | turns | 2 | ${LOBE}
+    `,
   compute: (inputs) => {
     const positionDeg = [input(inputs, 'firstTurns'), input(inputs, 'secondTurns')] as const;
     const fit = fitPeak({
@@ -130,15 +123,10 @@ const THREE_READINGS: SolutionPlan = {
   constants: [],
   steps: [
     BEND,
-    step(
-      'p',
-      'p',
-      'peak',
-      'x0 + s / 2 * (Lc - La) / b',
-      'turns',
-      2,
-      'own derivation: vertex of the parabola through three points',
-    ),
+    ...stepRows`
+      p | p | peak | x0 + s / 2 * (Lc - La) / b | turns | 2
+        | own derivation: vertex of the parabola through three points
+    `,
   ],
   compute: (inputs) => {
     const found = threeReadings(inputs, input(inputs, 'middleTurns'));
@@ -155,17 +143,12 @@ const LOSS_FROM_THREE: SolutionPlan = {
   constants: [],
   steps: [
     BEND,
-    step(
-      'd',
-      'd',
-      'peak from the middle place, upwards positive',
-      's / 2 * (Lc - La) / b',
-      'turns',
-      3,
-      'own derivation: vertex of the parabola through three points',
-    ),
-    step('w', 'w', 'half-power beamwidth', 's * sqrt(24 / b)', 'turns', 3, LOBE),
-    step('L', 'L', 'pointing loss at the middle place', '12 * (d / w)^2', 'dB', 2, LOBE),
+    ...stepRows`
+      d | d | peak from the middle place, upwards positive | s / 2 * (Lc - La) / b | turns | 3
+        | own derivation: vertex of the parabola through three points
+      w | w | half-power beamwidth | s * sqrt(24 / b) | turns | 3 | ${LOBE}
+      L | L | pointing loss at the middle place | 12 * (d / w)^2 | dB | 2 | ${LOBE}
+    `,
   ],
   compute: (inputs) => {
     const found = threeReadings(inputs, 0);
@@ -187,19 +170,12 @@ const UNEQUAL: SolutionPlan = {
     given('turnsBack', 'n', 'n', 'turns back through the peak', 'turns', [2, 8, 0.25]),
   ],
   constants: [],
-  steps: [
-    step('d1', 'd_1', 'drop at the place turned out to', 'P - Lo', 'dB', 1, 'difference'),
-    step('d2', 'd_2', 'drop on the far side', 'P - Lf', 'dB', 1, 'difference'),
-    step(
-      'm',
-      'm',
-      'turns to turn back',
-      'n * sqrt(d2) / (sqrt(d1) + sqrt(d2))',
-      'turns',
-      2,
-      'own derivation: the drop goes with the square of the way',
-    ),
-  ],
+  steps: stepRows`
+      d1 | d_1 | drop at the place turned out to | P - Lo | dB | 1 | difference
+      d2 | d_2 | drop on the far side | P - Lf | dB | 1 | difference
+      m | m | turns to turn back | n * sqrt(d2) / (sqrt(d1) + sqrt(d2)) | turns | 2
+        | own derivation: the drop goes with the square of the way
+    `,
   compute: (inputs) => {
     const peakLevelDbm = input(inputs, 'peakLevelDbm');
     const farLevelDbm = input(inputs, 'farLevelDbm');
@@ -227,17 +203,10 @@ const OFFSET: SolutionPlan = {
     given('beamwidthDeg', 'bw', '\\theta', 'half-power beamwidth', 'deg', [0.8, 2.4, 0.1]),
   ],
   constants: [],
-  steps: [
-    step(
-      'off',
-      '\\vartheta',
-      'pointing error',
-      'bw * sqrt(L / 12)',
-      'deg',
-      2,
-      'Gaussian main lobe, solved for the error',
-    ),
-  ],
+  steps: stepRows`
+      off | \vartheta | pointing error | bw * sqrt(L / 12) | deg | 2
+        | Gaussian main lobe, solved for the error
+    `,
   compute: (inputs) => ({
     off: pointingOffset({
       pointingLossDb: input(inputs, 'pointingLossDb'),

@@ -7,7 +7,7 @@ import {
   specificRainAttenuation,
 } from '../../propagation/index.js';
 import { combinedDb, latitudeTermDeg, rainCoefficients } from '../../propagation/internal.js';
-import { constant, given, input, step } from './parts.js';
+import { constant, given, input, step, stepRows } from './parts.js';
 import type { SolutionConstant, SolutionPlan } from './plan.js';
 
 /** Coefficients are read from the recommendation's table; the exercises stay at this frequency. */
@@ -132,24 +132,13 @@ const RAIN: SolutionPlan = {
   steps: [
     step('Ls', 'L_s', 'slant path', '(hR - hs / 1000) / sin(el)', 'km', 3, `${P618}, step 2`),
     step('LG', 'L_G', 'its projection', 'Ls * cos(el)', 'km', 3, `${P618}, step 3`),
-    step(
-      'k',
-      'k',
-      'k for this path and polarization',
-      '(kH + kV + (kH - kV) * cos(el)^2 * cos(2 * tau)) / 2',
-      '',
-      5,
-      'ITU-R P.838-3, equation 4',
-    ),
-    step(
-      'al',
-      '\\alpha',
-      'alpha for this path and polarization',
-      '(kH * aH + kV * aV + (kH * aH - kV * aV) * cos(el)^2 * cos(2 * tau)) / (2 * k)',
-      '',
-      4,
-      'ITU-R P.838-3, equation 5',
-    ),
+    ...stepRows`
+      k | k | k for this path and polarization
+        | (kH + kV + (kH - kV) * cos(el)^2 * cos(2 * tau)) / 2 | | 5 | ITU-R P.838-3, equation 4
+      al | \alpha | alpha for this path and polarization
+        | (kH * aH + kV * aV + (kH * aH - kV * aV) * cos(el)^2 * cos(2 * tau)) / (2 * k) | | 4
+        | ITU-R P.838-3, equation 5
+    `,
     GAMMA,
     step(
       'r',
@@ -262,18 +251,11 @@ const TOTAL: SolutionPlan = {
     given('gasDb', 'G', 'A_G', 'attenuation by gases', 'dB', [0.1, 1, 0.05]),
   ],
   constants: [],
-  steps: [
-    step('W', 'W', 'rain and cloud', 'R + C', 'dB', 2, 'ITU-R P.618-14, section 2.5'),
-    step(
-      'A',
-      'A',
-      'attenuation by all together',
-      'G + sqrt(W^2 + S^2)',
-      'dB',
-      2,
-      'ITU-R P.618-14, section 2.5',
-    ),
-  ],
+  steps: stepRows`
+      W | W | rain and cloud | R + C | dB | 2 | ITU-R P.618-14, section 2.5
+      A | A | attenuation by all together | G + sqrt(W^2 + S^2) | dB | 2
+        | ITU-R P.618-14, section 2.5
+    `,
   compute: (inputs) => {
     const [gas, rain, cloud, scintillation] = ['gasDb', 'rainDb', 'cloudDb', 'scintillationDb'].map(
       (name) => input(inputs, name),
@@ -291,7 +273,9 @@ const RAIN_HEIGHT: SolutionPlan = {
     given('isothermHeightKm', 'h0', 'h_0', 'height of the 0 degree isotherm', 'km', [1.5, 5, 0.05]),
   ],
   constants: [],
-  steps: [step('hR', 'h_R', 'rain height', 'h0 + 0.36', 'km', 2, 'ITU-R P.839-4')],
+  steps: stepRows`
+      hR | h_R | rain height | h0 + 0.36 | km | 2 | ITU-R P.839-4
+    `,
   compute: (inputs) => ({ hR: rainHeight(input(inputs, 'isothermHeightKm')).rainHeightKm }),
 };
 
@@ -305,27 +289,13 @@ const SKY_NOISE: SolutionPlan = {
     constant('Tm', 'T_m', 'mean radiating temperature', 275, 'K', 'ITU-R P.618-14, section 3'),
     constant('Tc', 'T_c', 'cosmic background', 2.7, 'K', 'ITU-R P.618-14, section 3'),
   ],
-  steps: [
-    step(
-      'M',
-      'T_1',
-      'share of the medium',
-      'Tm * (1 - 10^(0 - A / 10))',
-      'K',
-      2,
-      'ITU-R P.618-14, equation 69',
-    ),
-    step(
-      'B',
-      'T_2',
-      'share of the background',
-      'Tc * 10^(0 - A / 10)',
-      'K',
-      2,
-      'ITU-R P.618-14, equation 69',
-    ),
-    step('T', 'T', 'sky noise temperature', 'M + B', 'K', 1, 'ITU-R P.618-14, equation 69'),
-  ],
+  steps: stepRows`
+      M | T_1 | share of the medium | Tm * (1 - 10^(0 - A / 10)) | K | 2
+        | ITU-R P.618-14, equation 69
+      B | T_2 | share of the background | Tc * 10^(0 - A / 10) | K | 2
+        | ITU-R P.618-14, equation 69
+      T | T | sky noise temperature | M + B | K | 1 | ITU-R P.618-14, equation 69
+    `,
   compute: (inputs) => {
     const noise = skyNoise(input(inputs, 'attenuationDb'));
     return { M: noise.mediumNoiseK, B: noise.backgroundNoiseK, T: noise.skyNoiseK };

@@ -4,7 +4,7 @@ import { symbolEnergyFromMer } from '../../readings/index.js';
 import { flangeDensity, lineUp } from '../../transmit/index.js';
 import { intermediateFrequency } from '../../tuning/index.js';
 import { ballast, mastUnderWind, reflectorLoad, velocityPressure } from '../../wind/index.js';
-import { constant, given, input, step } from './parts.js';
+import { constant, given, input, stepRows } from './parts.js';
 import type { SolutionPlan } from './plan.js';
 
 const INTERMEDIATE_FREQUENCY: SolutionPlan = {
@@ -17,18 +17,10 @@ const INTERMEDIATE_FREQUENCY: SolutionPlan = {
     given('localOscillatorGHz', 'o', 'f_o', 'local oscillator', 'GHz', [9.75, 10, 0.25]),
   ],
   constants: [],
-  steps: [
-    step('g', 'g', 'difference in gigahertz', 'abs(f - o)', 'GHz', 4, 'difference of the mixer'),
-    step(
-      'm',
-      'f_i',
-      'intermediate frequency',
-      '1000 * g',
-      'MHz',
-      1,
-      'a gigahertz is 1000 megahertz',
-    ),
-  ],
+  steps: stepRows`
+      g | g | difference in gigahertz | abs(f - o) | GHz | 4 | difference of the mixer
+      m | f_i | intermediate frequency | 1000 * g | MHz | 1 | a gigahertz is 1000 megahertz
+    `,
   compute: (inputs) => {
     const { intermediateFrequencyMHz } = intermediateFrequency({
       frequencyGHz: input(inputs, 'frequencyGHz'),
@@ -48,19 +40,12 @@ const ENERGY_FROM_MER: SolutionPlan = {
     given('ceilingDb', 'c', 'C', 'most that the instrument can show', 'dB', [19, 26, 1]),
   ],
   constants: [],
-  steps: [
-    step('e', 'e', 'error power shown', '10 ^ (-m / 10)', '', 5, 'power ratio'),
-    step('o', 'o', 'error power of the instrument itself', '10 ^ (-c / 10)', '', 5, 'power ratio'),
-    step(
-      'x',
-      'E_s/N_0',
-      'energy per symbol over noise density, Es/N0',
-      '-10 * log10(e - o)',
-      'dB',
-      2,
-      'independent error powers add, so they are taken off as powers',
-    ),
-  ],
+  steps: stepRows`
+      e | e | error power shown | 10 ^ (-m / 10) | | 5 | power ratio
+      o | o | error power of the instrument itself | 10 ^ (-c / 10) | | 5 | power ratio
+      x | E_s/N_0 | energy per symbol over noise density, Es/N0 | -10 * log10(e - o) | dB | 2
+        | independent error powers add, so they are taken off as powers
+    `,
   compute: (inputs) => {
     const valueDb = input(inputs, 'valueDb');
     const ceilingDb = input(inputs, 'ceilingDb');
@@ -86,12 +71,12 @@ const WIND_FORCE: SolutionPlan = {
     constant('d', '\\rho', 'density of air', 1.25, 'kg/m^3', 'EN 1991-1-4, 4.5 (recommended)'),
     constant('c', 'c', 'force coefficient of a solid dish', 1.3, '', 'practice of the trade'),
   ],
-  steps: [
-    step('q', 'q', 'pressure of the wind', 'd * v ^ 2 / 2', 'Pa', 0, 'EN 1991-1-4, 4.5'),
-    step('A', 'A', 'area of the reflector', 'pi * D ^ 2 / 4', 'm^2', 3, 'area of a circle'),
-    step('F', 'F', 'force', 'c * q * A', 'N', 0, 'EN 1991-1-4, 5.3'),
-    step('M', 'M', 'moment at the foot of the mast', 'F * h', 'N m', 0, 'force times lever'),
-  ],
+  steps: stepRows`
+      q | q | pressure of the wind | d * v ^ 2 / 2 | Pa | 0 | EN 1991-1-4, 4.5
+      A | A | area of the reflector | pi * D ^ 2 / 4 | m^2 | 3 | area of a circle
+      F | F | force | c * q * A | N | 0 | EN 1991-1-4, 5.3
+      M | M | moment at the foot of the mast | F * h | N m | 0 | force times lever
+    `,
   compute: (inputs) => {
     const diameterM = input(inputs, 'diameterM');
     const pressurePa = velocityPressure({ windSpeedMPerS: input(inputs, 'windSpeedMPerS') });
@@ -122,10 +107,10 @@ const BALLAST: SolutionPlan = {
     constant('g', 'g', 'acceleration of gravity', 9.80665, 'm/s^2', 'ISO 80000-3'),
     constant('s', 's', 'safety factor', 1.5, '', 'practice of the trade'),
   ],
-  steps: [
-    step('W', 'W', 'weight that friction needs', 's * F / u', 'N', 0, 'friction'),
-    step('m', 'm', 'total mass, mount included', 'W / g', 'kg', 0, 'weight over gravity'),
-  ],
+  steps: stepRows`
+      W | W | weight that friction needs | s * F / u | N | 0 | friction
+      m | m | total mass, mount included | W / g | kg | 0 | weight over gravity
+    `,
   compute: (inputs) => {
     const { slidingKg } = ballast({
       forceN: input(inputs, 'forceN'),
@@ -151,19 +136,11 @@ const MAST_SLOPE: SolutionPlan = {
   constants: [
     constant('E', 'E', "Young's modulus of steel", 210e9, 'Pa', 'handbooks (from memory)'),
   ],
-  steps: [
-    step(
-      'I',
-      'I',
-      'second moment of area',
-      'pi * (D ^ 4 - (D - 2 * t) ^ 4) / 64',
-      'm^4',
-      9,
-      'ring',
-    ),
-    step('s', 's', 'slope', 'F * L ^ 2 / (2 * E * I)', 'rad', 5, 'beam fixed at its foot'),
-    step('a', 'a', 'slope in degrees', 's * 180 / pi', 'deg', 2, 'radians to degrees'),
-  ],
+  steps: stepRows`
+      I | I | second moment of area | pi * (D ^ 4 - (D - 2 * t) ^ 4) / 64 | m^4 | 9 | ring
+      s | s | slope | F * L ^ 2 / (2 * E * I) | rad | 5 | beam fixed at its foot
+      a | a | slope in degrees | s * 180 / pi | deg | 2 | radians to degrees
+    `,
   compute: (inputs) => {
     const bent = mastUnderWind({
       forceN: input(inputs, 'forceN'),
@@ -191,19 +168,12 @@ const EIRP_DENSITY: SolutionPlan = {
     given('symbolRateMBd', 'R', 'R', 'symbol rate', 'MBd', [0.5, 8, 0.5]),
   ],
   constants: [constant('B', 'B', 'reference bandwidth', 0.04, 'MHz', 'masks at 14 and 30 GHz')],
-  steps: [
-    step('p', 'p', 'power at the flange', '10 * log10(P) - l', 'dBW', 2, 'power less loss'),
-    step('e', 'E', 'EIRP', 'p + G', 'dBW', 2, 'definition'),
-    step(
-      'd',
-      'd',
-      'EIRP density',
-      'e - 10 * log10(R / B)',
-      'dBW',
-      2,
-      'the power is spread over the symbol rate',
-    ),
-  ],
+  steps: stepRows`
+      p | p | power at the flange | 10 * log10(P) - l | dBW | 2 | power less loss
+      e | E | EIRP | p + G | dBW | 2 | definition
+      d | d | EIRP density | e - 10 * log10(R / B) | dBW | 2
+        | the power is spread over the symbol rate
+    `,
   compute: (inputs) => {
     const line = lineUp({
       powerW: input(inputs, 'powerW'),
@@ -226,19 +196,12 @@ const FLANGE_DENSITY: SolutionPlan = {
     given('offAxisDeg', 'a', '\\theta', 'angle off the axis', 'deg', [2.5, 7, 0.5]),
   ],
   constants: [constant('B', 'B', 'reference bandwidth', 0.04, 'MHz', 'masks at 14 and 30 GHz')],
-  steps: [
-    step(
-      'd',
-      'd',
-      'density at the flange',
-      '10 * log10(P) - 10 * log10(R / B)',
-      'dBW',
-      2,
-      'the power is spread over the symbol rate',
-    ),
-    step('g', 'G', 'gain at the angle', '29 - 25 * log10(a)', 'dBi', 2, 'ITU-R S.580-6'),
-    step('x', 'D', 'density sent at the angle', 'd + g', 'dBW', 2, 'density and gain add'),
-  ],
+  steps: stepRows`
+      d | d | density at the flange | 10 * log10(P) - 10 * log10(R / B) | dBW | 2
+        | the power is spread over the symbol rate
+      g | G | gain at the angle | 29 - 25 * log10(a) | dBi | 2 | ITU-R S.580-6
+      x | D | density sent at the angle | d + g | dBW | 2 | density and gain add
+    `,
   compute: (inputs) => {
     const flangeDbw = flangeDensity({
       powerW: input(inputs, 'powerW'),

@@ -3,7 +3,7 @@
 import { GEOSTATIONARY_RADIUS_KM, WGS84_SEMI_MAJOR_AXIS_KM } from '../../constants.js';
 import { polarizationSkew, polarMount, sphericalLookAngles } from '../../pointing/index.js';
 import { obstructionClearance } from '../../survey/index.js';
-import { constant, given, input, step } from './parts.js';
+import { constant, given, input, stepRows } from './parts.js';
 import type { SolutionConstant, SolutionPlan } from './plan.js';
 import { GROUND_GIVENS, LINE_STEPS, SKY_CONSTANTS, SKY_GIVENS, skyValues } from './pointing.js';
 
@@ -22,25 +22,15 @@ const SKEW: SolutionPlan = {
   constants: SKY_CONSTANTS,
   steps: [
     ...LINE_STEPS,
-    step('d', 'd', 'slant range', 'sqrt(flat^2 + up^2)', 'km', 1, 'length of the line of sight'),
-    step(
-      'turn',
-      '\\gamma_g',
-      'turn of the Earth’s axis from the vertical, clockwise positive as seen from behind',
-      'mod(atan2(-east * cos(lat), d * sin(lat) - up * (north * cos(lat) + up * sin(lat)) / d) + 90, 180) - 90',
-      'deg',
-      2,
-      'Earth’s axis and local vertical projected across the line of sight',
-    ),
-    step(
-      'skew',
-      '\\gamma',
-      'skew, -90 up to 90',
-      'mod(turn + tilt + 90, 180) - 90',
-      'deg',
-      2,
-      'sum; a line has no head',
-    ),
+    ...stepRows`
+      d | d | slant range | sqrt(flat^2 + up^2) | km | 1 | length of the line of sight
+      turn | \gamma_g
+        | turn of the Earth’s axis from the vertical, clockwise positive as seen from behind
+        | mod(atan2(-east * cos(lat), d * sin(lat) - up * (north * cos(lat) + up * sin(lat)) / d) + 90, 180) - 90
+        | deg | 2 | Earth’s axis and local vertical projected across the line of sight
+      skew | \gamma | skew, -90 up to 90 | mod(turn + tilt + 90, 180) - 90 | deg | 2
+        | sum; a line has no head
+    `,
   ],
   compute: (inputs) => {
     const sky = skyValues(inputs);
@@ -80,35 +70,14 @@ const SPHERICAL_ELEVATION: SolutionPlan = {
   functionName: 'sphericalLookAngles',
   givens: GROUND_GIVENS,
   constants: ROUND,
-  steps: [
-    step(
-      'dl',
-      '\\Delta\\lambda',
-      'longitude of the satellite east of the station',
-      'mod(sat - lon + 180, 360) - 180',
-      'deg',
-      1,
-      'definition',
-    ),
-    step(
-      'b',
-      '\\beta',
-      'angle at the centre of the Earth',
-      'acos(cos(lat) * cos(dl))',
-      'deg',
-      3,
-      'spherical triangle with a right angle',
-    ),
-    step(
-      'el',
-      '\\varepsilon',
-      'elevation',
-      'atan2(cos(b) - R / r, sin(b))',
-      'deg',
-      2,
-      'the form common to textbooks',
-    ),
-  ],
+  steps: stepRows`
+      dl | \Delta\lambda | longitude of the satellite east of the station
+        | mod(sat - lon + 180, 360) - 180 | deg | 1 | definition
+      b | \beta | angle at the centre of the Earth | acos(cos(lat) * cos(dl)) | deg | 3
+        | spherical triangle with a right angle
+      el | \varepsilon | elevation | atan2(cos(b) - R / r, sin(b)) | deg | 2
+        | the form common to textbooks
+    `,
   compute: (inputs) => {
     const look = sphericalLookAngles({
       latitudeDeg: input(inputs, 'latitudeDeg'),
@@ -128,17 +97,11 @@ const POLAR_DECLINATION: SolutionPlan = {
   functionName: 'polarMount',
   givens: [given('latitudeDeg', 'lat', '\\varphi', 'latitude, north positive', 'deg', [5, 65, 1])],
   constants: ROUND,
-  steps: [
-    step(
-      'decl',
-      '\\delta',
-      'angle of the beam below the plane across the axis',
-      'atan(R * sin(abs(lat)) / (r - R * cos(lat)))',
-      'deg',
-      2,
-      'triangle of station, centre of the Earth and satellite',
-    ),
-  ],
+  steps: stepRows`
+      decl | \delta | angle of the beam below the plane across the axis
+        | atan(R * sin(abs(lat)) / (r - R * cos(lat))) | deg | 2
+        | triangle of station, centre of the Earth and satellite
+    `,
   compute: (inputs) => {
     const mount = polarMount({
       station: { latitudeDeg: input(inputs, 'latitudeDeg'), longitudeDeg: 0, heightM: 0 },
@@ -162,28 +125,14 @@ const OBSTRUCTION: SolutionPlan = {
     given('diameterM', 'D', 'D', 'diameter of the reflector', 'm', [0.6, 1.8, 0.1]),
   ],
   constants: [],
-  steps: [
-    step('sky', '\\eta', 'elevation of the top', 'atan2(h - c, s)', 'deg', 1, 'geometry'),
-    step('free', '\\zeta', 'clear sky over the top', 'el - sky', 'deg', 1, 'difference'),
-    step(
-      'axis',
-      'q',
-      'room between top and beam axis, across the beam',
-      's * sin(el) - (h - c) * cos(el)',
-      'm',
-      2,
-      'geometry',
-    ),
-    step(
-      'edge',
-      'q_e',
-      'room between top and edge of the beam, negative if it is cut',
-      'axis - D / 2',
-      'm',
-      2,
-      'the beam begins as wide as the reflector',
-    ),
-  ],
+  steps: stepRows`
+      sky | \eta | elevation of the top | atan2(h - c, s) | deg | 1 | geometry
+      free | \zeta | clear sky over the top | el - sky | deg | 1 | difference
+      axis | q | room between top and beam axis, across the beam | s * sin(el) - (h - c) * cos(el)
+        | m | 2 | geometry
+      edge | q_e | room between top and edge of the beam, negative if it is cut | axis - D / 2 | m
+        | 2 | the beam begins as wide as the reflector
+    `,
   compute: (inputs) => {
     const clearance = obstructionClearance({
       distanceM: input(inputs, 'distanceM'),

@@ -8,7 +8,7 @@ import {
   logPriors,
   type Result,
 } from '../../acceptance/internal.js';
-import { constant, given, input, step } from './parts.js';
+import { constant, given, input, step, stepRows } from './parts.js';
 import type { SolutionPlan } from './plan.js';
 
 const BAYES = 'Bayes’s rule: odds times likelihood ratio';
@@ -68,15 +68,10 @@ const TWO_SUSPECTS: SolutionPlan = {
   constants: [],
   steps: [
     ODDS,
-    step(
-      'p',
-      'p',
-      'probability of the first cause',
-      '(100 - v) * q / (1 + q)',
-      'percent',
-      1,
-      'odds as a share',
-    ),
+    ...stepRows`
+      p | p | probability of the first cause | (100 - v) * q / (1 + q) | percent | 1
+        | odds as a share
+    `,
   ],
   compute: (inputs) => {
     const ratio = input(inputs, 'likelihoodRatio');
@@ -128,17 +123,13 @@ const MAST_LEAN: SolutionPlan = {
       4,
       'normal distribution, without its common factor',
     ),
-    step('r', 'r', 'likelihood ratio', '(h * e1 + g) / (h * e2 + g)', '', 3, 'definition'),
+    ...stepRows`
+      r | r | likelihood ratio | (h * e1 + g) / (h * e2 + g) | | 3 | definition
+    `,
     ODDS,
-    step(
-      'p',
-      'p',
-      'probability that the mast leans',
-      '100 * q / (1 + q)',
-      'percent',
-      1,
-      'odds as a share',
-    ),
+    ...stepRows`
+      p | p | probability that the mast leans | 100 * q / (1 + q) | percent | 1 | odds as a share
+    `,
   ],
   compute: (inputs) => {
     const uncertainty = input(inputs, 'scatterDeg');

@@ -1,7 +1,7 @@
 /** Plans of worked solutions for a verdict on readings. */
 
 import { combinedReading, decideConformity } from '../../acceptance/index.js';
-import { given, input, step } from './parts.js';
+import { given, input, step, stepRows } from './parts.js';
 import type { SolutionPlan } from './plan.js';
 
 const READING = [48, 50, 0.1] as const;
@@ -25,28 +25,13 @@ const THREE_READINGS: SolutionPlan = {
     ),
   ],
   constants: [],
-  steps: [
-    step('m', '\\bar x', 'mean', '(x1 + x2 + x3) / 3', 'dBuV', 2, 'JCGM 100:2008, 4.2.1'),
-    step(
-      's',
-      's',
-      'standard deviation of one reading',
-      'sqrt(((x1 - m)^2 + (x2 - m)^2 + (x3 - m)^2) / 2)',
-      'dB',
-      3,
-      'JCGM 100:2008, 4.2.2',
-    ),
-    step('um', 'u_m', 'its share in the mean', 's / sqrt(3)', 'dB', 3, 'JCGM 100:2008, 4.2.3'),
-    step(
-      'u',
-      'u',
-      'standard uncertainty of the mean',
-      'sqrt(um^2 + ui^2)',
-      'dB',
-      2,
-      'JCGM 100:2008, 5.1.2',
-    ),
-  ],
+  steps: stepRows`
+      m | \bar x | mean | (x1 + x2 + x3) / 3 | dBuV | 2 | JCGM 100:2008, 4.2.1
+      s | s | standard deviation of one reading | sqrt(((x1 - m)^2 + (x2 - m)^2 + (x3 - m)^2) / 2)
+        | dB | 3 | JCGM 100:2008, 4.2.2
+      um | u_m | its share in the mean | s / sqrt(3) | dB | 3 | JCGM 100:2008, 4.2.3
+      u | u | standard uncertainty of the mean | sqrt(um^2 + ui^2) | dB | 2 | JCGM 100:2008, 5.1.2
+    `,
   compute: (inputs) => {
     const mean = combinedReading({
       readings: [
@@ -93,10 +78,10 @@ const GUARD_BAND: SolutionPlan = {
     ),
   ],
   constants: [],
-  steps: [
-    step('w', 'w', 'guard band', 'k * u', 'dB', 2, 'JCGM 106:2012, section 8'),
-    step('A', 'A', 'acceptance limit', 'T + w', 'dBuV', 2, 'JCGM 106:2012, section 8'),
-  ],
+  steps: stepRows`
+      w | w | guard band | k * u | dB | 2 | JCGM 106:2012, section 8
+      A | A | acceptance limit | T + w | dBuV | 2 | JCGM 106:2012, section 8
+    `,
   compute: (inputs) => {
     const lowerLimit = input(inputs, 'limitDbuv');
     const decision = decideConformity({
@@ -148,15 +133,11 @@ const PROBABILITY: SolutionPlan = {
   constants: [],
   steps: [
     DISTANCE,
-    step(
-      'p',
-      'p',
-      'probability that the true level is above the limit (normal distribution, from its table)',
-      '100 * normal(z)',
-      'percent',
-      1,
-      'JCGM 106:2012, section 7',
-    ),
+    ...stepRows`
+      p | p
+        | probability that the true level is above the limit (normal distribution, from its table)
+        | 100 * normal(z) | percent | 1 | JCGM 106:2012, section 7
+    `,
   ],
   compute: (inputs) => conformity(inputs, {}),
 };
@@ -173,15 +154,10 @@ const FEW_READINGS: SolutionPlan = {
   constants: [],
   steps: [
     DISTANCE,
-    step(
-      'p',
-      'p',
-      'probability that the true level is above the limit (Student’s t, from its table)',
-      '100 * student(z, n)',
-      'percent',
-      1,
-      'JCGM 106:2012, section 7, with JCGM 100:2008, G.3',
-    ),
+    ...stepRows`
+      p | p | probability that the true level is above the limit (Student’s t, from its table)
+        | 100 * student(z, n) | percent | 1 | JCGM 106:2012, section 7, with JCGM 100:2008, G.3
+    `,
   ],
   compute: (inputs) => conformity(inputs, { degreesOfFreedom: input(inputs, 'degreesOfFreedom') }),
 };
