@@ -63,12 +63,17 @@ export default defineConfig({
       ],
       markdown: { processedDirs: [root('docs')] },
       routeMiddleware: './src/routeData.ts',
-      components: { PageTitle: './src/components/PageTitle.astro' },
+      components: {
+        MarkdownContent: './src/components/MarkdownContent.astro',
+        PageTitle: './src/components/PageTitle.astro',
+        SocialIcons: './src/components/HeaderTools.astro',
+      },
       customCss: [
         'katex/dist/katex.min.css',
         './src/styles/theme.css',
         './src/styles/example.css',
         './src/styles/figure.css',
+        './src/styles/answer-first.css',
         './src/styles/home.css',
         './src/styles/print.css',
       ],

@@ -1,5 +1,7 @@
 // Keeps the pages for reading without a network, and says when a newer version of them is there.
-if ('serviceWorker' in navigator) {
+// Not where the reader has said no, and not unasked where data is to be saved.
+const chosen = localStorage.getItem('slantpath-keep');
+if ('serviceWorker' in navigator && chosen !== 'no' && (chosen || !navigator.connection?.saveData)) {
   addEventListener('load', async () => {
     const registration = await navigator.serviceWorker.register('/sw.js').catch(() => undefined);
     if (!registration) return;

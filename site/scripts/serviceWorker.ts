@@ -4,6 +4,7 @@ import { createHash } from 'node:crypto';
 import { readdir, readFile, writeFile } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import { brotliCompressSync, constants } from 'node:zlib';
 
 const dist = fileURLToPath(new URL('../dist/', import.meta.url));
 const template = fileURLToPath(new URL('../sw.template.js', import.meta.url));
@@ -12,6 +13,7 @@ const template = fileURLToPath(new URL('../sw.template.js', import.meta.url));
 const LEFT_OUT = [
   /^404\.html$/,
   /^sw\.js$/,
+  /^offline\.json$/,
   /^robots\.txt$/,
   /^sitemap/,
   /\.(woff|ttf|map)$/,
@@ -21,7 +23,15 @@ const LEFT_OUT = [
 const hashOf = (data: string | Uint8Array) =>
   createHash('sha256').update(data).digest('hex').slice(0, 12);
 
+/** Kept only where the reader asks for everything. */
+const ON_DEMAND = /^(api|validation)\/|^reference\/validation\/|^pagefind\/|overview.*\.(js|css)$/;
+/** Bytes on the way, as a server with brotli sends them. */
+const sent = (body: Uint8Array) =>
+  brotliCompressSync(body, { params: { [constants.BROTLI_PARAM_QUALITY]: 5 } }).length;
+
 const files: [string, string][] = [];
+const later: [string, string][] = [];
+const sizes = { core: 0, rest: 0 };
 let size = 0;
 for (const entry of await readdir(dist, { recursive: true, withFileTypes: true })) {
   if (!entry.isFile()) continue;
@@ -29,12 +39,22 @@ for (const entry of await readdir(dist, { recursive: true, withFileTypes: true }
   const path = relative(dist, file).split(sep).join('/');
   if (LEFT_OUT.some((pattern) => pattern.test(path))) continue;
   const body = await readFile(file);
-  files.push([`/${path}`, hashOf(body)]);
+  const rest = ON_DEMAND.test(path);
+  (rest ? later : files).push([`/${path}`, hashOf(body)]);
+  sizes[rest ? 'rest' : 'core'] += sent(body);
   size += body.length;
 }
 files.sort(([a], [b]) => (a < b ? -1 : 1));
+later.sort(([a], [b]) => (a < b ? -1 : 1));
 const list = JSON.stringify(Object.fromEntries(files));
+const rest = JSON.stringify(Object.fromEntries(later));
 const source = await readFile(template, 'utf8');
-const made = source.replace('__FILES__', list).replace('__VERSION__', hashOf(list));
+const made = source
+  .replace('__FILES__', list)
+  .replace('__REST__', rest)
+  .replaceAll('__VERSION__', hashOf(list + rest));
 await writeFile(join(dist, 'sw.js'), made);
-console.log(`offline: ${files.length} files, ${(size / 1024 / 1024).toFixed(1)} MB`);
+await writeFile(join(dist, 'offline.json'), JSON.stringify(sizes));
+console.log(
+  `offline: ${files.length} + ${later.length} files, ${(sizes.core / 1e6).toFixed(1)} + ${(sizes.rest / 1e6).toFixed(1)} MB sent, ${(size / 1024 / 1024).toFixed(1)} MB`,
+);

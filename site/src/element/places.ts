@@ -64,7 +64,7 @@ export function listenToPlaces(root: HTMLElement, changed: () => void): void {
 }
 
 /** Height of the ground from the climate grid, smoothed over a degree or so; 0 where that cannot be had. */
-async function groundHeightM(latitudeDeg: number, longitudeDeg: number): Promise<number> {
+export async function groundHeightM(latitudeDeg: number, longitudeDeg: number): Promise<number> {
   try {
     const { climateAt } = await import('slantpath/climate');
     const ground = climateAt({ latitudeDeg, longitudeDeg, heightM: 0 }).groundHeightM;

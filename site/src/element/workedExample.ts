@@ -18,7 +18,7 @@ import {
 } from '../lib/inputs/state.js';
 import { said, speak, words } from '../lib/language/language.js';
 import { languageFor } from '../lib/language/languages.js';
-import { renderView } from '../lib/render.js';
+import { renderRest, renderTop, renderView } from '../lib/render.js';
 import { controlOf, fillForm, readForm, showFitting } from './form.js';
 import { listenToPlaces, showPresets } from './places.js';
 import { type Copies, listenToShare } from './share.js';
@@ -81,6 +81,10 @@ export class WorkedExample extends HTMLElement {
     this.#due = location.search === '';
     this.#fromUrl();
     this.dataset['ready'] = '';
+    delete this.dataset['computing'];
+    // An address is kept even when the page is left at once after a change.
+    addEventListener('pagehide', () => this.#keepAddress());
+    this.#watchHand();
   }
 
   #fromUrl(): void {
@@ -143,10 +147,44 @@ export class WorkedExample extends HTMLElement {
     this.dispatchEvent(new Event('answer'));
     // Browsers refuse more than a few changes of the address in a second.
     clearTimeout(this.#later);
-    this.#later = window.setTimeout(
-      () => history.replaceState(history.state, '', this.#address() + location.hash),
-      300,
+    this.#later = window.setTimeout(() => this.#keepAddress(), 300);
+  }
+
+  #keepAddress(): void {
+    if (this.#example && !this.#due)
+      history.replaceState(history.state, '', this.#address() + location.hash);
+  }
+
+  /** The steps by hand further down follow the inputs while they are in sight. */
+  #watchHand(): void {
+    const home = document.querySelector<HTMLElement>(
+      `[data-hand="${CSS.escape(this.dataset['example'] ?? '')}"]`,
     );
+    if (!home) return;
+    let near = false;
+    const draw = async () => {
+      const example = this.#example;
+      if (!near || !example || !this.#values || this.#result === undefined) return;
+      const [values, result] = [this.#values, this.#result];
+      const [{ workedSolution }, { solutionsOf }, { renderHand, stepsOf }] = await Promise.all([
+        import('slantpath/teaching'),
+        import('../lib/working.js'),
+        import('../lib/hand.js'),
+      ]);
+      if (values !== this.#values) return;
+      home.innerHTML = renderHand([
+        ...stepsOf(solutionsOf(workedSolution, this.#working)),
+        ...(example.hand?.(values, result) ?? []),
+      ]);
+    };
+    this.addEventListener('answer', () => void draw());
+    new IntersectionObserver(
+      (entries) => {
+        near = entries.some((entry) => entry.isIntersecting);
+        if (near && !this.#due) void draw();
+      },
+      { rootMargin: '100%' },
+    ).observe(home);
   }
 
   #address(): string {
@@ -192,7 +230,10 @@ export class WorkedExample extends HTMLElement {
     const answer = this.querySelector<HTMLElement>('.ex-answer');
     if (!answer) return;
     const open = [...answer.querySelectorAll('details')].map((details) => details.open);
-    answer.innerHTML = renderView(words(), view);
+    const top = this.querySelector<HTMLElement>('.ex-top');
+    if (top) top.innerHTML = renderTop(words(), view);
+    answer.innerHTML = top ? renderRest(words(), view) : renderView(words(), view);
+    top?.removeAttribute('data-stale');
     answer.querySelectorAll('details').forEach((details, index) => {
       details.open = open[index] ?? false;
     });
@@ -242,7 +283,8 @@ export class WorkedExample extends HTMLElement {
       slot.textContent = message;
       slot.hidden = false;
     }
-    this.querySelector('.ex-answer')?.setAttribute('data-stale', '');
+    for (const part of this.querySelectorAll('.ex-answer, .ex-top'))
+      part.setAttribute('data-stale', '');
     const says = this.querySelector('.ex-says');
     if (says) says.textContent = words().stale;
     this.#say(message);

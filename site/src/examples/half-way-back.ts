@@ -35,6 +35,7 @@ function lobe(peakAt: number, half: number, topDbm: number, dropDb: number): Poi
 }
 
 export default defineExample({
+  usual: ['turnsOut', 'turnsBack', 'peakLevelDbm', 'referenceLevelDbm', 'levelStepDb'],
   inputs: {
     peakLevelDbm: number({ label: 'Highest level read', unit: 'dBm', value: -47, step: 1 }),
     referenceLevelDbm: number({
@@ -97,6 +98,8 @@ export default defineExample({
     const error = bracket.worstErrorTurns;
     return {
       says: says(bracket),
+      caution:
+        'Before you turn: are you and the tool tied on, are power lines out of reach? If this antenna transmits, it radiates while it is peaked: stay out of the beam and keep others out.',
       outputs: [
         { label: 'Turn back', value: bracket.moveBackTurns, unit: 'turns', main: true },
         {
@@ -138,7 +141,13 @@ export default defineExample({
         linePlot({
           title: 'The lobe over the turns of the adjuster, with the places that were read',
           x: { label: 'Turns from the start' },
-          y: { label: 'Level', unit: 'dBm', digits: 1 },
+          // Room over the peak, so that its name stands free of the curve.
+          y: {
+            label: 'Level',
+            unit: 'dBm',
+            digits: 1,
+            max: values.peakLevelDbm + 0.3 * Math.max(bracket.dropDb, 0.2),
+          },
           series: [
             {
               label: 'lobe through the readings',
@@ -166,6 +175,42 @@ export default defineExample({
   working: ({ turnsBack, backlashTurns }) => [
     { plan: 'bracketing', givens: { turnsBack, backlashTurns } },
   ],
+  hand: (
+    { turnsBack, backlashTurns, levelStepDb, outStop, farStop },
+    { dropDb, worstErrorTurns },
+  ) => {
+    // With both stops as the display changed the step drops out of the sum.
+    if (
+      worstErrorTurns === null ||
+      levelStepDb <= 0 ||
+      outStop !== 'anywhere' ||
+      farStop !== 'anywhere'
+    )
+      return [];
+    const half = (turnsBack - backlashTurns) / 2;
+    const [d, q] = [shown(dropDb, 1), shown(levelStepDb, 1)];
+    const ratio = Math.sqrt(dropDb / (dropDb - levelStepDb));
+    return [
+      {
+        says: 'the two equal readings may differ by one step of the display, q',
+        formula: 'r = \\sqrt{\\frac{d}{d - q}}',
+        put: `r = \\sqrt{\\frac{${d}}{${d} - ${q}}}`,
+        result: shown(ratio, 3),
+      },
+      {
+        says: 'the peak of the worst lobe that shows the same readings is off the middle by',
+        formula: 'e = h \\cdot \\frac{r - 1}{r + 1}',
+        put: `e = ${shown(half, 2)} \\cdot \\frac{${shown(ratio, 3)} - 1}{${shown(ratio, 3)} + 1}`,
+        result: turns(worstErrorTurns),
+      },
+      {
+        says: 'which costs, of the drop d',
+        formula: 'L = d \\cdot \\left(\\frac{e}{h}\\right)^{2}',
+        put: `L = ${d} \\cdot \\left(\\frac{${shown(worstErrorTurns, 2)}}{${shown(half, 2)}}\\right)^{2}`,
+        result: `${shown(dropDb * (worstErrorTurns / half) ** 2, 2)} dB`,
+      },
+    ];
+  },
   code: (values) =>
     `import { bracketPeak } from 'slantpath/peaking';
 

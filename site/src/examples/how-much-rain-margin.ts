@@ -84,6 +84,7 @@ function outages(depthDb: number, fades: readonly (readonly [string, Fade])[]): 
 }
 
 export default defineExample({
+  usual: ['station', 'orbitalLongitudeDeg', 'frequencyGHz', 'diameterM', 'exceededPercent'],
   inputs: {
     station: place(),
     orbitalLongitudeDeg: number({
@@ -296,7 +297,7 @@ export default defineExample({
           ),
         }),
       ],
-      tables: [climateTable(climate), outages(depthDb, result.fades)],
+      tables: [outages(depthDb, result.fades), climateTable(climate)],
       notes: [
         ...(Math.abs(climate.groundHeightM - climate.heightM) > 1500
           ? [

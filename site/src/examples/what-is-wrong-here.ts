@@ -9,10 +9,10 @@ import {
 import { halfPowerBeamwidth } from 'slantpath/antenna';
 import { englishWords } from 'slantpath/sheet';
 import { defineExample, literal, type Working } from '../lib/example.js';
-import { choice, optionalNumber, text, toggle } from '../lib/inputs/inputs.js';
+import { choice, optionalNumber, rows, toggle } from '../lib/inputs/inputs.js';
 import { shown } from '../lib/language/text.js';
 import { bars } from '../lib/pictures/bars.js';
-import { faultCases, readingsOf, tarnfell } from '../lib/tarnfellChain.js';
+import { faultCases, observationsOf, rowsOfLines, tarnfell } from '../lib/tarnfellChain.js';
 
 /** Prepared once; a ranking then takes a few milliseconds. */
 const rank = causeRanker({ installation: tarnfell });
@@ -106,6 +106,8 @@ const segments = {
   'lead of 16.4 E': 'lead of the unit for 16.4° E',
   'lead of 21.8 E': 'lead of the unit for 21.8° E',
 } as const;
+const named = (list: readonly { readonly name: string }[]): Readonly<Record<string, string>> =>
+  Object.fromEntries(list.map(({ name }) => [name, name]));
 const look = (label: string, value: Look = 'unknown') => choice({ label, options: LOOK, value });
 
 interface Checks {
@@ -157,14 +159,44 @@ const UNCHECKED = {
   cable: 'unknown',
 } as const;
 
+/** What can hurt while that is measured. */
+function cautionFor(kind: CauseMeasurement['kind'] | undefined): string | undefined {
+  switch (kind) {
+    case 'mast-lean':
+    case 'search':
+    case 'polarization-null':
+    case 'isolation':
+    case 'connector-check':
+      return 'This one is up at the antenna. Ladder held, a line on, no power line within reach, not in a thunderstorm; a transmitting terminal switched off by whoever may do it.';
+    case 'supply-voltage':
+      return 'Low voltage at the unit, mains behind its supply: open nothing that is fed by the mains. Foreign voltage can stand on screens in blocks with several risers.';
+    case 'sun-near':
+    case 'obstacle-seen':
+      return 'Never look along the antenna at the Sun: use the shadow of the feed on the reflector.';
+    default:
+      return undefined;
+  }
+}
+
 export default defineExample({
+  usual: ['readings', 'rain', 'leanDeg'],
   inputs: {
-    readings: text({
+    readings: rows({
       label: 'Readings',
-      hint: 'One on each line: carrier, place, level in dBµV, C/N in dB. Carriers 7.2 V to 21.8 H; places head, hall, attic. Write nothing or other in place of the ratio where the wanted service is not received.',
-      lines: 8,
-      value:
+      columns: {
+        carrier: { label: 'Carrier', options: named(tarnfell.carriers) },
+        testPoint: { label: 'Place', options: named(tarnfell.testPoints) },
+        levelDbuv: { label: 'Level', unit: 'dBµV', step: 0.1 },
+        ratio: { label: 'C/N / dB', text: true },
+        received: {
+          label: 'Received',
+          options: { wanted: 'wanted', nothing: 'nothing', other: 'another' },
+        },
+      },
+      add: { carrier: '16.4 H', testPoint: 'hall', levelDbuv: 55, ratio: '', received: 'wanted' },
+      value: rowsOfLines(
         '7.2 V hall 51.9 9.6\n16.4 V hall 55.7 10.7\n16.4 H hall 50.2 8.1\n21.8 H hall 53.4 8.4',
+      ),
     }),
     rain: look('It rains along the path', 'no'),
     leanDeg: optionalNumber({
@@ -220,13 +252,13 @@ export default defineExample({
       hint: 'The cases below are readings of one fault each.',
     }),
   },
-  fieldOf: (parameter) => (/^(line|observations)\b/.test(parameter) ? 'readings' : undefined),
+  fieldOf: (parameter) => (/^observations\b/.test(parameter) ? 'readings' : undefined),
   actions: faultCases.map(({ label, readings, rain }) => ({
     label,
-    change: () => ({ ...UNCHECKED, readings, rain }),
+    change: () => ({ ...UNCHECKED, readings: rowsOfLines(readings), rain }),
   })),
   compute: (values) => {
-    const observations = [...readingsOf(values.readings), ...checksOf(values)];
+    const observations = [...observationsOf(values.readings as never), ...checksOf(values)];
     return { observations, ...rank(observations) };
   },
   view: (result, { hide }) => {
@@ -268,7 +300,8 @@ export default defineExample({
             ? 'Cannot tell: no single cause explains these readings. Look for a slip in a reading, or for two faults.'
             : `Cannot tell yet: ${undecidedBetween.map((cause) => CAUSES[cause]).join(', or ')}.`;
     return {
-      says,
+      says: next ? `${says} Next: ${asked(next.measurement)}.` : says,
+      ...(next ? { caution: cautionFor(next.measurement.kind) } : {}),
       outputs: [
         { label: 'First', value: CAUSES[first?.cause ?? 'nothing'], main: true },
         {
@@ -311,9 +344,6 @@ export default defineExample({
           ]),
         },
         plan,
-      ],
-      notes: [
-        'Before anyone climbs: a ladder held, a line on, no power line within reach, and not in a thunderstorm. Never look along the antenna at the Sun; use its shadow.',
       ],
     };
   },

@@ -3,6 +3,7 @@
  * The same definition draws the page when the site is built and answers in the reader's browser.
  */
 
+import type { HandStep } from './hand.js';
 import type { Inputs, Values } from './inputs/inputs.js';
 
 /** One figure of the answer. */
@@ -46,6 +47,8 @@ export interface View {
   readonly tables?: readonly Table[];
   /** Cautions and remarks that depend on the result. */
   readonly notes?: readonly string[];
+  /** Where what the answer asks for can hurt: stands directly under the answer, before the hand moves. */
+  readonly caution?: string | undefined;
 }
 
 /** What to ask `workedSolution` of the library. */
@@ -87,6 +90,10 @@ export interface Example<I extends Inputs = Inputs, R = unknown> {
   readonly actions?: readonly Action<I>[];
   /** Sets of inputs to choose from. */
   readonly presets?: Presets<I>;
+  /** Names of the inputs that are shown at once; the others are folded away under "more". All by default. */
+  readonly usual?: readonly (keyof I & string)[];
+  /** Steps by hand that no plan of the library has; shown behind those of `working`. */
+  readonly hand?: (values: Values<I>, result: R) => readonly HandStep[];
   /** The field to blame for an error whose `parameter` is not a field's name. */
   readonly fieldOf?: (parameter: string) => string | undefined;
 }

@@ -114,7 +114,7 @@ export function renderRows(words: Words, name: string, input: AnyRows, line: str
     .map((cells, row) => {
       const made = columns.map(
         ([key, column], index) =>
-          `<td>${cell(words, name, row, key, column, cells[index] ?? '')}</td>`,
+          `<td data-head="${inWords(column.label)}${'unit' in column && column.unit ? ` / ${inWords(column.unit)}` : ''}">${cell(words, name, row, key, column, cells[index] ?? '')}</td>`,
       );
       return `<tr>${made.join('')}<td><button type="button" data-remove="${row}" aria-label="${words.removeRow} ${row + 1}">×</button></td></tr>`;
     })
@@ -214,17 +214,35 @@ export function renderForm(
   raw: Raw,
   actions: readonly { readonly label: string }[] = [],
   presets?: Presets<Inputs>,
+  usual?: readonly string[],
 ): string {
-  const fields = Object.entries(inputs).map(([name, input]) =>
-    renderInput(words, example, name, input, raw),
+  const draw = (list: readonly (readonly [string, Input])[]) =>
+    list.map(([name, input]) => renderInput(words, example, name, input, raw));
+  const all = Object.entries(inputs);
+  const folded = usual ? all.filter(([name]) => !usual.includes(name)) : [];
+  const fields = draw(
+    usual ? usual.flatMap((name) => all.filter(([other]) => other === name)) : all,
   );
+  if (folded.length > 0)
+    fields.push(
+      `<details class="ex-more"><summary>${words.moreInputs} <span>${folded
+        .slice(0, 3)
+        .map(([, { label }]) => inWords(label.toLowerCase()))
+        .join(
+          ', ',
+        )}${folded.length > 3 ? ' …' : ''}</span></summary><div>${draw(folded).join('')}</div></details>`,
+    );
   const buttons = actions.map(
     ({ label }, index) => `<button type="button" data-action="${index}">${inWords(label)}</button>`,
   );
   return (
     (presets ? presetField(example, presets) : '') +
     fields.join('') +
-    (buttons.length > 0 ? `<p class="ex-tools">${buttons.join('')}</p>` : '')
+    (buttons.length === 0
+      ? ''
+      : usual && buttons.length > 3
+        ? `<details class="ex-more"><summary>${words.prepared}</summary><div class="ex-tools">${buttons.join('')}</div></details>`
+        : `<p class="ex-tools">${buttons.join('')}</p>`)
   );
 }
 
@@ -254,6 +272,27 @@ function renderTable(table: Table): string {
 /** A drawing with its numbers folded below it. */
 export function renderFigure(words: Words, figure: Figure): string {
   return `<figure class="ex-figure">${figure.svg}<figcaption>${inWords(figure.title)}</figcaption><details><summary>${words.numbersInPicture}</summary>${renderTable(figure.table)}</details></figure>`;
+}
+
+/** What stands above everything in the wide pattern: the sentence, the caution, the figures set large. */
+export function renderTop(words: Words, view: View): string {
+  const main = view.outputs.filter((output) => output.main);
+  return `<p class="ex-says">${inWords(view.says)}</p>${view.caution ? `<p class="ex-caution"><b>${words.caution}.</b> ${inWords(view.caution)}</p>` : ''}${main.length > 1 ? `<dl class="ex-outputs ex-large">${main.map(renderOutput).join('')}</dl>` : ''}`;
+}
+
+/** What stands beside the inputs in the wide pattern: pictures first, then figures, then tables. */
+export function renderRest(words: Words, view: View): string {
+  const notes = (view.notes ?? [])
+    .map((note) => `<p class="ex-note">${inWords(note)}</p>`)
+    .join('');
+  const figures = (view.figures ?? []).map((figure) => renderFigure(words, figure)).join('');
+  const [first, ...others] = view.tables ?? [];
+  const fold = (table: Table) =>
+    `<details class="ex-fold"><summary>${inWords(table.caption)}</summary>${renderTable(table)}</details>`;
+  return `${figures}<dl class="ex-outputs ex-columns">${view.outputs
+    .filter((output, _, all) => !output.main || all.filter(({ main }) => main).length < 2)
+    .map(renderOutput)
+    .join('')}</dl>${notes}${first ? renderTable(first) : ''}${others.map(fold).join('')}`;
 }
 
 /** The whole answer. */

@@ -137,6 +137,61 @@ export const faultCases: readonly FaultCase[] = [
   },
 ];
 
+/** One row of readings. */
+export interface ReadingRow {
+  readonly carrier: string;
+  readonly testPoint: string;
+  readonly levelDbuv: number;
+  /** Ratio in dB as typed; empty where none was read. */
+  readonly ratio: string;
+  readonly received: string;
+}
+
+/** The rows of lines like `16.4 H hall 52.1 11.4`. */
+export function rowsOfLines(lines: string): readonly ReadingRow[] {
+  return lines.split('\n').map((line) => {
+    const [, carrier = '', testPoint = '', level = '', last = ''] =
+      /^(.+?)\s+(head|hall|attic)\s+(\S+)(?:\s+(\S+))?$/.exec(line.trim()) ?? [];
+    const received = last === 'nothing' || last === 'other' ? last : 'wanted';
+    return {
+      carrier,
+      testPoint,
+      levelDbuv: Number(level),
+      ratio: received === 'wanted' ? last : '',
+      received,
+    };
+  });
+}
+
+/** What rows of readings say. */
+export function observationsOf(rows: readonly ReadingRow[]): readonly CauseObservation[] {
+  return rows.flatMap(
+    ({ carrier: name, testPoint, levelDbuv, ratio, received }, index): CauseObservation[] => {
+      const place = { carrier: name, testPoint };
+      const read: CauseObservation[] = [{ kind: 'level', ...place, levelDbuv }];
+      if (received !== 'wanted')
+        return [
+          ...read,
+          { kind: 'reception', ...place, received: received as 'nothing' | 'other' },
+        ];
+      if (ratio.trim() === '') return read;
+      const carrierToNoiseDb = Number(ratio.replace(',', '.').replace('−', '-'));
+      if (!Number.isFinite(carrierToNoiseDb))
+        throw new DomainError({
+          code: 'malformed',
+          parameter: `readings[${index}].ratio`,
+          received: ratio,
+          allowed: 'a ratio in dB, or empty',
+        });
+      return [
+        ...read,
+        { kind: 'carrier-to-noise', ...place, carrierToNoiseDb },
+        { kind: 'reception', ...place, received: 'wanted' },
+      ];
+    },
+  );
+}
+
 /** Reads lines like `16.4 H hall 52.1 11.4`; `nothing` or `other` stands for a ratio where the service is not received. */
 export function readingsOf(typed: string): readonly CauseObservation[] {
   return typed

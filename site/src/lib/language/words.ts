@@ -37,6 +37,11 @@ export const en = {
   stale: 'No answer until the marked field is mended.',
   print: 'Print',
   startOver: 'Start over',
+  moreInputs: 'More',
+  prepared: 'Prepared cases for a class',
+  allFigures: 'All figures of the answer',
+  computing: 'Computing the answer to this link …',
+  caution: 'Caution',
   withoutScript: 'These are the figures for the values shown. To change them, allow JavaScript.',
 };
 

@@ -26,19 +26,42 @@ export interface Sky {
   readonly centreDeg?: number;
   /** Width of the view; by default 180, and the whole horizon where an object stands outside of it. */
   readonly widthDeg?: number;
+  /** Drawn at this size instead of the usual one. */
+  readonly size?: { readonly width: number; readonly height: number };
+  /** Named places along the arc. */
+  readonly ticks?: readonly (Direction & { readonly label: string })[];
   /** Highest elevation shown; follows from the objects by default. */
   readonly topDeg?: number;
 }
 
-const WIDTH = 440;
+const WIDTH_USUAL = 440;
+const WIDTH = WIDTH_USUAL;
 const EDGE = { left: 40, right: 18, top: 16, bottom: 48 };
+/** Sightings further apart than this say nothing about what lies between: the library's own default. */
+const WIDEST_GAP_DEG = 45;
 const NAMES = ['N', 'NE', 'E', 'SE', 'S', 'SW', 'W', 'NW'];
 
 /** Difference of two azimuths, from -180 to below 180. */
 const turn = (deg: number) => ((((deg + 180) % 360) + 360) % 360) - 180;
 
+/** Where on the picture that `sky` draws a direction lies, as shares of its width and height; and the way back. */
+export function skyPlaces(
+  of: Pick<Sky, 'centreDeg' | 'topDeg'> & {
+    readonly size: { readonly width: number; readonly height: number };
+  },
+) {
+  const { width, height } = of.size;
+  const x = linear(-90, 90, EDGE.left, width - EDGE.right);
+  const y = linear(0, of.topDeg ?? 90, height - EDGE.bottom, EDGE.top);
+  return (d: Direction): readonly [number, number] => [
+    x(turn(d.azimuthDeg - (of.centreDeg ?? 180))) / width,
+    y(d.elevationDeg) / height,
+  ];
+}
+
 /** Draws a part of the sky over the horizon. */
 export function sky(of: Sky): Figure {
+  const WIDTH = of.size?.width ?? WIDTH_USUAL;
   const centre = of.centreDeg ?? of.objects[0]?.azimuthDeg ?? 180;
   const everyObjectWithin = of.objects.every((o) => Math.abs(turn(o.azimuthDeg - centre)) <= 90);
   const width = of.widthDeg ?? (everyObjectWithin ? 180 : 360);
@@ -50,7 +73,7 @@ export function sky(of: Sky): Figure {
   // Room for several rows of labels where many objects stand.
   const headroom = of.objects.length > 4 ? 22 : 8;
   const top = of.topDeg ?? Math.min(90, Math.ceil((highest + headroom) / 10) * 10);
-  const height = 250;
+  const height = of.size?.height ?? 250;
   const low = height - EDGE.bottom;
   const x = linear(-width / 2, width / 2, EDGE.left, WIDTH - EDGE.right);
   const y = linear(0, top, low, EDGE.top, 5);
@@ -79,7 +102,7 @@ export function sky(of: Sky): Figure {
       }),
       label(left - 6, y(tick) + 4.5, `${tick}°`, 'end'),
     );
-  const step = width > 180 ? 45 : width > 120 ? 30 : 15;
+  const step = width > 180 ? 45 : width > 120 && WIDTH < 700 ? 30 : 15;
   for (let azimuth = 0; azimuth < 360; azimuth += step) {
     const offset = turn(azimuth - centre);
     if (Math.abs(offset) > width / 2) continue;
@@ -104,16 +127,38 @@ export function sky(of: Sky): Figure {
     const points = of.skyline
       .map((d) => ({ offset: turn(d.azimuthDeg - centre), d }))
       .sort((a, b) => a.offset - b.offset);
-    const path = through(points.map(({ d }) => place(d)));
-    const [first, last] = [points[0]?.offset ?? 0, points.at(-1)?.offset ?? 0];
-    drawn.push(
-      tag('path', {
-        class: 'ground',
-        d: `${path}L${x(last).toFixed(1)} ${low}L${x(first).toFixed(1)} ${low}Z`,
-      }),
-    );
+    // One piece for each run of sightings: where nothing was sighted over a wide gap, nothing is drawn.
+    const runs: (typeof points)[] = [];
+    for (const point of points) {
+      const before = runs.at(-1)?.at(-1);
+      if (before && point.offset - before.offset <= WIDEST_GAP_DEG) runs.at(-1)?.push(point);
+      else runs.push([point]);
+    }
+    for (const run of runs.filter(({ length }) => length > 1)) {
+      const path = through(run.map(({ d }) => place(d)));
+      const [first, last] = [run[0]?.offset ?? 0, run.at(-1)?.offset ?? 0];
+      drawn.push(
+        tag('path', {
+          class: 'ground',
+          d: `${path}L${x(last).toFixed(1)} ${low}L${x(first).toFixed(1)} ${low}Z`,
+        }),
+      );
+    }
   }
   if (of.arc) drawn.push(tag('path', { class: 'arc', d: line(of.arc) }));
+  for (const tick of of.ticks ?? []) {
+    const [px, py] = place(tick);
+    if (px < left + 12 || px > right - 12) continue;
+    drawn.push(
+      tag('circle', { class: 'tick-mark', cx: px, cy: py, r: 2.5 }),
+      label(
+        px + (px < (left + right) / 2 ? 5 : -5),
+        py + 18,
+        tick.label,
+        px < (left + right) / 2 ? 'start' : 'end',
+      ),
+    );
+  }
   inner.push(
     `<svg x="${left}" y="${EDGE.top}" width="${right - left}" height="${low - EDGE.top}" viewBox="${left} ${EDGE.top} ${right - left} ${low - EDGE.top}">${drawn.join('')}</svg>`,
     tag('path', {

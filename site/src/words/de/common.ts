@@ -42,6 +42,11 @@ const common: Common = {
     stale: 'Keine Antwort, bis das markierte Feld berichtigt ist.',
     print: 'Drucken',
     startOver: 'Von vorn',
+    moreInputs: 'Mehr',
+    prepared: 'Vorbereitete Fälle für den Unterricht',
+    allFigures: 'Alle Zahlen der Antwort',
+    computing: 'Die Antwort zu diesem Link wird berechnet …',
+    caution: 'Vorsicht',
     withoutScript:
       'Das sind die Werte für die gezeigten Eingaben. Zum Ändern bitte JavaScript erlauben.',
   },

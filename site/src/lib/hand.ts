@@ -1,0 +1,65 @@
+/** "By hand": the steps of an answer as a person writes them, with the reader's own numbers. */
+
+import type { WorkedSolution } from 'slantpath/teaching';
+import { said } from './language/language.js';
+import { escapeHtml, shown, withUnit } from './language/text.js';
+import { mathml } from './mathml.js';
+
+/** One line of the working. */
+export interface HandStep {
+  /** What is worked out, in words. */
+  readonly says: string;
+  /** The formula in letters, and with the numbers put in; TeX. */
+  readonly formula: string;
+  readonly put?: string;
+  /** The result as printed. */
+  readonly result: string;
+  /** Title of the worked solution it belongs to; the first steps of a long working are folded under it. */
+  readonly of?: string;
+}
+
+/** Solutions that many pages begin with: folded, since a reader of this page asks for something else. */
+const PREPARING = /stand|high|turned/;
+
+const UNITS: Readonly<Record<string, string>> = { deg: '°', percent: '%', dBuV: 'dBµV' };
+
+/** The steps of worked solutions of the library. */
+export const stepsOf = (solutions: readonly WorkedSolution[]): HandStep[] =>
+  solutions.flatMap((solution) =>
+    solution.kind === 'no-answer'
+      ? []
+      : solution.steps.map((step) => ({
+          says: step.meaning,
+          formula: step.formulaTex,
+          put: step.substitutedTex,
+          of: solution.title,
+          result: withUnit(shown(step.rounded, step.decimals), UNITS[step.unit] ?? step.unit),
+        })),
+  );
+
+/** The right side of `x = …`. */
+const rightOf = (tex: string) => tex.slice(tex.indexOf('=') + 1);
+
+/** HTML of the steps; a step that repeats an earlier one is left out. */
+export function renderHand(steps: readonly HandStep[]): string {
+  const seen = new Set<string>();
+  const lines = steps.filter(({ formula, put }) => {
+    const key = `${formula}${put ?? ''}`;
+    return seen.has(key) ? false : seen.add(key);
+  });
+  const line = ({ says, formula, put, result }: HandStep) =>
+    `<li><p>${escapeHtml(said(says))}</p><div class="hand-line" tabindex="0" role="group" aria-label="${escapeHtml(said(says))}"><span>${mathml(formula)}</span>${put ? `<span>${mathml(`=${rightOf(put)}`)}</span>` : ''}<span>= <b>${escapeHtml(result)}</b></span></div></li>`;
+  const titles = [...new Set(lines.map(({ of }) => of ?? ''))];
+  let count = 0;
+  return titles
+    .map((title) => {
+      const some = lines.filter(({ of }) => (of ?? '') === title);
+      const list = `<ol class="hand" start="${count + 1}">${some.map(line).join('')}</ol>`;
+      count += some.length;
+      const last = some.at(-1);
+      return titles.length > 1 && PREPARING.test(title)
+        ? `<details class="ex-fold"><summary>${escapeHtml(said(title))} <b>${escapeHtml(last?.result ?? '')}</b></summary>${list}</details>`
+        : list;
+    })
+    .join('');
+}
