@@ -77,7 +77,7 @@ self.addEventListener('fetch', (event) => {
         const folder = `${url.pathname}/index.html`;
         if (ALL[folder]) return Response.redirect(`${url.pathname}/${url.search}`);
         return new Response(
-          '<!doctype html><meta name="viewport" content="width=device-width"><title>Not kept</title><body style="font:1.1rem/1.5 sans-serif;margin:2rem"><h1>This page is not kept on this device</h1><p><a href="/">To the start</a>, <a href="/start/do-a-job/">to your job</a>. With signal, choose "Keep everything" in the header.',
+          '<!doctype html><meta name="viewport" content="width=device-width"><title>Not kept</title><body style="font:1.1rem/1.5 sans-serif;margin:2rem"><h1>This page is not kept on this device</h1><p><a href="/">To the start</a>. With signal, choose "Keep everything" in the header.',
           { status: 503, headers: { 'content-type': 'text/html; charset=utf-8' } },
         );
       }

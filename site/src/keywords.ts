@@ -7,8 +7,6 @@ const ALL = 'LNB LNBF dish sat antenna align alignment installer';
 
 export const KEYWORDS: Readonly<Record<string, string>> = {
   '': 'dish pointing calculator compass elevation scale inclinometer LNB skew twist',
-  'start/do-a-job':
-    'job sheet commissioning handover record checklist site survey report dish install',
   'examples/where-is-the-satellite':
     'dish pointing azimuth elevation look angles compass bearing inclinometer elevation scale offset dish tilt how to align',
   'examples/how-far-to-turn-the-feed':
@@ -54,7 +52,7 @@ export const wordsFor = (id: string): string =>
 
 /** Weight of a page in the search. */
 export const weightOf = (id: string): string =>
-  /^(\w\w\/)?examples\//.test(id) || id === 'start/do-a-job'
+  /^(\w\w\/)?examples\//.test(id)
     ? '5'
     : id.startsWith('api/')
       ? '0.3'

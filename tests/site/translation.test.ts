@@ -2,6 +2,7 @@
 
 import { describe, expect, test } from 'vitest';
 import type { Example } from '../../site/src/lib/example.js';
+import { renderHand, stepsOf } from '../../site/src/lib/hand.js';
 import type { Input, Inputs } from '../../site/src/lib/inputs/inputs.js';
 import { PRESETS } from '../../site/src/lib/inputs/places.js';
 import {
@@ -20,7 +21,7 @@ import {
 } from '../../site/src/lib/language/language.js';
 import { languageFor } from '../../site/src/lib/language/languages.js';
 import { compassWords, longitudeText, shown, withUnit } from '../../site/src/lib/language/text.js';
-import { renderForm, renderView } from '../../site/src/lib/render.js';
+import { renderForm, renderTop, renderView } from '../../site/src/lib/render.js';
 import { renderWorkings, solutionsOf } from '../../site/src/lib/working.js';
 import { DomainError } from '../../src/index.js';
 import { SOLUTION_PLANS, workedSolution } from '../../src/teaching/index.js';
@@ -99,9 +100,12 @@ function draw(example: Example<Inputs>, raw: Raw, language: Language): void {
   try {
     const values = readValues(example.inputs, raw);
     const result = example.compute(values);
-    renderView(language.words, example.view(result, values));
-    const workings = example.working?.(values, result) ?? [];
-    renderWorkings(language.words, solutionsOf(workedSolution, workings));
+    const view = example.view(result, values);
+    renderView(language.words, view);
+    renderTop(language.words, view);
+    const solutions = solutionsOf(workedSolution, example.working?.(values, result) ?? []);
+    renderWorkings(language.words, solutions);
+    renderHand([...stepsOf(solutions), ...(example.hand?.(values, result) ?? [])]);
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     said(error.message.replace(error.parameter, 'X'));
@@ -124,8 +128,8 @@ describe('translated examples', () => {
     inLanguage(
       language,
       () => {
-        const { inputs, actions, presets } = example;
-        renderForm(language.words, name, inputs, defaultsOf(inputs), actions, presets);
+        const { inputs, actions, presets, usual } = example;
+        renderForm(language.words, name, inputs, defaultsOf(inputs), actions, presets, usual);
         for (const raw of statesOf(example)) draw(example, raw, language);
       },
       missing,

@@ -2,8 +2,9 @@
 
 import type { WorkedSolution } from 'slantpath/teaching';
 import { said } from './language/language.js';
-import { escapeHtml, shown, withUnit } from './language/text.js';
+import { escapeHtml, shown } from './language/text.js';
 import { mathml } from './mathml.js';
+import { inUnit } from './working.js';
 
 /** One line of the working. */
 export interface HandStep {
@@ -21,8 +22,6 @@ export interface HandStep {
 /** Solutions that many pages begin with: folded, since a reader of this page asks for something else. */
 const PREPARING = /stand|high|turned/;
 
-const UNITS: Readonly<Record<string, string>> = { deg: '°', percent: '%', dBuV: 'dBµV' };
-
 /** The steps of worked solutions of the library. */
 export const stepsOf = (solutions: readonly WorkedSolution[]): HandStep[] =>
   solutions.flatMap((solution) =>
@@ -33,7 +32,7 @@ export const stepsOf = (solutions: readonly WorkedSolution[]): HandStep[] =>
           formula: step.formulaTex,
           put: step.substitutedTex,
           of: solution.title,
-          result: withUnit(shown(step.rounded, step.decimals), UNITS[step.unit] ?? step.unit),
+          result: inUnit(shown(step.rounded, step.decimals), step.unit),
         })),
   );
 

@@ -3,6 +3,7 @@
  * drawn by the browser itself: no second copy of a typesetting library has to be fetched for them.
  */
 
+import { localNumber } from './language/language.js';
 import { escapeHtml } from './language/text.js';
 
 const LETTERS: Readonly<Record<string, string>> = {
@@ -34,13 +35,15 @@ const SIGNS: Readonly<Record<string, string>> = {
 
 /** A number with at most five significant digits: what a reader types into a calculator. */
 const short = (digits: string) =>
-  digits.replace('.', '').replace(/^0+/, '').length > 6
-    ? String(Number(Number(digits).toPrecision(5)))
-    : digits;
+  localNumber(
+    digits.replace('.', '').replace(/^0+/, '').length > 6
+      ? String(Number(Number(digits).toPrecision(5)))
+      : digits,
+  );
 
 /** `<math>` for a formula; a sign that is not known is shown as it is written. */
 export function mathml(tex: string): string {
-  const tokens = tex.match(/\\[a-zA-Z]+|\\.|\d+(?:\.\d+)?|[^\s]/g) ?? [];
+  const tokens = tex.match(/\\[a-zA-Z]+|\\.|\d+(?:[.,]\d+)?|[^\s]/g) ?? [];
   let at = 0;
   const group = (): string => {
     if (tokens[at] !== '{') return atom();
@@ -73,7 +76,7 @@ export function mathml(tex: string): string {
       at++;
       return `<mrow>${inner}</mrow>`;
     }
-    if (/^\d/.test(token)) return `<mn>${short(token)}</mn>`;
+    if (/^\d/.test(token)) return `<mn>${short(token.replace(',', '.'))}</mn>`;
     if (/^[A-Za-z]$/.test(token)) return `<mi>${token}</mi>`;
     if (token[0] !== '\\') return `<mo>${escapeHtml(token === '-' ? '−' : token)}</mo>`;
     const name = token.slice(1);

@@ -227,7 +227,7 @@ export function renderForm(
     fields.push(
       `<details class="ex-more"><summary>${words.moreInputs} <span>${folded
         .slice(0, 3)
-        .map(([, { label }]) => inWords(label.toLowerCase()))
+        .map(([, { label }]) => inWords(label))
         .join(
           ', ',
         )}${folded.length > 3 ? ' …' : ''}</span></summary><div>${draw(folded).join('')}</div></details>`,

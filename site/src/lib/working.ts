@@ -14,7 +14,8 @@ const UNITS: Readonly<Record<string, string>> = {
   dBuV: 'dBµV',
   'degrees Celsius': '°C',
 };
-const inUnit = (text: string, unit: string) => withUnit(text, UNITS[unit] ?? unit);
+/** A printed figure with its unit. */
+export const inUnit = (text: string, unit: string) => withUnit(text, UNITS[unit] ?? unit);
 
 /** A formula in plain text with the signs of print: `·`, `−`, `√`. */
 export function printed(formula: string): string {

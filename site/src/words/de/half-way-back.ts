@@ -48,6 +48,15 @@ const pairs: Pairs = {
   'Move back on the sky': 'Weg zurück am Himmel',
   'Lost turns are counted in. Make the last approach from the same side every time.':
     'Verlorene Umdrehungen sind eingerechnet. Das letzte Stück jedes Mal von derselben Seite her drehen.',
+  'Before you turn: are you and the tool tied on, are power lines out of reach? If this antenna transmits, it radiates while it is peaked: stay out of the beam and keep others out.':
+    'Vor dem Drehen: Sind Mensch und Werkzeug gesichert, ist keine Stromleitung in Reichweite? Eine Sendeantenne strahlt, während sie eingestellt wird: aus dem Strahl bleiben und andere fernhalten.',
+
+  // By hand.
+  'the two equal readings may differ by one step of the display, q':
+    'die beiden gleichen Ablesungen können sich um einen Schritt q der Anzeige unterscheiden',
+  'the peak of the worst lobe that shows the same readings is off the middle by':
+    'bei der ungünstigsten Keule mit denselben Ablesungen liegt das Maximum neben der Mitte um',
+  'which costs, of the drop d': 'das kostet, vom Abfall d',
 
   // Picture.
   'The lobe over the turns of the adjuster, with the places that were read':

@@ -3,8 +3,13 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const inputs: Pairs = {
-  'One on each line: carrier, place, level in dBµV, C/N in dB. Carriers 7.2 V to 21.8 H; places head, hall, attic. Write nothing or other in place of the ratio where the wanted service is not received.':
-    'Je Zeile eine: Träger, Ort, Pegel in dBµV, C/N in dB. Träger 7.2 V bis 21.8 H (mit Punkt); Orte head (Kopfstelle), hall (Diele), attic (Dachboden). Wo der gewünschte Dienst nicht empfangen wird, statt des C/N nothing (nichts) oder other (anderer) schreiben.',
+  Readings: 'Ablesungen',
+  Level: 'Pegel',
+  'C/N / dB': 'C/N / dB',
+  Received: 'Empfangen',
+  wanted: 'gewünschter',
+  nothing: 'nichts',
+  another: 'anderer',
   'It rains along the path': 'Es regnet auf dem Weg',
   'Lean of the mast': 'Neigung des Masts',
   'Slot of the next four': 'Position der nächsten vier',
@@ -144,6 +149,11 @@ const answers: Pairs = {
     'Es fehlt nichts: die Ablesungen sind wie geplant.',
   'Cannot tell: no single cause explains these readings. Look for a slip in a reading, or for two faults.':
     'Unentschieden: keine einzelne Ursache erklärt diese Ablesungen. Einen Ablesefehler suchen, oder zwei Fehler.',
+  'Nothing is wrong: the readings are as planned. Next: {}.':
+    'Es fehlt nichts: die Ablesungen sind wie geplant. Als Nächstes: {}.',
+  'Cannot tell: no single cause explains these readings. Look for a slip in a reading, or for two faults. Next: {}.':
+    'Unentschieden: keine einzelne Ursache erklärt diese Ablesungen. Einen Ablesefehler suchen, oder zwei Fehler. Als Nächstes: {}.',
+  'Cannot tell yet: {}. Next: {}.': 'Noch unentschieden: {}. Als Nächstes: {}.',
   'Cannot tell yet: {}.': 'Noch unentschieden: {}.',
   'Cannot tell yet: {}, or {}.': 'Noch unentschieden: {}, oder {}.',
   '{}, or {}': '{}, oder {}',
@@ -174,9 +184,24 @@ const answers: Pairs = {
   'Read / dBµV': 'Gelesen / dBµV',
   'Planned / dBµV': 'Geplant / dBµV',
   'Difference / dB': 'Differenz / dB',
-  'Before anyone climbs: a ladder held, a line on, no power line within reach, and not in a thunderstorm. Never look along the antenna at the Sun; use its shadow.':
-    'Bevor jemand steigt: die Leiter gehalten, das Seil angelegt, keine Stromleitung in Reichweite, und nicht bei Gewitter. Nie entlang der Antenne in die Sonne blicken; ihren Schatten nehmen.',
+  'This one is up at the antenna. Ladder held, a line on, no power line within reach, not in a thunderstorm; a transmitting terminal switched off by whoever may do it.':
+    'Das geschieht oben an der Antenne: die Leiter gehalten, das Seil angelegt, keine Stromleitung in Reichweite, nicht bei Gewitter; eine Sendeanlage schaltet ab, wer das darf.',
+  'Low voltage at the unit, mains behind its supply: open nothing that is fed by the mains. Foreign voltage can stand on screens in blocks with several risers.':
+    'An der Außeneinheit steht Kleinspannung, hinter ihrer Speisung das Netz: nichts öffnen, was am Netz hängt. In Häusern mit mehreren Steigleitungen kann auf Schirmen fremde Spannung stehen.',
+  'Never look along the antenna at the Sun: use the shadow of the feed on the reflector.':
+    'Nie entlang der Antenne in die Sonne blicken: den Schatten des Feeds auf dem Reflektor nehmen.',
 };
+
+/** The first cause and the next measurement in one breath. */
+const likely: Pairs = Object.fromEntries(
+  Object.entries(sentences).flatMap(([english, german]) => [
+    [`Most likely ${english}. Next: {}.`, `Am wahrscheinlichsten: ${german}. Als Nächstes: {}.`],
+    [
+      `Most likely ${english} ({}). Next: {}.`,
+      `Am wahrscheinlichsten: ${german} ({}). Als Nächstes: {}.`,
+    ],
+  ]),
+);
 
 const errors: Pairs = {
   'like "16.4 H hall 52.1 11.4"': 'eine Zeile wie "16.4 H hall 52.1 11.4"',
@@ -184,6 +209,7 @@ const errors: Pairs = {
   'a ratio in dB, nothing or other at the end': 'am Ende ein C/N in dB, nothing oder other',
   'the name of one of the test points': 'der Name eines Orts',
   'the name of one of the carriers': 'der Name eines Trägers',
+  'a ratio in dB, or empty': 'ein C/N in dB, oder leer',
   'a list of 1 to 400 observations': 'eine Liste von 1 bis 400 Beobachtungen',
   'an array of {}': 'eine mit {}',
 };
@@ -196,6 +222,7 @@ const pairs: Pairs = {
   ...sentences,
   ...measurements,
   ...answers,
+  ...likely,
   ...errors,
 };
 export default pairs;
