@@ -44,6 +44,7 @@ const SAYS_SIMPLY = {
 } as const;
 
 export default defineExample({
+  usual: ['readings', 'instrumentStandardUncertainty', 'lowerLimit', 'upperLimit'],
   inputs: {
     readings: rows({
       label: 'Readings',

@@ -98,6 +98,8 @@ export default defineExample({
     ];
     const interval = ([from, to]: readonly [number, number]) => `${shown(from)}° to ${shown(to)}°`;
     return {
+      caution:
+        'On a mast or a roof, secure yourself and the tools first and keep clear of power lines. Nobody stands in front of a transmitting reflector while it is moved.',
       says:
         search.steps.length === 0
           ? 'The antenna stands within the wanted loss already.'

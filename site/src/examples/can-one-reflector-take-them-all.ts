@@ -48,6 +48,7 @@ const feedsOf = (kind: 'free' | 'rigid', placesMm: string, feedDiameterMm: numbe
       };
 
 export default defineExample({
+  usual: ['station', 'slots', 'diameterM', 'focalLengthM', 'offsetAngleDeg'],
   inputs: {
     station: place(),
     slots: rows({

@@ -51,6 +51,7 @@ function behind(diameterM: number, question: Question) {
 }
 
 export default defineExample({
+  usual: ['station', 'orbitalLongitudeDeg', 'diameterM', 'neighbours', 'frequencyGHz'],
   inputs: {
     station: place(),
     orbitalLongitudeDeg: slot(),

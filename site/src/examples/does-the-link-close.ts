@@ -46,6 +46,7 @@ function parted({ terms }: LinkBudget) {
 }
 
 export default defineExample({
+  usual: ['station', 'orbitalLongitudeDeg', 'frequencyGHz', 'eirpDbw', 'modeName', 'diameterM'],
   inputs: {
     station: place(),
     orbitalLongitudeDeg: slot(),

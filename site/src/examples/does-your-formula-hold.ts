@@ -207,6 +207,7 @@ function curves({ formula, verdict, region }: Tried): Figure[] {
 }
 
 export default defineExample({
+  usual: ['subject', 'formula'],
   inputs: {
     subject: choice({
       label: 'What the formula gives',

@@ -165,6 +165,9 @@ const curve = (peakTurns: number, widthTurns: number, from: number, to: number):
       })[0] ?? 0,
   }));
 
+const CAUTION =
+  'On a real mast, secure yourself and the tools first and keep clear of power lines. A transmitting antenna radiates while it is peaked: keep everyone out of the beam and let licensed staff do what is theirs.';
+
 export default defineExample({
   inputs: {
     bench: number({
@@ -301,6 +304,7 @@ export default defineExample({
     if (answer === null)
       return {
         says: `The level flickers about ${shown(levelsDbm[0] ?? 0, 1)} dBm at ${shown(placeTurns)} turns. Note it or turn on; show the lobe when you stand on the peak.`,
+        caution: CAUTION,
         outputs: given,
         figures: [bench],
         notes: notesOf,
@@ -322,6 +326,7 @@ export default defineExample({
       ]),
     };
     return {
+      caution: CAUTION,
       says:
         answer.lossHereDb > LOSS_SEEN_DB
           ? `You stand ${shown(Math.abs(placeTurns - answer.peakTurns))} turns from the peak: the lobe is under the noise there.`

@@ -81,6 +81,8 @@ export default defineExample({
         'By this estimate the limit is kept everywhere in front of the reflector; the feed itself is another matter.',
     }[safe.kind];
     return {
+      caution:
+        'This is arithmetic, not an assessment: the limits of local law bind, and a licensed practitioner judges the site. Switch off and lock the transmitter before work in front of the reflector; never look into a feed or enter the space before it while it can transmit.',
       says: says(),
       outputs: [
         {

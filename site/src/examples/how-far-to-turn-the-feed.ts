@@ -107,6 +107,8 @@ export default defineExample({
     const difference =
       ((((orbitalLongitudeDeg - station.longitudeDeg + 180) % 360) + 360) % 360) - 180;
     return {
+      caution:
+        'If this feed transmits, whoever may do it switches the transmitter off before a hand goes in front of the reflector.',
       says: says(skew, name),
       outputs: [
         {

@@ -58,6 +58,8 @@ export default defineExample({
       };
     const north = station.latitudeDeg >= 0;
     return {
+      caution:
+        'Before you climb: secure yourself and the tools, and keep clear of power lines. A motor can start by itself: take its supply off while hands are in the mount.',
       says: `Axis ${shown(mount.axisElevationDeg)}° above the horizontal towards true ${north ? 'north' : 'south'}, beam ${shown(mount.declinationDeg)}° below the plane across it; it then misses no slot by more than ${shown(mount.largestErrorDeg, 3)}°.`,
       outputs: [
         {

@@ -48,6 +48,7 @@ const skylineOf = (profile: ReturnType<typeof horizonProfile>) =>
   });
 
 export default defineExample({
+  usual: ['station', 'orbitalLongitudesDeg', 'bearings', 'sightings'],
   inputs: {
     station: place(),
     sightings: rows({
@@ -122,6 +123,8 @@ export default defineExample({
     const widest = result.arc.filter((part) => part.kind === 'clear');
     const clearDeg = widest.reduce((sum, part) => sum + part.longitudeSpanDeg, 0);
     return {
+      caution:
+        'Sight from safe ground where you can. On a roof or a mast secure yourself and the tools first, keep clear of power lines, and follow the local rules for work at height.',
       says: says(result.views),
       outputs: [
         {

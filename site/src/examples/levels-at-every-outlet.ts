@@ -91,6 +91,7 @@ function drawn(
 }
 
 export default defineExample({
+  usual: ['parts', 'levelDbuv', 'band'],
   inputs: {
     parts: text({
       label: 'Parts',

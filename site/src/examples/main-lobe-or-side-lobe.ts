@@ -13,6 +13,7 @@ const percent = (probability: number): string =>
   probability < 0.0005 ? '< 0.1' : shown(100 * probability, 1);
 
 export default defineExample({
+  usual: ['diameterM', 'frequencyGHz', 'beamwidthDeg', 'beamwidthStandardUncertaintyDeg'],
   inputs: {
     diameterM: number({
       label: 'Diameter',
@@ -108,6 +109,8 @@ export default defineExample({
     const move = `${shown(test.decidingMoveDeg)}°`;
     const rise = `${shown(test.changeIfSideLobeDb, 0)} dB`;
     return {
+      caution:
+        'Before you turn: secure yourself and the tools, and keep clear of power lines. Side lobes radiate, too: in front of a transmitting reflector keep the safe distance in every direction.',
       says: {
         'main-lobe': 'This is the main lobe.',
         'side-lobe': `This is a side lobe. Turn ${move} to either side: on one side the level rises by about ${rise}.`,

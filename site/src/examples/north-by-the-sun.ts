@@ -65,6 +65,8 @@ export default defineExample({
     const first = instants[0];
     const bearing = `${shown(look.azimuthDeg, 1)}°`;
     return {
+      caution:
+        'Never look at the Sun, not even through sunglasses, smoked glass or a phone held close: it burns the eye before it hurts. Watch the shadow on the ground only. On a roof or a mast secure yourself first, and keep clear of power lines.',
       says: says(first, bearing),
       outputs: [
         {

@@ -18,6 +18,7 @@ function says(outages: SunOutages, name: string, year: number): string {
 }
 
 export default defineExample({
+  usual: ['station', 'orbitalLongitudeDeg', 'year', 'diameterM', 'frequencyGHz'],
   inputs: {
     station: place(),
     orbitalLongitudeDeg: number({

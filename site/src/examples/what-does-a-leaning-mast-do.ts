@@ -12,6 +12,7 @@ const sine = (deg: number) => Math.sin((deg * Math.PI) / 180);
 const cosine = (deg: number) => Math.cos((deg * Math.PI) / 180);
 
 export default defineExample({
+  usual: ['station', 'orbitalLongitudeDeg', 'leanDeg', 'leanAzimuthDeg'],
   inputs: {
     station: place(),
     orbitalLongitudeDeg: number({
@@ -92,6 +93,8 @@ export default defineExample({
     const { error, circle, azimuthDeg, elevationDeg } = result;
     const turn = leanAzimuthDeg - azimuthDeg;
     return {
+      caution:
+        'Before a mast is set upright: tie yourself and the antenna, let nobody stand below, and keep a falling mast’s length away from power lines.',
       says: `Set by its scales, the beam points ${shown(error.offsetDeg)}° beside ${longitudeText(orbitalLongitudeDeg)}; once it is peaked, the antenna is still rolled by ${shown(error.skewErrorDeg)}°.`,
       outputs: [
         { label: 'Beam beside the slot', value: error.offsetDeg, unit: '°', main: true },

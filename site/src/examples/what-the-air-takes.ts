@@ -90,6 +90,7 @@ const elevationLines = (samples: readonly Sample[]) =>
   ].filter(({ points }) => points.length > 1);
 
 export default defineExample({
+  usual: ['frequencyGHz', 'elevationDeg', 'heightM', 'waterVapourDensityGPerM3'],
   inputs: {
     frequencyGHz: number({
       label: 'Frequency',

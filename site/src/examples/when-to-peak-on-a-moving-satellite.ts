@@ -14,6 +14,7 @@ function around(values: readonly number[]): { readonly min?: number; readonly ma
 }
 
 export default defineExample({
+  usual: ['station', 'orbitalLongitudeDeg', 'inclinationDeg', 'beamwidthDeg'],
   inputs: {
     station: place(),
     orbitalLongitudeDeg: number({

@@ -17,6 +17,7 @@ const READ = [
 ] as const;
 
 export default defineExample({
+  usual: ['firstDeg', 'secondDeg', 'samples'],
   inputs: {
     firstDeg: number({
       label: 'Rotation at the first place',
@@ -85,6 +86,8 @@ export default defineExample({
     return row ? `samples[${row[2]}].${row[1]}` : undefined;
   },
   view: ({ bracket, fit, curve }, { samples, firstDeg, secondDeg }) => ({
+    caution:
+      'A feed that transmits in the wrong polarization disturbs others. Set it with the operator’s access centre on the line, and do not switch the transmitter on before.',
     says:
       bracket.kind === 'blind'
         ? 'Blind: with so coarse a display the null may lie outside the two places.'

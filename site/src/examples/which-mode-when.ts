@@ -31,6 +31,7 @@ const modesOf = (set: keyof typeof SETS) =>
       : [...dvbModes('DVB-S2'), ...dvbModes('DVB-S2X')];
 
 export default defineExample({
+  usual: ['station', 'orbitalLongitudeDeg', 'frequencyGHz', 'eirpDbw', 'modes', 'diameterM'],
   inputs: {
     station: place(),
     orbitalLongitudeDeg: slot(),

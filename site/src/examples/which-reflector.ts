@@ -43,6 +43,14 @@ function regions(tried: readonly { readonly diameterM: number; readonly meets: b
 }
 
 export default defineExample({
+  usual: [
+    'station',
+    'orbitalLongitudeDeg',
+    'frequencyGHz',
+    'eirpDbw',
+    'modeName',
+    'exceededPercent',
+  ],
   inputs: {
     station: place(),
     orbitalLongitudeDeg: slot(),

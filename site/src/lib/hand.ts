@@ -1,7 +1,7 @@
 /** "By hand": the steps of an answer as a person writes them, with the reader's own numbers. */
 
 import type { WorkedSolution } from 'slantpath/teaching';
-import { said } from './language/language.js';
+import { said, words } from './language/language.js';
 import { escapeHtml, shown } from './language/text.js';
 import { mathml } from './mathml.js';
 import { inUnit } from './working.js';
@@ -41,6 +41,7 @@ const rightOf = (tex: string) => tex.slice(tex.indexOf('=') + 1);
 
 /** HTML of the steps; a step that repeats an earlier one is left out. */
 export function renderHand(steps: readonly HandStep[]): string {
+  if (steps.length === 0) return `<p>${words().noSteps}</p>`;
   const seen = new Set<string>();
   const lines = steps.filter(({ formula, put }) => {
     const key = `${formula}${put ?? ''}`;
@@ -51,12 +52,14 @@ export function renderHand(steps: readonly HandStep[]): string {
   const titles = [...new Set(lines.map(({ of }) => of ?? ''))];
   let count = 0;
   return titles
-    .map((title) => {
+    .map((title, at) => {
       const some = lines.filter(({ of }) => (of ?? '') === title);
       const list = `<ol class="hand" start="${count + 1}">${some.map(line).join('')}</ol>`;
       count += some.length;
       const last = some.at(-1);
-      return titles.length > 1 && PREPARING.test(title)
+      const preparing =
+        PREPARING.test(title) && titles.slice(at + 1).some((later) => !PREPARING.test(later));
+      return preparing
         ? `<details class="ex-fold"><summary>${escapeHtml(said(title))} <b>${escapeHtml(last?.result ?? '')}</b></summary>${list}</details>`
         : list;
     })

@@ -274,10 +274,13 @@ export function renderFigure(words: Words, figure: Figure): string {
   return `<figure class="ex-figure">${figure.svg}<figcaption>${inWords(figure.title)}</figcaption><details><summary>${words.numbersInPicture}</summary>${renderTable(figure.table)}</details></figure>`;
 }
 
+const cautionOf = (words: Words, { caution }: View) =>
+  caution ? `<p class="ex-caution"><b>${words.caution}.</b> ${inWords(caution)}</p>` : '';
+
 /** What stands above everything in the wide pattern: the sentence, the caution, the figures set large. */
 export function renderTop(words: Words, view: View): string {
   const main = view.outputs.filter((output) => output.main);
-  return `<p class="ex-says">${inWords(view.says)}</p>${view.caution ? `<p class="ex-caution"><b>${words.caution}.</b> ${inWords(view.caution)}</p>` : ''}${main.length > 1 ? `<dl class="ex-outputs ex-large">${main.map(renderOutput).join('')}</dl>` : ''}`;
+  return `<p class="ex-says">${inWords(view.says)}</p>${cautionOf(words, view)}${main.length > 1 ? `<dl class="ex-outputs ex-large">${main.map(renderOutput).join('')}</dl>` : ''}`;
 }
 
 /** What stands beside the inputs in the wide pattern: pictures first, then figures, then tables. */
@@ -300,5 +303,5 @@ export function renderView(words: Words, view: View): string {
   const notes = (view.notes ?? [])
     .map((note) => `<p class="ex-note">${inWords(note)}</p>`)
     .join('');
-  return `<p class="ex-says">${inWords(view.says)}</p><dl class="ex-outputs">${view.outputs.map(renderOutput).join('')}</dl>${notes}${(view.tables ?? []).map(renderTable).join('')}${(view.figures ?? []).map((figure) => renderFigure(words, figure)).join('')}`;
+  return `<p class="ex-says">${inWords(view.says)}</p>${cautionOf(words, view)}<dl class="ex-outputs">${view.outputs.map(renderOutput).join('')}</dl>${notes}${(view.tables ?? []).map(renderTable).join('')}${(view.figures ?? []).map((figure) => renderFigure(words, figure)).join('')}`;
 }

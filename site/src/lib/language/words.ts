@@ -28,6 +28,7 @@ export const en = {
   numbersInPicture: 'Numbers in this picture',
   working: 'The working, line by line',
   noAnswer: 'There is no answer',
+  noSteps: 'For these values there are no steps by hand.',
   copyLink: 'Copy link',
   copyCode: 'Copy code',
   copyJson: 'Copy JSON',

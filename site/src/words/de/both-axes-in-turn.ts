@@ -3,6 +3,8 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'On a mast or a roof, secure yourself and the tools first and keep clear of power lines. Nobody stands in front of a transmitting reflector while it is moved.':
+    'Auf einem Mast oder einem Dach zuerst sich selbst und das Werkzeug sichern und von Stromleitungen Abstand halten. Niemand steht vor einem sendenden Reflektor, während er bewegt wird.',
   // Inputs.
   'Azimuth on the sky': 'Azimut am Himmel',
   'Azimuth times the cosine of the elevation; at least seven readings.':

@@ -33,6 +33,7 @@ const common: Common = {
     numbersInPicture: 'Zahlen in diesem Bild',
     working: 'Der Rechenweg, Zeile für Zeile',
     noAnswer: 'Es gibt keine Antwort',
+    noSteps: 'Zu diesen Werten gibt es keine Schritte von Hand.',
     copyLink: 'Link kopieren',
     copyCode: 'Code kopieren',
     copyJson: 'JSON kopieren',

@@ -3,6 +3,8 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'On a real mast, secure yourself and the tools first and keep clear of power lines. A transmitting antenna radiates while it is peaked: keep everyone out of the beam and let licensed staff do what is theirs.':
+    'An einem wirklichen Mast zuerst sich selbst und das Werkzeug sichern und Abstand zu Stromleitungen halten. Eine Sendeantenne strahlt, während sie eingestellt wird: niemanden in den Strahl lassen, und was Befugten vorbehalten ist, den Befugten überlassen.',
   // Inputs.
   Bench: 'Übungsstand',
   'Each number hides another peak.': 'Jede Nummer verbirgt ein anderes Maximum.',

@@ -3,6 +3,8 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'This is arithmetic, not an assessment: the limits of local law bind, and a licensed practitioner judges the site. Switch off and lock the transmitter before work in front of the reflector; never look into a feed or enter the space before it while it can transmit.':
+    'Das ist Rechnung, keine Beurteilung: es gelten die Grenzwerte des örtlichen Rechts, und eine befugte Fachperson beurteilt den Ort. Vor Arbeiten vor dem Reflektor den Sender abschalten und gegen Wiedereinschalten sichern; nie in ein Feed blicken und nie davor treten, solange es senden kann.',
   // Inputs.
   'Transmit frequency': 'Sendefrequenz',
   'Mean power at the antenna': 'Mittlere Leistung an der Antenne',

@@ -3,6 +3,8 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'If this feed transmits, whoever may do it switches the transmitter off before a hand goes in front of the reflector.':
+    'Sendet dieses Feed, so schaltet den Sender ab, wer das darf, bevor eine Hand vor den Reflektor kommt.',
   Polarization: 'Polarisation',
   Linear: 'Linear',
   Circular: 'Zirkular',

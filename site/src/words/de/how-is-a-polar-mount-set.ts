@@ -3,6 +3,8 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'Before you climb: secure yourself and the tools, and keep clear of power lines. A motor can start by itself: take its supply off while hands are in the mount.':
+    'Vor dem Aufstieg sich selbst und das Werkzeug sichern und von Stromleitungen Abstand halten. Ein Motor kann von selbst anlaufen: seine Speisung abnehmen, solange Hände in der Halterung sind.',
   'Lowest elevation to reach': 'Niedrigste verlangte Elevation',
   'Setting of the axis': 'Einstellung der Achse',
   'Smallest largest error': 'Kleinster größter Fehler',

@@ -3,6 +3,8 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'Sight from safe ground where you can. On a roof or a mast secure yourself and the tools first, keep clear of power lines, and follow the local rules for work at height.':
+    'Wo es geht, von sicherem Boden aus messen. Auf einem Dach oder Mast zuerst sich selbst und das Werkzeug sichern, von Stromleitungen fernbleiben und die örtlichen Vorschriften für Arbeiten in der Höhe befolgen.',
   // Inputs.
   'Sightings of the skyline': 'Messpunkte der Horizontlinie',
   'One at each corner of the skyline; between two of them it is a straight edge.':

@@ -3,6 +3,8 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'Before you turn: secure yourself and the tools, and keep clear of power lines. Side lobes radiate, too: in front of a transmitting reflector keep the safe distance in every direction.':
+    'Vor dem Drehen sich selbst und das Werkzeug sichern und von Stromleitungen Abstand halten. Auch Nebenkeulen strahlen: vor einem sendenden Reflektor in jeder Richtung den sicheren Abstand einhalten.',
   // Inputs.
   Diameter: 'Durchmesser',
   'Across the axis that was turned.': 'Quer zu der Achse, um die gedreht wurde.',

@@ -3,6 +3,8 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'Never look at the Sun, not even through sunglasses, smoked glass or a phone held close: it burns the eye before it hurts. Watch the shadow on the ground only. On a roof or a mast secure yourself first, and keep clear of power lines.':
+    'Nie in die Sonne blicken, auch nicht durch Sonnenbrille, rußgeschwärztes Glas oder ein nahe gehaltenes Telefon: sie verbrennt das Auge, bevor es weh tut. Nur den Schatten am Boden beobachten. Auf einem Dach oder Mast zuerst sich selbst sichern und von Stromleitungen fernbleiben.',
   // Inputs.
   'Date at the station': 'Datum am Standort',
   'Year-month-day.': 'Jahr-Monat-Tag.',

@@ -3,6 +3,8 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'Before a mast is set upright: tie yourself and the antenna, let nobody stand below, and keep a falling mast’s length away from power lines.':
+    'Bevor ein Mast aufgerichtet wird: sich selbst und die Antenne sichern, niemanden darunter stehen lassen und von Stromleitungen weiter entfernt bleiben, als der Mast fallen kann.',
   // Inputs.
   'Lean of the mast': 'Neigung des Mastes',
   '1° is 17 mm for each metre of a plumb line.': '1° sind 17 mm auf jeden Meter Lotschnur.',

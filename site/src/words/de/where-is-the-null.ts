@@ -3,6 +3,8 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'A feed that transmits in the wrong polarization disturbs others. Set it with the operator’s access centre on the line, and do not switch the transmitter on before.':
+    'Ein Feed, das in der falschen Polarisation sendet, stört andere. Nur mit der Betriebszentrale des Satellitenbetreibers am Telefon einstellen und den Sender nicht vorher einschalten.',
   // Inputs.
   'Rotation at the first place': 'Drehung an der ersten Stelle',
   'Clockwise positive, seen from behind the antenna.':
