@@ -1,20 +1,12 @@
 /** Which mode a Ka-band link of a Tarnfell hut can use for how much of the year. */
 
+import { attenuationAt, climateAt } from 'slantpath/climate';
 import { adaptiveModes, dvbMode, dvbModes, outages, totalFade } from 'slantpath/link';
 
-const path = {
-  latitudeDeg: 46.4,
-  heightM: 1900,
-  rainHeightKm: 2.9,
-  rainRate001MmPerH: 35,
-  frequencyGHz: 19.7,
-  elevationDeg: 36.2,
-  tiltDeg: 45,
-  diameterM: 0.9,
-  wetRefractivityNUnits: 45,
-  gasDb: 0.26,
-  cloudDb: 0.34,
-};
+const hut = { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 };
+const climate = climateAt(hut);
+const path = { frequencyGHz: 19.7, elevationDeg: 36.24, tiltDeg: 45, diameterM: 0.9 };
+const { gasDb, cloudDb } = attenuationAt(climate, { ...path, exceededPercent: 5 });
 const link = {
   carrier: {
     symbolRateMBd: 30,
@@ -25,11 +17,20 @@ const link = {
     eirpDbw: 50,
     frequencyGHz: 19.7,
     slantRangeKm: 38069.9,
-    clearAttenuationDb: 0.26,
+    clearAttenuationDb: gasDb,
   },
   receiver: { diameterM: 0.9, noiseFigureDb: 1.3, pointingOffsetDeg: 0.05 },
 };
-const fade = totalFade(path);
+const fade = totalFade({
+  ...path,
+  latitudeDeg: hut.latitudeDeg,
+  heightM: hut.heightM,
+  rainHeightKm: climate.rainHeightKm,
+  rainRate001MmPerH: climate.rainRate001MmPerH,
+  wetRefractivityNUnits: climate.wetRefractivityNUnits,
+  gasDb,
+  cloudDb,
+});
 const year = adaptiveModes({ link, fade, modes: dvbModes('DVB-S2'), switchingMarginDb: 0.5 });
 
 for (const { mode, bitRateMbps, sharePercent } of year.modes)
@@ -45,7 +46,7 @@ const slowest = fade(Math.max(0.001, year.outagePercent));
 const out = outages({
   exceededPercent: Math.max(0.001, year.outagePercent),
   frequencyGHz: 19.7,
-  elevationDeg: 36.2,
+  elevationDeg: path.elevationDeg,
   attenuationDb: slowest.attenuationDb,
 });
 console.log(

@@ -1,26 +1,27 @@
 /** The smallest reflector that keeps a hut at Tarnfell on the air for all but 0.05 % of the year. */
 
+import { attenuationAt, climateAt } from 'slantpath/climate';
 import { availabilityForMargin, dvbMode, smallestReflector, totalFade } from 'slantpath/link';
 import { lookAngles } from 'slantpath/pointing';
 
 const hut = { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 };
 const { elevationDeg, slantRangeKm } = lookAngles(hut, 16.4);
+const climate = climateAt(hut);
+const path = { frequencyGHz: 19.7, elevationDeg, tiltDeg: 45, diameterM: 1 };
+const { gasDb, cloudDb } = attenuationAt(climate, { ...path, exceededPercent: 5 });
 const fade = totalFade({
+  ...path,
   latitudeDeg: hut.latitudeDeg,
-  heightM: 1900,
-  rainHeightKm: 2.9,
-  rainRate001MmPerH: 35,
-  frequencyGHz: 19.7,
-  elevationDeg,
-  tiltDeg: 45,
-  diameterM: 1,
-  wetRefractivityNUnits: 45,
-  gasDb: 0.26,
-  cloudDb: 0.34,
+  heightM: hut.heightM,
+  rainHeightKm: climate.rainHeightKm,
+  rainRate001MmPerH: climate.rainRate001MmPerH,
+  wetRefractivityNUnits: climate.wetRefractivityNUnits,
+  gasDb,
+  cloudDb,
 });
 const link = {
   carrier: { symbolRateMBd: 30, mode: dvbMode('DVB-S2', '8PSK 3/4'), implementationLossDb: 0.8 },
-  downlink: { eirpDbw: 50, frequencyGHz: 19.7, slantRangeKm, clearAttenuationDb: 0.26 },
+  downlink: { eirpDbw: 50, frequencyGHz: 19.7, slantRangeKm, clearAttenuationDb: gasDb },
   receiver: { diameterM: 1, noiseFigureDb: 1.3, pointingOffsetDeg: 0.1 },
 };
 

@@ -29,11 +29,18 @@ export async function axe(page: Page): Promise<string[]> {
   );
 }
 
+/** Opens what is folded among the inputs of an example. */
+export const openFolds = (example: Locator): Promise<void> =>
+  example.locator('.ex-more').evaluateAll((folds) => {
+    for (const fold of folds) (fold as HTMLDetailsElement).open = true;
+  });
+
 /** Opens the page of a worked example and waits until it answers. */
 export async function openExample(page: Page, name: string, query = ''): Promise<Locator> {
   await page.goto(`/examples/${name}/${query}`);
   const example = page.getByTestId(name);
   await expect(example).toHaveAttribute('data-ready');
+  await openFolds(example);
   return example;
 }
 

@@ -72,7 +72,7 @@ customElements.define(
         kept === 'none'
           ? 'Without signal these pages would not open.'
           : kept === 'core'
-            ? 'The examples, the job page, reference and towns open without signal. Not kept: API, validation.'
+            ? 'The examples, reference and towns open without signal. Not kept: API, validation.'
             : 'Every page opens without signal.',
       );
       if (sizes) {
@@ -92,7 +92,7 @@ customElements.define(
         for (const one of await navigator.serviceWorker.getRegistrations()) await one.unregister();
         for (const name of await caches.keys())
           if (name.startsWith('slantpath-')) await caches.delete(name);
-        say('Removed. Jobs you have kept are still there.');
+        say('Removed.');
       } else {
         localStorage.setItem('slantpath-keep', what);
         say('Fetching …');

@@ -71,9 +71,10 @@ export default defineExample({
       value: 'quiet',
     }),
   },
-  compute: ({ year, ...reception }) => {
+  compute: ({ year, thresholdLossDb, ...reception }) => {
     const outages = sunOutages({
       ...reception,
+      thresholdLossDb,
       from: `${year}-01-01`,
       to: `${year}-12-31T23:59:59Z`,
     });

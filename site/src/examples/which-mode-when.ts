@@ -4,11 +4,15 @@ import { adaptiveModes, dvbModes, outages, totalFade } from 'slantpath/link';
 import { defineExample, literal } from '../lib/example.js';
 import { choice, number, place } from '../lib/inputs/inputs.js';
 import {
+  airCode,
+  airInputs,
+  airOf,
+  airOutputs,
   diameter,
+  fadeWorking,
   frequency,
   linkOf,
   loss,
-  rainInputs,
   sight,
   slot,
   symbolRate,
@@ -62,40 +66,26 @@ export default defineExample({
       min: 0,
       max: 1,
     }),
-    ...rainInputs,
-    gasDb: loss('Gas at 5 % of the time', 0.26),
-    cloudDb: loss('Cloud at 5 % of the time', 0.34),
-    wetRefractivityNUnits: number({
-      label: 'Wet refractivity',
-      unit: 'N-units',
-      value: 45,
-      step: 5,
-      min: 0,
-      max: 150,
-    }),
+    ...airInputs,
   },
   compute: ({ station, orbitalLongitudeDeg, modes, switchingMarginDb, ...fields }) => {
     const { elevationDeg, slantRangeKm, hidden } = sight(station, orbitalLongitudeDeg);
-    const link = linkOf({
-      ...fields,
-      modeName: 'QPSK 1/4',
-      slantRangeKm,
-      clearAttenuationDb: fields.gasDb,
-    });
     const raised = Math.max(5, elevationDeg);
-    const fade = totalFade({
-      latitudeDeg: station.latitudeDeg,
-      heightM: station.heightM,
-      rainHeightKm: fields.rainHeightKm,
-      rainRate001MmPerH: fields.rainRate001MmPerH,
+    const path = {
       frequencyGHz: fields.frequencyGHz,
       elevationDeg: raised,
       tiltDeg: 45,
       diameterM: fields.diameterM,
-      wetRefractivityNUnits: fields.wetRefractivityNUnits,
-      gasDb: fields.gasDb,
-      cloudDb: fields.cloudDb,
+    };
+    const air = airOf(station, path, fields);
+    const link = linkOf({
+      ...fields,
+      modeName: 'QPSK 1/4',
+      slantRangeKm,
+      clearAttenuationDb: air.gasDb,
     });
+    const { latitudeDeg, heightM } = station;
+    const fade = totalFade({ ...path, ...air, latitudeDeg, heightM });
     const year = adaptiveModes({ link, fade, modes: modesOf(modes), switchingMarginDb });
     const out =
       year.outagePercent >= 0.001 && year.outagePercent <= 50
@@ -106,9 +96,9 @@ export default defineExample({
             attenuationDb: Math.max(0.01, fade(year.outagePercent).attenuationDb),
           })
         : null;
-    return { hidden, elevationDeg, year, out };
+    return { hidden, elevationDeg, path, air, year, out };
   },
-  view: ({ hidden, elevationDeg, year, out }, { orbitalLongitudeDeg }) => {
+  view: ({ hidden, elevationDeg, air, year, out }, { orbitalLongitudeDeg }) => {
     if (hidden)
       return {
         says: `The slot at ${longitudeText(orbitalLongitudeDeg)} is hidden by the Earth from this station.`,
@@ -140,6 +130,7 @@ export default defineExample({
           main: true,
         },
         { label: 'Throughput in clear weather', value: year.clearBitRateMbps, unit: 'Mbit/s' },
+        ...airOutputs(air),
         ...(out
           ? [
               { label: 'Hours out in a year', value: out.outageHPerYear, unit: 'h' },
@@ -192,32 +183,39 @@ export default defineExample({
           ],
     };
   },
-  working: ({ station, orbitalLongitudeDeg, frequencyGHz, diameterM, noiseFigureDb }) => {
+  working: (
+    { station, orbitalLongitudeDeg, frequencyGHz, diameterM, noiseFigureDb },
+    { air, path, year },
+  ) => {
     const { hidden, slantRangeKm } = sight(station, orbitalLongitudeDeg);
     if (hidden) return [];
     return [
+      ...fadeWorking(station, air, path, Math.min(5, Math.max(0.001, year.outagePercent))),
       { plan: 'free-space-loss', givens: { frequencyGHz, slantRangeKm } },
       ...reflector(diameterM, frequencyGHz),
       { plan: 'noise-temperature', givens: { noiseFigureDb } },
     ];
   },
   code: (values) =>
-    `import { adaptiveModes, dvbMode, dvbModes, totalFade } from 'slantpath/link';
+    `import { attenuationAt, climateAt } from 'slantpath/climate';
+import { adaptiveModes, dvbMode, dvbModes, totalFade } from 'slantpath/link';
 import { lookAngles } from 'slantpath/pointing';
 
-const { elevationDeg, slantRangeKm } = lookAngles(${literal(values.station)}, ${literal(values.orbitalLongitudeDeg)});
-const fade = totalFade({
-  latitudeDeg: ${literal(values.station.latitudeDeg)},
-  heightM: ${literal(values.station.heightM)},
-  rainHeightKm: ${literal(values.rainHeightKm)},
-  rainRate001MmPerH: ${literal(values.rainRate001MmPerH)},
+const station = ${literal(values.station)};
+const { elevationDeg, slantRangeKm } = lookAngles(station, ${literal(values.orbitalLongitudeDeg)});
+const climate = climateAt(station);
+const path = {
   frequencyGHz: ${literal(values.frequencyGHz)},
   elevationDeg: Math.max(5, elevationDeg),
   tiltDeg: 45,
   diameterM: ${literal(values.diameterM)},
-  wetRefractivityNUnits: ${literal(values.wetRefractivityNUnits)},
-  gasDb: ${literal(values.gasDb)},
-  cloudDb: ${literal(values.cloudDb)},
+};
+const air = attenuationAt(climate, { ...path, exceededPercent: 5 });
+const fade = totalFade({
+  ...path,
+  latitudeDeg: station.latitudeDeg,
+  heightM: station.heightM,
+  ${airCode(values)}
 });
 const year = adaptiveModes({
   link: {
@@ -230,7 +228,7 @@ const year = adaptiveModes({
       eirpDbw: ${literal(values.eirpDbw)},
       frequencyGHz: ${literal(values.frequencyGHz)},
       slantRangeKm,
-      clearAttenuationDb: ${literal(values.gasDb)},
+      clearAttenuationDb: ${values.gasDb ?? 'air.gasDb'},
     },
     receiver: {
       diameterM: ${literal(values.diameterM)},

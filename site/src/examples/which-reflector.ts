@@ -9,11 +9,15 @@ import {
 import { defineExample, literal } from '../lib/example.js';
 import { number, place } from '../lib/inputs/inputs.js';
 import {
+  airCode,
+  airInputs,
+  airOf,
+  airOutputs,
+  fadeWorking,
   frequency,
   linkOf,
   loss,
   mode,
-  rainInputs,
   sight,
   slot,
   symbolRate,
@@ -85,17 +89,7 @@ export default defineExample({
       max: 1,
       hint: 'The same angle costs a larger reflector more.',
     }),
-    ...rainInputs,
-    gasDb: loss('Gas at 5 % of the time', 0.26),
-    cloudDb: loss('Cloud at 5 % of the time', 0.34),
-    wetRefractivityNUnits: number({
-      label: 'Wet refractivity',
-      unit: 'N-units',
-      value: 45,
-      step: 5,
-      min: 0,
-      max: 150,
-    }),
+    ...airInputs,
     exceededPercent: number({
       label: 'Time of the year that may be lost',
       unit: '%',
@@ -115,31 +109,29 @@ export default defineExample({
   },
   compute: ({ station, orbitalLongitudeDeg, exceededPercent, targetMarginDb, ...fields }) => {
     const { elevationDeg, slantRangeKm, hidden } = sight(station, orbitalLongitudeDeg);
-    const link = linkOf({
-      ...fields,
-      slantRangeKm,
-      diameterM: 1,
-      clearAttenuationDb: fields.gasDb,
-    });
-    const fade = totalFade({
-      latitudeDeg: station.latitudeDeg,
-      heightM: station.heightM,
-      rainHeightKm: fields.rainHeightKm,
-      rainRate001MmPerH: fields.rainRate001MmPerH,
+    const path = {
       frequencyGHz: fields.frequencyGHz,
       elevationDeg: Math.max(5, elevationDeg),
       tiltDeg: fields.tiltDeg,
       diameterM: 1,
-      wetRefractivityNUnits: fields.wetRefractivityNUnits,
-      gasDb: fields.gasDb,
-      cloudDb: fields.cloudDb,
+    };
+    const air = airOf(station, path, fields);
+    const link = linkOf({
+      ...fields,
+      slantRangeKm,
+      diameterM: 1,
+      clearAttenuationDb: air.gasDb,
     });
+    const { latitudeDeg, heightM } = station;
+    const fade = totalFade({ ...path, ...air, latitudeDeg, heightM });
     const target = { targetMarginDb, fade, exceededPercent };
     const choice = smallestReflector(link, target);
     const { tried: curve } = smallestReflector(link, { ...target, diametersM: SIZES });
     return {
       hidden,
       elevationDeg,
+      path,
+      air,
       fadeDb: fade(exceededPercent).attenuationDb,
       choice,
       curve,
@@ -178,6 +170,7 @@ export default defineExample({
           main: true,
         },
         { label: 'Fade exceeded for that time', value: fadeDb, unit: 'dB' },
+        ...airOutputs(result.air),
         { label: 'Elevation', value: result.elevationDeg, unit: '°' },
       ],
       figures: [
@@ -234,32 +227,39 @@ export default defineExample({
           : [],
     };
   },
-  working: ({ station, orbitalLongitudeDeg, frequencyGHz, noiseFigureDb }, { choice }) => {
+  working: (
+    { station, orbitalLongitudeDeg, frequencyGHz, noiseFigureDb, exceededPercent },
+    { choice, air, path },
+  ) => {
     const { hidden, slantRangeKm } = sight(station, orbitalLongitudeDeg);
     if (hidden) return [];
     return [
+      ...fadeWorking(station, air, path, exceededPercent),
       { plan: 'free-space-loss', givens: { frequencyGHz, slantRangeKm } },
       ...(choice.kind === 'found' ? reflector(choice.diameterM, frequencyGHz) : []),
       { plan: 'noise-temperature', givens: { noiseFigureDb } },
     ];
   },
-  code: (values, { elevationDeg }) =>
-    `import { dvbMode, smallestReflector, totalFade } from 'slantpath/link';
+  code: (values) =>
+    `import { attenuationAt, climateAt } from 'slantpath/climate';
+import { dvbMode, smallestReflector, totalFade } from 'slantpath/link';
 import { lookAngles } from 'slantpath/pointing';
 
-const { elevationDeg, slantRangeKm } = lookAngles(${literal(values.station)}, ${literal(values.orbitalLongitudeDeg)});
-const fade = totalFade({
-  latitudeDeg: ${literal(values.station.latitudeDeg)},
-  heightM: ${literal(values.station.heightM)},
-  rainHeightKm: ${literal(values.rainHeightKm)},
-  rainRate001MmPerH: ${literal(values.rainRate001MmPerH)},
+const station = ${literal(values.station)};
+const { elevationDeg, slantRangeKm } = lookAngles(station, ${literal(values.orbitalLongitudeDeg)});
+const climate = climateAt(station);
+const path = {
   frequencyGHz: ${literal(values.frequencyGHz)},
-  elevationDeg${elevationDeg < 5 ? ': 5' : ''},
+  elevationDeg: Math.max(5, elevationDeg),
   tiltDeg: ${literal(values.tiltDeg)},
   diameterM: 1,
-  wetRefractivityNUnits: ${literal(values.wetRefractivityNUnits)},
-  gasDb: ${literal(values.gasDb)},
-  cloudDb: ${literal(values.cloudDb)},
+};
+const air = attenuationAt(climate, { ...path, exceededPercent: 5 });
+const fade = totalFade({
+  ...path,
+  latitudeDeg: station.latitudeDeg,
+  heightM: station.heightM,
+  ${airCode(values)}
 });
 const choice = smallestReflector(
   {
@@ -272,7 +272,7 @@ const choice = smallestReflector(
       eirpDbw: ${literal(values.eirpDbw)},
       frequencyGHz: ${literal(values.frequencyGHz)},
       slantRangeKm,
-      clearAttenuationDb: ${literal(values.gasDb)},
+      clearAttenuationDb: ${values.gasDb ?? 'air.gasDb'},
     },
     receiver: {
       diameterM: 1,

@@ -1,8 +1,11 @@
 /** Inputs and words that the examples on links share. */
 
+import { attenuationAt, climateAt, type SkyPath } from 'slantpath/climate';
 import { type BudgetTerm, dvbMode, dvbModes, type LinkBudgetInput } from 'slantpath/link';
 import { lookAngles } from 'slantpath/pointing';
-import { choice, number, type Place } from './inputs.js';
+import { totalAttenuation } from 'slantpath/propagation';
+import type { Output, Working } from '../example.js';
+import { choice, number, optionalNumber, type Place } from './inputs.js';
 
 /** A slot on the arc. */
 export const slot = (value = 16.4) =>
@@ -41,27 +44,122 @@ export const mode = (value: string) =>
     value,
   });
 
-/** The rain of a place. */
-export const rainInputs = {
-  rainRate001MmPerH: number({
+const fromMap = 'of the place';
+
+/** What the air of a place does; each comes from the map of the climate unless it is put in. */
+export const airInputs = {
+  rainRate001MmPerH: optionalNumber({
     label: 'Rain rate exceeded for 0.01 % of the year',
     unit: 'mm/h',
-    value: 35,
     step: 1,
     min: 0,
     max: 150,
+    empty: fromMap,
     hint: 'About 25 to 40 in temperate places, 80 to 120 in the wet tropics.',
   }),
-  rainHeightKm: number({
+  rainHeightKm: optionalNumber({
     label: 'Rain height above sea level',
     unit: 'km',
-    value: 2.9,
     step: 0.1,
     min: 0,
     max: 6,
+    empty: fromMap,
     hint: 'The 0 °C isotherm plus 0.36 km.',
   }),
+  gasDb: optionalNumber({
+    label: 'Gas at 5 % of the time',
+    unit: 'dB',
+    step: 0.1,
+    min: 0,
+    empty: fromMap,
+  }),
+  cloudDb: optionalNumber({
+    label: 'Cloud at 5 % of the time',
+    unit: 'dB',
+    step: 0.1,
+    min: 0,
+    empty: fromMap,
+  }),
+  wetRefractivityNUnits: optionalNumber({
+    label: 'Wet refractivity',
+    unit: 'N-units',
+    step: 5,
+    min: 0,
+    max: 150,
+    empty: fromMap,
+  }),
 } as const;
+
+type Air = { readonly [name in keyof typeof airInputs]: number };
+
+/** The air over a place for a path through it: what was put in, the climate of the place for the rest. */
+export function airOf(
+  station: Place,
+  path: Omit<SkyPath, 'exceededPercent'>,
+  typed: { readonly [name in keyof Air]?: number | undefined },
+): Air {
+  const climate = climateAt(station);
+  const { gasDb, cloudDb } = attenuationAt(climate, { ...path, exceededPercent: 5 });
+  return {
+    rainRate001MmPerH: typed.rainRate001MmPerH ?? climate.rainRate001MmPerH,
+    rainHeightKm: typed.rainHeightKm ?? climate.rainHeightKm,
+    gasDb: typed.gasDb ?? gasDb,
+    cloudDb: typed.cloudDb ?? cloudDb,
+    wetRefractivityNUnits: typed.wetRefractivityNUnits ?? climate.wetRefractivityNUnits,
+  };
+}
+
+/** The air as figures of an answer. */
+export const airOutputs = (air: Air): Output[] => [
+  { label: 'Rain rate taken', value: air.rainRate001MmPerH, unit: 'mm/h', digits: 1 },
+  { label: 'Rain height taken', value: air.rainHeightKm, unit: 'km' },
+  { label: 'Gas and cloud taken', value: air.gasDb + air.cloudDb, unit: 'dB' },
+];
+
+/** The worked solutions of a fade that is exceeded for a part of the year. */
+export function fadeWorking(
+  { latitudeDeg, heightM }: Place,
+  air: Air,
+  path: Omit<SkyPath, 'exceededPercent'>,
+  exceededPercent: number,
+): Working[] {
+  const { frequencyGHz, elevationDeg, tiltDeg } = path;
+  const { gasDb, cloudDb, rainRate001MmPerH, rainHeightKm } = air;
+  const { rainDb, scintillationDb } = totalAttenuation({
+    ...path,
+    ...air,
+    latitudeDeg,
+    heightM,
+    exceededPercent,
+  });
+  const rain = {
+    latitudeDeg,
+    rainRate001MmPerH,
+    rainHeightKm,
+    heightM,
+    elevationDeg,
+    exceededPercent,
+    frequencyGHz,
+    tiltDeg,
+  };
+  return [
+    ...(rainDb > 0 ? [{ plan: 'rain-attenuation', givens: rain }] : []),
+    { plan: 'total-attenuation', givens: { rainDb, cloudDb, scintillationDb, gasDb } },
+  ];
+}
+
+/** Lines of a program that say the air: a figure that was put in, or the climate's own. */
+export function airCode(typed: { readonly [name in keyof Air]?: number | undefined }): string {
+  const line = (name: keyof Air, own: string) =>
+    typed[name] === undefined ? own : `${name}: ${typed[name]},`;
+  return [
+    line('rainRate001MmPerH', 'rainRate001MmPerH: climate.rainRate001MmPerH,'),
+    line('rainHeightKm', 'rainHeightKm: climate.rainHeightKm,'),
+    line('gasDb', 'gasDb: air.gasDb,'),
+    line('cloudDb', 'cloudDb: air.cloudDb,'),
+    line('wetRefractivityNUnits', 'wetRefractivityNUnits: climate.wetRefractivityNUnits,'),
+  ].join('\n  ');
+}
 
 /** Elevation and distance of a slot from a station; a hidden slot is an error of the slot's field. */
 export function sight(station: Place, orbitalLongitudeDeg: number) {

@@ -32,7 +32,14 @@ const CELLS = 34;
 /** A number as short as three digits allow. */
 export function brief(value: number): string {
   const size = Math.abs(value);
-  const text = size >= 1000 ? value.toFixed(0) : String(Number(value.toPrecision(3)));
+  // What is left of rounding in the machine is nothing; no power of ten is ever printed.
+  if (size < 1e-9) return '0';
+  const text =
+    size >= 1000
+      ? value.toFixed(0)
+      : size < 1e-6
+        ? value.toFixed(9).replace(/0+$/, '')
+        : String(Number(value.toPrecision(3)));
   return text.replace('-', '−');
 }
 

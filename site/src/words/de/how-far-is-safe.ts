@@ -11,7 +11,9 @@ const pairs: Pairs = {
   'After the loss of the feed, while it transmits without pause.':
     'Nach dem Verlust der Speisung, bei Senden ohne Pause.',
   'Gain from the data sheet': 'Gewinn laut Datenblatt',
-  'efficiency 0.65': 'η = 0,65',
+  'from size': 'aus Größe',
+  'Without it, from diameter and frequency with an efficiency of 0.65.':
+    'Ohne ihn aus Durchmesser und Frequenz mit einem Wirkungsgrad von 0,65.',
   Limit: 'Grenzwert',
   'ICNIRP 2020, whole body': 'ICNIRP 2020, ganzer Körper',
   'ICNIRP 2020, local': 'ICNIRP 2020, örtlich',

@@ -3,6 +3,10 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'of the place': 'vom Ort',
+  'Rain rate taken': 'Angenommene Regenrate',
+  'Rain height taken': 'Angenommene Regenhöhe',
+  'Gas and cloud taken': 'Angenommene Gase und Wolken',
   // Inputs.
   Modes: 'Modi',
   'DVB-S2 and DVB-S2X': 'DVB-S2 und DVB-S2X',

@@ -3,6 +3,10 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
+  'of the place': 'vom Ort',
+  'Rain rate taken': 'Angenommene Regenrate',
+  'Rain height taken': 'Angenommene Regenhöhe',
+  'Gas and cloud taken': 'Angenommene Gase und Wolken',
   'Polarization tilt': 'Neigung der Polarisation',
   '0 horizontal, 90 vertical, 45 for circular.': '0 horizontal, 90 vertikal, 45 für zirkular.',
   'Mode (DVB-S2)': 'Modus (DVB-S2)',

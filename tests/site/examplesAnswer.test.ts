@@ -1,0 +1,42 @@
+/** Every example answers what its page begins with, each of its sets and each of its buttons. */
+
+import { expect, test } from 'vitest';
+import type { Example } from '../../site/src/lib/example.js';
+import { renderHand, stepsOf } from '../../site/src/lib/hand.js';
+import type { Inputs, Values } from '../../site/src/lib/inputs/inputs.js';
+import { defaultsOf, rawOfValues, readValues } from '../../site/src/lib/inputs/state.js';
+import { solutionsOf } from '../../site/src/lib/working.js';
+import { workedSolution } from '../../src/teaching/index.js';
+
+const definitions = import.meta.glob<{ default: Example }>('../../site/src/examples/*.ts');
+
+test.each(Object.entries(definitions))('%s', async (path, load) => {
+  const example = (await load()).default;
+  const defaults = defaultsOf(example.inputs);
+  const values = readValues(example.inputs, defaults);
+  const states: Partial<Values<Inputs>>[] = [
+    {},
+    ...(example.presets?.sets ?? []).map((set) => set.values),
+    ...(example.actions ?? []).map(({ change }) => change(values)),
+  ];
+  for (const state of states) {
+    const raw = { ...defaults, ...rawOfValues(example.inputs, state) };
+    const read = readValues(example.inputs, raw);
+    const result = example.compute(read);
+    expect(example.view(result, read).says).not.toBe('');
+    expect(example.code(read, result)).toContain('slantpath');
+  }
+  // Who has steps by hand shows them for the values that the page begins with.
+  const result = example.compute(values);
+  const steps = [
+    ...stepsOf(solutionsOf(workedSolution, example.working?.(values, result) ?? [])),
+    ...(example.hand?.(values, result) ?? []),
+  ];
+  // The bench shows its steps only when the lobe is shown.
+  if (!path.endsWith('find-the-peak.ts') && (example.working ?? example.hand)) {
+    expect(steps.length).toBeGreaterThan(0);
+    expect(renderHand(steps)).not.toMatch(/<m[io]>\\|NaN|Infinity|undefined/);
+  }
+  for (const name of example.usual ?? []) expect(Object.keys(example.inputs)).toContain(name);
+  expect(example.usual?.length ?? 0).toBeLessThanOrEqual(6);
+});
