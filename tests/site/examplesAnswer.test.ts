@@ -1,5 +1,6 @@
 /** Every example answers what its page begins with, each of its sets and each of its buttons. */
 
+import ts from 'typescript';
 import { expect, test } from 'vitest';
 import type { Example } from '../../site/src/lib/example.js';
 import { renderHand, stepsOf } from '../../site/src/lib/hand.js';
@@ -9,6 +10,28 @@ import { solutionsOf } from '../../site/src/lib/working.js';
 import { workedSolution } from '../../src/teaching/index.js';
 
 const definitions = import.meta.glob<{ default: Example }>('../../site/src/examples/*.ts');
+
+const parts = import.meta.glob<Record<string, unknown>>('../../src/*/index.ts');
+
+/** Runs a program that a page offers to copy; what it prints. */
+async function printedBy(program: string): Promise<unknown[][]> {
+  const loaded = new Map<string, unknown>();
+  for (const [, name = '', part] of program.matchAll(/from '(slantpath(?:\/(\w+))?)'/g))
+    loaded.set(
+      name,
+      part ? await parts[`../../src/${part}/index.ts`]?.() : await import('../../src/index.js'),
+    );
+  const lines: unknown[][] = [];
+  const { outputText } = ts.transpileModule(program, {
+    compilerOptions: { module: ts.ModuleKind.CommonJS, target: ts.ScriptTarget.ES2022 },
+  });
+  new Function('require', 'exports', 'console', outputText)(
+    (name: string) => loaded.get(name),
+    {},
+    { log: (...line: unknown[]) => lines.push(line) },
+  );
+  return lines;
+}
 
 test.each(Object.entries(definitions))('%s', async (path, load) => {
   const example = (await load()).default;
@@ -24,7 +47,7 @@ test.each(Object.entries(definitions))('%s', async (path, load) => {
     const read = readValues(example.inputs, raw);
     const result = example.compute(read);
     expect(example.view(result, read).says).not.toBe('');
-    expect(example.code(read, result)).toContain('slantpath');
+    expect(await printedBy(example.code(read, result))).not.toEqual([]);
   }
   // Who has steps by hand shows them for the values that the page begins with.
   const result = example.compute(values);

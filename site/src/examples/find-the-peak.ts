@@ -442,7 +442,12 @@ export default defineExample({
     return found;
   },
   code: ({ bench, meter, notes }) =>
-    `import { fitPeak } from 'slantpath/peaking';
+    notes.length === 0
+      ? `import { fitPeak } from 'slantpath/peaking';
+
+console.log(fitPeak.name, 'waits for the first note');
+`
+      : `import { fitPeak } from 'slantpath/peaking';
 
 // One turn counts as one degree on this bench.
 console.log(

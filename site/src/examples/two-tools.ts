@@ -28,7 +28,13 @@ interface Line {
 function directionLines({ station, orbitalLongitudeDeg, date }: Asked) {
   const look = lookAngles(station, orbitalLongitudeDeg);
   const azimuthDeg = look.kind === 'overhead' ? 180 : look.azimuthDeg;
-  const round = sphericalLookAngles({ ...station, orbitalLongitudeDeg, earthRadiusKm: 6378.137 });
+  const { latitudeDeg, longitudeDeg } = station;
+  const round = sphericalLookAngles({
+    latitudeDeg,
+    longitudeDeg,
+    orbitalLongitudeDeg,
+    earthRadiusKm: 6378.137,
+  });
   const sea = lookAngles({ ...station, heightM: 0 }, orbitalLongitudeDeg);
   // The geodetic latitude of the place whose geocentric one is the latitude typed.
   const other = geocentricToStation({
@@ -192,7 +198,8 @@ export default defineExample({
 const station = ${literal(station)};
 const orbitalLongitudeDeg = ${literal(orbitalLongitudeDeg)};
 const exact = lookAngles(station, orbitalLongitudeDeg).elevationDeg;
-const round = sphericalLookAngles({ ...station, orbitalLongitudeDeg }).elevationDeg;
+const { latitudeDeg, longitudeDeg } = station;
+const round = sphericalLookAngles({ latitudeDeg, longitudeDeg, orbitalLongitudeDeg }).elevationDeg;
 console.log((round - exact).toFixed(4));
 `,
   fieldOf: (parameter) =>

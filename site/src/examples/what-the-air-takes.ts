@@ -26,11 +26,24 @@ interface Air {
 /** The causes at one frequency and elevation. */
 function causes(air: Air) {
   const { pressureHpa, temperatureK } = referenceAtmosphere(air.heightM / 1000);
-  const gas = approximateGasAttenuation({ ...air, pressureHpa, temperatureK });
-  const cloud = cloudAttenuation(air);
-  const flicker = scintillationFade(air);
+  const { frequencyGHz, elevationDeg, diameterM, wetRefractivityNUnits, exceededPercent } = air;
+  const gas = approximateGasAttenuation({
+    frequencyGHz,
+    elevationDeg,
+    waterVapourDensityGPerM3: air.waterVapourDensityGPerM3,
+    pressureHpa,
+    temperatureK,
+  });
+  const cloud = cloudAttenuation({
+    frequencyGHz,
+    elevationDeg,
+    liquidWaterKgPerM2: air.liquidWaterKgPerM2,
+  });
+  const path = { frequencyGHz, elevationDeg, diameterM, wetRefractivityNUnits, exceededPercent };
+  const flicker = scintillationFade(path);
   const total = totalAttenuation({
-    ...air,
+    ...path,
+    heightM: air.heightM,
     // No rain: only the air itself is asked for here.
     latitudeDeg: 0,
     rainHeightKm: 0,
@@ -223,11 +236,21 @@ export default defineExample({
   scintillationFade,
 } from 'slantpath/propagation';
 
-const air = ${literal(air)};
-const { pressureHpa, temperatureK } = referenceAtmosphere(air.heightM / 1000);
-const gas = approximateGasAttenuation({ ...air, pressureHpa, temperatureK });
+const path = ${literal({
+    frequencyGHz: air.frequencyGHz,
+    elevationDeg: air.elevationDeg,
+  })};
+const { pressureHpa, temperatureK } = referenceAtmosphere(${literal(air.heightM / 1000)});
+const waterVapourDensityGPerM3 = ${literal(air.waterVapourDensityGPerM3)};
+const gas = approximateGasAttenuation({ ...path, pressureHpa, temperatureK, waterVapourDensityGPerM3 });
 console.log('oxygen', gas.oxygenDb, 'water vapour', gas.waterVapourDb);
-console.log('cloud', cloudAttenuation(air).attenuationDb);
-console.log('scintillation', scintillationFade(air).attenuationDb);
+const liquidWaterKgPerM2 = ${literal(air.liquidWaterKgPerM2)};
+console.log('cloud', cloudAttenuation({ ...path, liquidWaterKgPerM2 }).attenuationDb);
+const flicker = ${literal({
+    diameterM: air.diameterM,
+    wetRefractivityNUnits: air.wetRefractivityNUnits,
+    exceededPercent: air.exceededPercent,
+  })};
+console.log('scintillation', scintillationFade({ ...path, ...flicker }).attenuationDb);
 `,
 });
