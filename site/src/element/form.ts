@@ -26,7 +26,7 @@ const isNumber = (control: Control) => control.dataset['number'] !== undefined;
 
 /** What stands in a control; a number with a decimal point, so that a link says the same in every language. */
 const textIn = (control: Control) =>
-  isNumber(control) ? control.value.replace(/^([^,]*),([^,]*)$/, '$1.$2') : control.value;
+  isNumber(control) ? control.value.replace(/^([^,]*\d),(\d[^,]*)$/, '$1.$2') : control.value;
 
 /** The cells of a table input, row by row. */
 export function cellsOf(root: Element, name: string): string[][] {

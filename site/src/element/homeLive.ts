@@ -32,6 +32,13 @@ class HomeLive extends HTMLElement {
   #input: HomeInput | undefined;
   #answer: HomeAnswer | undefined;
   #later = 0;
+  /** The town that was chosen, as it stands in the field. */
+  #town = '';
+
+  #unknownPlace(): void {
+    this.#blame('place', 'Choose a town from the list, or write coordinates such as 46.4, 9.6.');
+    this.querySelector('.home-answer')?.setAttribute('data-stale', '');
+  }
 
   connectedCallback(): void {
     const field = (name: string) => this.querySelector<HTMLInputElement>(`#home-${name}`);
@@ -65,6 +72,7 @@ class HomeLive extends HTMLElement {
           };
           this.#update();
           void this.#withHeight(this.#place);
+          this.#town = place?.value ?? '';
         },
         (text) => this.#blame('place', text),
       );
@@ -74,6 +82,11 @@ class HomeLive extends HTMLElement {
     const asked = place ? readPlace(place.value) : undefined;
     if (asked && place?.value !== HOME_DEFAULTS.place) this.#place = asked;
     this.#update(location.search !== '');
+    // A link that names no coordinates gets no answer for another place.
+    if (place && !asked) this.#unknownPlace();
+    place?.addEventListener('change', () => {
+      if (!readPlace(place.value) && place.value !== this.#town) this.#unknownPlace();
+    });
     delete this.dataset['computing'];
     this.dataset['ready'] = '';
   }
@@ -143,6 +156,8 @@ class HomeLive extends HTMLElement {
       this.#later = window.setTimeout(() => {
         const query = new URLSearchParams();
         for (const name of ['place', 'slot', 'reflector']) query.set(name, text(name));
+        const { latitudeDeg, longitudeDeg } = this.#place;
+        if (!readPlace(text('place'))) query.set('place', `${latitudeDeg}, ${longitudeDeg}`);
         history.replaceState(history.state, '', `?${query}`);
         const status = this.querySelector('[role="status"]');
         if (status && this.#answer) status.textContent = this.#answer.says;

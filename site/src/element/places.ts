@@ -1,5 +1,6 @@
 /** Place inputs: preset places, towns by name, the position of the device. */
 
+import { typedPair } from '../lib/inputs/angles.js';
 import { PRESETS } from '../lib/inputs/places.js';
 import { PLACE_FIELDS, type Raw } from '../lib/inputs/state.js';
 import type { Town } from '../lib/inputs/towns.js';
@@ -7,6 +8,10 @@ import { localNumber, words } from '../lib/language/language.js';
 import { typed } from '../lib/language/text.js';
 import { controlOf } from './form.js';
 import { listenToTownSearch } from './townSearch.js';
+
+/** Pasted, dropped or filled at once, not typed sign by sign. */
+const isPaste = (event: Event) =>
+  !(event instanceof InputEvent) || !/^(insertText|insertComp|delete)/.test(event.inputType);
 
 const fieldsIn = (group: HTMLElement) => (group.dataset['place'] ?? '').split(' ');
 
@@ -44,6 +49,18 @@ export function listenToPlaces(root: HTMLElement, changed: () => void): void {
       );
   };
   root.addEventListener('input', choose, { capture: true });
+  // A pair typed or pasted into latitude or longitude fills both.
+  const part = (event: Event) => {
+    const control = event.target;
+    if (!(control instanceof HTMLInputElement) || control.dataset['number'] === undefined) return;
+    const group = control.closest<HTMLElement>('[data-place]');
+    const pair = group && fieldsIn(group).indexOf(control.name) < 2 && typedPair(control.value);
+    // While somebody types, the second half is not whole: only what is pasted, or left, is parted.
+    if (!group || !pair || (event.type === 'input' && !isPaste(event))) return;
+    set(group, [pair.latitudeDeg, pair.longitudeDeg]);
+  };
+  root.addEventListener('input', part, { capture: true });
+  root.addEventListener('change', part, { capture: true });
   root.addEventListener('click', (event) => {
     const button = (event.target as Element).closest<HTMLElement>('[data-locate], [data-town]');
     const group = button?.closest<HTMLElement>('[data-place]');

@@ -1,7 +1,7 @@
 /** Stepper buttons and arrow keys of number fields and number cells. */
 
+import { typedAngle } from '../lib/inputs/angles.js';
 import { localNumber } from '../lib/language/language.js';
-import { typed } from '../lib/language/text.js';
 
 /** A number after some steps, without the noise of binary fractions, held to its bounds. */
 function stepped(
@@ -21,7 +21,7 @@ const bound = (text: string | undefined) => (text === undefined ? undefined : Nu
 
 function step(control: HTMLInputElement, steps: number): void {
   const { number, min, max } = control.dataset;
-  const value = typed(control.value);
+  const value = typedAngle(control.value);
   const from = Number.isNaN(value) ? 0 : value;
   control.value = localNumber(String(stepped(from, Number(number), steps, bound(min), bound(max))));
 }

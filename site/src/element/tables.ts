@@ -1,30 +1,9 @@
 /** Table inputs: rows come, go, and are pasted from a spreadsheet. */
 
 import type { AnyRows, Inputs } from '../lib/inputs/inputs.js';
+import { pasted } from '../lib/inputs/pasted.js';
 import { joinRows } from '../lib/inputs/state.js';
 import { cellsOf, fillTable, tablesOf } from './form.js';
-
-/** `cells` with the lines of `text` laid over it, their first cell at `row`, `column`. */
-function pasted(
-  cells: readonly (readonly string[])[],
-  text: string,
-  row: number,
-  column: number,
-): string[][] {
-  const width = cells[0]?.length ?? 0;
-  const made = cells.map((line) => [...line]);
-  text
-    .trimEnd()
-    .split(/\r?\n/)
-    .forEach((line, index) => {
-      const target = made[row + index] ?? Array.from({ length: width }, () => '');
-      made[row + index] = target;
-      line.split('\t').forEach((cell, offset) => {
-        if (column + offset < width) target[column + offset] = cell.trim();
-      });
-    });
-  return made;
-}
 
 /** Listens within `root`; `changed` is called after each change of the rows. */
 export function listenToTables(root: HTMLElement, inputs: Inputs, changed: () => void): void {
@@ -63,7 +42,7 @@ export function listenToTables(root: HTMLElement, inputs: Inputs, changed: () =>
     if (!(control instanceof HTMLElement) || !control.dataset['cell']) return;
     const table = within(control);
     const line = control.closest('tr');
-    if (!table || !line || !/[\t\n]/.test(text.trim())) return;
+    if (!table || !line || !/[\t\n;]/.test(text.trim())) return;
     event.preventDefault();
     const [name, input] = table;
     const row = [...(line.parentElement?.children ?? [])].indexOf(line);

@@ -18,6 +18,7 @@ import {
 } from '../lib/inputs/state.js';
 import { said, speak, words } from '../lib/language/language.js';
 import { languageFor } from '../lib/language/languages.js';
+import { parameterWords } from '../lib/parameterWords.js';
 import { renderRest, renderTop, renderView } from '../lib/render.js';
 import { controlOf, fillForm, readForm, showFitting } from './form.js';
 import { listenToPlaces, showPresets } from './places.js';
@@ -276,7 +277,9 @@ export class WorkedExample extends HTMLElement {
     const { index } = error;
     const place = index === undefined ? ['', ''] : [`[${index}]`, ` (${index + 1})`];
     const message = said(
-      label ? error.message.replace(parameter + place[0], label + place[1]) : error.message,
+      error.message
+        .replace(parameter + place[0], (label ?? parameterWords(parameter)) + place[1])
+        .replace(/, got NaN(?=$|;)/, ''),
     );
     control?.setAttribute('aria-invalid', 'true');
     if (slot) {

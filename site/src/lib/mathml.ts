@@ -9,7 +9,7 @@ import { escapeHtml } from './language/text.js';
 const LETTERS: Readonly<Record<string, string>> = {
   alpha: 'α', beta: 'β', gamma: 'γ', delta: 'δ', Delta: 'Δ', varepsilon: 'ε', epsilon: 'ε', zeta: 'ζ', eta: 'η',
   theta: 'θ', vartheta: 'ϑ', lambda: 'λ', mu: 'µ', nu: 'ν', xi: 'ξ', pi: 'π', rho: 'ρ', sigma: 'σ', tau: 'τ',
-  varphi: 'φ', phi: 'ϕ', Phi: 'Φ', psi: 'ψ', omega: 'ω', Omega: 'Ω',
+  varphi: 'φ', phi: 'ϕ', Phi: 'Φ', psi: 'ψ', chi: 'χ', kappa: 'κ', omega: 'ω', Omega: 'Ω',
 }; // biome-ignore format: a table of letters
 const FUNCTIONS = [
   'sin',

@@ -104,7 +104,10 @@ function cell(
     return `<select${attributes(common)}>${options}</select>`;
   }
   const step = 'text' in column ? undefined : (column.step ?? 1);
-  return `<input${attributes({ ...common, type: 'text', autocomplete: 'off', spellcheck: 'false', value: step === undefined ? raw : localNumber(raw), 'data-number': step })}>`;
+  const unit = 'unit' in column ? column.unit : undefined;
+  // The keyboard of digits has no minus sign on every phone.
+  const inputmode = unit && /^(dBµV|GHz|MHz|mm|m)$/.test(unit) ? 'decimal' : undefined;
+  return `<input${attributes({ ...common, inputmode, type: 'text', autocomplete: 'off', spellcheck: 'false', value: step === undefined ? raw : localNumber(raw), 'data-number': step })}>`;
 }
 
 /** The body of a table input; rendered anew when rows come or go. */

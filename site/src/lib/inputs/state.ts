@@ -7,7 +7,9 @@
  */
 
 import { DomainError } from 'slantpath';
+import { said } from '../language/language.js';
 import { typed } from '../language/text.js';
+import { isAngleField, typedAngle } from './angles.js';
 import type { AnyRows, Column, Input, Inputs, Place, Values } from './inputs.js';
 
 /** What stands in each field, as text. */
@@ -25,6 +27,9 @@ export function fieldsOf(name: string, input: Input): string[] {
     ? PLACE_FIELDS.map((field) => prefixed(input.prefix, field))
     : [name];
 }
+
+/** More rows than these are refused: a picture of thousands would take the page a minute. */
+export const MOST_ROWS = 400;
 
 const columnsOf = (input: AnyRows) => Object.entries(input.columns) as [string, Column][];
 
@@ -115,13 +120,15 @@ function refuse(parameter: string, received: string, allowed: string): never {
 }
 
 function readNumber(field: string, line: string): number {
-  const value = typed(line);
+  const value = isAngleField(field) ? typedAngle(line) : typed(line);
   return Number.isNaN(value) ? refuse(field, line, 'a number') : value;
 }
 
 function readOption(field: string, line: string, options: Readonly<Record<string, string>>) {
   const names = Object.keys(options);
-  return names.includes(line) ? line : refuse(field, line, `one of ${names.join(', ')}`);
+  return names.includes(line)
+    ? line
+    : refuse(field, line, `one of ${Object.values(options).map(said).join(', ')}`);
 }
 
 function readSeveral(
@@ -145,7 +152,15 @@ function readCell(field: string, column: Column, line: string): string | number 
 }
 
 function readRows(name: string, input: AnyRows, line: string) {
-  return splitRows(line)
+  const rows = splitRows(line);
+  if (rows.length > MOST_ROWS)
+    throw new DomainError({
+      code: 'out-of-range',
+      parameter: name,
+      received: rows.length,
+      allowed: `a table of at most ${MOST_ROWS} rows`,
+    });
+  return rows
     .map((cells, row) => ({ cells, row }))
     .filter(({ cells }) => cells.some((cell) => cell.trim() !== ''))
     .map(({ cells, row }) =>

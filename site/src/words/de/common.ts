@@ -133,6 +133,7 @@ const common: Common = {
     'above {}': 'ein Wert über {}',
     'below {}': 'ein Wert unter {}',
     'a number': 'eine Zahl',
+    'a table of at most {} rows': 'eine Tabelle mit höchstens {} Zeilen',
     'a finite number': 'eine endliche Zahl',
     'a whole number': 'eine ganze Zahl',
     'one of {}': 'eines von {}',

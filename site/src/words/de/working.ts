@@ -386,6 +386,65 @@ const units: Pairs = {
   ohm: 'Ohm',
 };
 
+/** Tuning, modulation error, wind, transmitting. */
+const reception: Pairs = {
+  'How far does a steel mast lean in the wind?': 'Wie weit neigt sich ein Stahlmast im Wind?',
+  'How much must a mount on a flat roof weigh so that it does not slide?':
+    'Wie schwer muss eine Halterung auf einem Flachdach sein, damit sie nicht rutscht?',
+  rad: 'rad',
+  'What does a station send past its satellite, by the side-lobe line of 29 - 25 log?':
+    'Was sendet eine Station an ihrem Satelliten vorbei, nach der Nebenkeulenlinie 29 - 25 log?',
+  'At what intermediate frequency is the carrier found?':
+    'Auf welcher Zwischenfrequenz liegt der Träger?',
+  'Which Es/N0 lies behind the MER that the instrument shows?':
+    'Welches Es/N0 steht hinter dem MER, das das Messgerät zeigt?',
+  'radio frequency': 'Radiofrequenz',
+  'local oscillator': 'Lokaloszillator',
+  'difference in gigahertz': 'Differenz in Gigahertz',
+  'MER shown': 'angezeigtes MER',
+  'most that the instrument can show': 'höchstes MER, das das Messgerät zeigen kann',
+  'error power shown': 'angezeigte Fehlerleistung',
+  'error power of the instrument itself': 'Fehlerleistung des Messgeräts selbst',
+  'energy per symbol over noise density, Es/N0': 'Energie je Symbol über Rauschdichte, Es/N0',
+  'speed of the wind': 'Windgeschwindigkeit',
+  'height of its centre above the foot': 'Höhe seiner Mitte über dem Fuß',
+  'density of air': 'Dichte der Luft',
+  'force coefficient of a solid dish': 'Kraftbeiwert eines geschlossenen Reflektors',
+  'pressure of the wind': 'Winddruck',
+  'area of the reflector': 'Fläche des Reflektors',
+  'force of the wind': 'Windkraft',
+  'moment at the foot of the mast': 'Moment am Fuß des Masts',
+  'What moment does the wind bring to the foot of the mast?':
+    'Welches Moment bringt der Wind an den Fuß des Masts?',
+  'friction on the roof': 'Reibung auf dem Dach',
+  'acceleration of gravity': 'Fallbeschleunigung',
+  'safety factor': 'Sicherheitsfaktor',
+  'weight that friction needs': 'Gewichtskraft, die die Reibung braucht',
+  'total mass, mount included': 'gesamte Masse, samt Halterung',
+  'force at its head': 'Kraft an seinem Kopf',
+  'free length': 'freie Länge',
+  'outside diameter': 'Außendurchmesser',
+  'wall thickness': 'Wanddicke',
+  "Young's modulus of steel": 'Elastizitätsmodul von Stahl',
+  'second moment of area': 'Flächenträgheitsmoment',
+  slope: 'Neigung',
+  'slope in degrees': 'Neigung in Grad',
+  'power of the amplifier': 'Leistung des Verstärkers',
+  'loss to the antenna': 'Verlust bis zur Antenne',
+  'reference bandwidth': 'Bezugsbandbreite',
+  'power at the flange': 'Leistung am Flansch',
+  'EIRP density': 'EIRP-Dichte',
+  'What EIRP density does a station send in 40 kHz?':
+    'Welche EIRP-Dichte sendet eine Station in 40 kHz?',
+  'angle off the axis': 'Winkel neben der Achse',
+  'density at the flange': 'Dichte am Flansch',
+  'gain at the angle': 'Gewinn bei diesem Winkel',
+  'density sent at the angle': 'bei diesem Winkel gesendete Dichte',
+  force: 'Kraft',
+  diameter: 'Durchmesser',
+  'gain of the antenna': 'Gewinn der Antenne',
+};
+
 const reasons: Pairs = {
   'below-horizon': 'der Satellit steht unter dem Horizont',
   overhead: 'der Satellit steht im Zenit',
@@ -402,5 +461,5 @@ const reasons: Pairs = {
   blind: 'die Anzeige ist für diesen Weg zu grob',
 };
 
-const pairs: Pairs = { ...titles, ...meanings, ...units, ...reasons };
+const pairs: Pairs = { ...titles, ...meanings, ...units, ...reception, ...reasons };
 export default pairs;
