@@ -8,47 +8,89 @@ const ALL = 'LNB LNBF dish sat antenna align alignment installer';
 export const KEYWORDS: Readonly<Record<string, string>> = {
   '': 'dish pointing calculator compass elevation scale inclinometer LNB skew twist',
   'examples/where-is-the-satellite':
-    'dish pointing azimuth elevation look angles compass bearing inclinometer elevation scale offset dish tilt how to align',
+    'look angles azimut elevation where to point the dish direction dish pointing azimuth elevation look angles compass bearing inclinometer elevation scale offset dish tilt how to align',
   'examples/how-far-to-turn-the-feed':
     'LNB skew twist LNB rotation polarisation polarization tilt of the LNB cross-pol',
   'examples/can-one-reflector-take-them-all':
-    'multifeed multi-feed monoblock toroidal several LNBs one dish',
+    'two satellites one dish several satellites multiple feeds multifeed multi-feed monoblock toroidal several LNBs one dish',
   'examples/typed-coordinates':
     'GPS position degrees minutes seconds DMS UTM MGRS grid reference plus code',
-  'examples/north-by-the-sun': 'compass declination magnetic variation true north shadow',
+  'examples/north-by-the-sun':
+    'find north without compass compass declination magnetic variation true north shadow',
   'examples/is-the-view-clear':
-    'line of sight obstruction trees roof building inclinometer clinometer skyline',
-  'examples/what-does-a-leaning-mast-do': 'plumb pole mast tilt vertical spirit level',
+    'trees in the way tree obstruction blocked view wall line of sight obstruction trees roof building inclinometer clinometer skyline',
+  'examples/what-does-a-leaning-mast-do':
+    'tripod not level mast not plumb crooked pole bent mast plumb pole mast tilt vertical spirit level',
   'examples/how-is-a-polar-mount-set': 'motor rotor H-H motorised actuator declination offset',
   'examples/half-way-back':
     'peaking peak signal fine tune fine alignment dish alignment how to align level meter turns',
-  'examples/find-the-peak': 'peaking peak signal strength fine tune alignment meter',
+  'examples/find-the-peak':
+    'maximum signal highest level search practise peaking peak signal strength fine tune alignment meter',
   'examples/main-lobe-or-side-lobe': 'side lobe sidelobe false peak wrong peak weak signal',
   'examples/both-axes-in-turn': 'azimuth elevation alternate fine tune peaking',
-  'examples/where-is-the-null': 'cross-pol crosspol XPD XPI isolation null skew LNB uplink test',
+  'examples/where-is-the-null':
+    'crosspol cross polar purity cross-pol crosspol XPD XPI isolation null skew LNB uplink test',
   'examples/when-to-peak-on-a-moving-satellite': 'inclined orbit drift tracking figure of eight',
-  'examples/how-far-is-safe': 'radiation hazard EMF exposure VSAT BUC transmit safety distance RF',
-  'examples/sun-outages': 'sun outage sun transit solar interference October March equinox',
-  'examples/how-much-rain-margin': 'rain fade availability link margin Ka band attenuation weather',
+  'examples/how-far-is-safe':
+    'keep distance from dish radiation radiation hazard EMF exposure VSAT BUC transmit safety distance RF',
+  'examples/sun-outages':
+    'signal drops at noon drops out midday lost every day same time sun outage sun transit solar interference October March equinox',
+  'examples/how-much-rain-margin':
+    'thunderstorm no signal in rain storm heavy rain availability drops out when it rains rain fade availability link margin Ka band attenuation weather',
   'examples/what-the-air-takes': 'atmospheric loss gas water vapour oxygen cloud attenuation',
   'examples/does-the-link-close':
-    'link budget EIRP G/T C/N MER Eb/N0 VSAT uplink downlink footprint',
-  'examples/which-reflector': 'dish size what size dish diameter LNB noise figure G/T',
+    'link budget budget link budget EIRP G/T C/N MER Eb/N0 VSAT uplink downlink footprint',
+  'examples/which-reflector':
+    'antenna too small reflector too small bigger dish larger dish dish size what size dish diameter LNB noise figure G/T',
   'examples/which-mode-when': 'DVB-S2 MODCOD ACM VCM adaptive coding modulation',
   'examples/do-the-neighbours-disturb':
     'adjacent satellite interference off-axis dish size spacing',
   'examples/levels-at-every-outlet':
-    'cable loss splitter tap multiswitch amplifier dBuV signal level wall plate outlet attenuation 50 m',
+    'coax attenuation coaxial cable length too long wall plate cable loss splitter tap multiswitch amplifier dBuV signal level wall plate outlet attenuation 50 m',
   'examples/what-is-wrong-here':
-    'no signal fault finding troubleshooting low signal pixelation level too low MER BER LNB broken',
+    'no signal no lock weak signal bad quality no signal fault finding troubleshooting low signal pixelation level too low MER BER LNB broken',
   'examples/accept-or-not':
     'acceptance measurement uncertainty pass fail limit guard band test report',
   'reference/glossary': 'LNB LNBF low-noise block BUC OMT VSAT dish MER BER SNR inclinometer',
+  'de/examples/where-is-the-satellite':
+    'Schüssel ausrichten Antenne ausrichten Azimut Elevation Kompass Spiegel einstellen Satellit suchen',
+  'de/examples/how-far-to-turn-the-feed': 'LNB drehen LNB verdrehen Skew Polarisation Kippwinkel',
+  'de/examples/can-one-reflector-take-them-all':
+    'Multifeed zwei Satelliten eine Schüssel mehrere LNB Monoblock Schiene',
+  'de/examples/typed-coordinates': 'GPS Koordinaten Grad Minuten Sekunden',
+  'de/examples/north-by-the-sun': 'Norden finden ohne Kompass Schatten Missweisung',
+  'de/examples/is-the-view-clear':
+    'Baum im Weg Bäume Sichtlinie Hindernis Haus verdeckt freie Sicht',
+  'de/examples/what-does-a-leaning-mast-do':
+    'Mast schief Stativ nicht waagrecht waagerecht Lot Wasserwaage nicht senkrecht',
+  'de/examples/how-is-a-polar-mount-set': 'Drehanlage Motor Rotor motorisiert',
+  'de/examples/half-way-back': 'Feinausrichtung feinjustieren Maximum einpegeln nachstellen',
+  'de/examples/find-the-peak': 'Signalstärke Maximum suchen Messgerät',
+  'de/examples/main-lobe-or-side-lobe': 'Nebenkeule Nebenzipfel falsches Maximum',
+  'de/examples/both-axes-in-turn': 'Azimut Elevation abwechselnd nachstellen',
+  'de/examples/where-is-the-null': 'Kreuzpolarisation Entkopplung XPD Isolation',
+  'de/examples/when-to-peak-on-a-moving-satellite':
+    'geneigte Umlaufbahn Inklination wandernder Satellit',
+  'de/examples/how-far-is-safe': 'Strahlung Abstand Sicherheitsabstand Strahlenschutz BUC Sender',
+  'de/examples/sun-outages': 'Signal weg mittags Ausfall am Mittag Sonnenstörung Sonne',
+  'de/examples/how-much-rain-margin':
+    'Regen Ausfall Gewitter kein Signal Unwetter Verfügbarkeit Regendämpfung',
+  'de/examples/what-the-air-takes': 'Atmosphäre Wasserdampf Dämpfung Luft',
+  'de/examples/does-the-link-close': 'Streckenbilanz Linkbudget EIRP G/T MER C/N',
+  'de/examples/which-reflector':
+    'Antenne zu klein Schüssel zu klein Schüsselgröße Durchmesser Spiegelgröße',
+  'de/examples/which-mode-when': 'MODCOD ACM adaptive Modulation',
+  'de/examples/do-the-neighbours-disturb': 'Nachbarsatellit Störung',
+  'de/examples/levels-at-every-outlet':
+    'Kabeldämpfung Koaxkabel Multischalter Verteiler Antennendose Pegel zu niedrig Verstärker',
+  'de/examples/what-is-wrong-here':
+    'kein Signal Fehlersuche Klötzchen Bild ruckelt schlechter Empfang LNB defekt',
+  'de/examples/accept-or-not': 'Messunsicherheit Abnahme Grenzwert Prüfprotokoll',
 };
 
 /** Words for a page. */
 export const wordsFor = (id: string): string =>
-  id.startsWith('examples/') ? `${KEYWORDS[id] ?? ''} ${ALL}` : (KEYWORDS[id] ?? '');
+  /^(\w\w\/)?examples\//.test(id) ? `${KEYWORDS[id] ?? ''} ${ALL}` : (KEYWORDS[id] ?? '');
 
 /** Weight of a page in the search. */
 export const weightOf = (id: string): string =>
