@@ -11,7 +11,7 @@ test('what the air takes: answers as the library does', async ({ page }) => {
   const example = await openExample(page, 'what-the-air-takes');
   await field(example, 'Frequency').fill('29.5');
   await field(example, 'Elevation').fill('20');
-  await field(example, 'Height of the station').fill('0.3');
+  await field(example, 'Height of the station').fill('300');
   await field(example, 'Water vapour at').fill('21');
   await field(example, 'Liquid water').fill('1.1');
   await field(example, 'Antenna diameter').fill('1.8');
