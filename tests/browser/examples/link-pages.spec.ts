@@ -88,7 +88,7 @@ test('do the neighbours disturb: as the pattern says, or nothing', async ({ page
 
 test('which mode when: shares of the year and the mean', async ({ page }) => {
   const example = await openExample(page, 'which-mode-when');
-  await expect(output(example, 'Mean throughput')).toHaveText('114.39 Mbit/s');
+  await expect(output(example, 'Mean throughput')).toHaveText('114.40 Mbit/s');
   await field(example, 'Rain rate').fill('0');
   await expect(output(example, 'Out altogether')).toHaveText('0.0000 %');
   await fitsWindow(page);
