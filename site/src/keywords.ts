@@ -8,7 +8,7 @@ const ALL = 'LNB LNBF dish sat antenna align alignment installer';
 export const KEYWORDS: Readonly<Record<string, string>> = {
   '': 'dish pointing calculator compass elevation scale inclinometer LNB skew twist',
   'examples/where-is-the-satellite':
-    'look angles azimut elevation where to point the dish direction dish pointing azimuth elevation look angles compass bearing inclinometer elevation scale offset dish tilt how to align',
+    'look angles look angles azimut elevation where to point the dish direction dish pointing azimuth elevation look angles compass bearing inclinometer elevation scale offset dish tilt how to align',
   'examples/how-far-to-turn-the-feed':
     'LNB skew twist LNB rotation polarisation polarization tilt of the LNB cross-pol',
   'examples/can-one-reflector-take-them-all':
@@ -29,7 +29,7 @@ export const KEYWORDS: Readonly<Record<string, string>> = {
   'examples/main-lobe-or-side-lobe': 'side lobe sidelobe false peak wrong peak weak signal',
   'examples/both-axes-in-turn': 'azimuth elevation alternate fine tune peaking',
   'examples/where-is-the-null':
-    'crosspol cross polar purity cross-pol crosspol XPD XPI isolation null skew LNB uplink test',
+    'crosspol cross-pol crosspol cross polar purity cross-pol crosspol XPD XPI isolation null skew LNB uplink test',
   'examples/when-to-peak-on-a-moving-satellite': 'inclined orbit drift tracking figure of eight',
   'examples/how-far-is-safe':
     'keep distance from dish radiation radiation hazard EMF exposure VSAT BUC transmit safety distance RF',
@@ -78,7 +78,7 @@ export const KEYWORDS: Readonly<Record<string, string>> = {
   'de/examples/what-the-air-takes': 'Atmosphäre Wasserdampf Dämpfung Luft',
   'de/examples/does-the-link-close': 'Streckenbilanz Linkbudget EIRP G/T MER C/N',
   'de/examples/which-reflector':
-    'Antenne zu klein Schüssel zu klein Schüsselgröße Durchmesser Spiegelgröße',
+    'Antenne zu klein Antenne zu klein Schüssel zu klein kleine Antenne zu klein Schüsselgröße Durchmesser Spiegelgröße',
   'de/examples/which-mode-when': 'MODCOD ACM adaptive Modulation',
   'de/examples/do-the-neighbours-disturb': 'Nachbarsatellit Störung',
   'de/examples/levels-at-every-outlet':
