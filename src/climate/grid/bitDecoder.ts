@@ -56,6 +56,7 @@ export class BitDecoder implements BitCoder {
   bit(context: number): number {
     const { chances } = this;
     const chance = chances[context] as number;
+    // The range is parted by the odds: a likely bit keeps most of it and so costs little of the text.
     const share = (this.range >>> CERTAIN_BITS) * chance;
     let bit = 0;
     if (this.code < share) {
@@ -67,6 +68,7 @@ export class BitDecoder implements BitCoder {
       this.range -= share;
       chances[context] = chance - (chance >> FOLLOW_BITS);
     }
+    // Before the range is too narrow to be parted, the next byte of the text widens it.
     while (this.range < NARROW) {
       this.range <<= 8;
       this.code = (this.code << 8) | this.next();

@@ -70,6 +70,7 @@ export function codeLayer(
     const begin = start + row * stride;
     for (let column = 0; column < width; column++) {
       const at = begin + column;
+      // A tile must decode without its neighbours, so its first row and column lack what lies above or west: stand-ins and weights of their own.
       let set = INSIDE;
       if (row === 0) {
         if (column === 0) {
@@ -85,17 +86,22 @@ export function codeLayer(
         set = FIRST_COLUMN;
       }
       const firstOfAll = row === 0 && column === 0;
+      // In 128ths: what rounding drops tells on which side of the prediction the value likely lies.
       const guess = firstOfAll ? first << PART_BITS : predictor.guess(values, at, stride, set);
       const predicted = (guess + HALF) >> PART_BITS;
       const fraction = guess - (predicted << PART_BITS);
       // Nodes have 16 bits, so that a surprise needs no more.
       const chosen = choose ? ((choose(row, column, predicted) - predicted) << 16) >> 16 : 0;
+      // Where predictions nearby were off, this one will be: coast and mountains get other odds than the sea.
       const activity = firstOfAll ? FIRST_ACTIVITY : activityAt(wrong, at, stride);
       const value = predicted + codedSurprise(coder, contexts, activity, fraction, chosen);
       values[at] = value;
+      // The first surprise only says how high the tile lies; it would make the next nodes look restless.
       wrong[at] = firstOfAll ? restless : Math.abs((value << PART_BITS) - guess);
+      // Now that the value is known, it is a better stand-in for what lies west than the guess was.
       if (firstOfAll) values[at - 1] = values[at - 2] = value;
     }
+    // The row below looks past both ends of this one.
     padded.close(row);
     const last = begin + width - 1;
     wrong[begin - 1] = wrong[begin - 2] = wrong[begin] as number;

@@ -70,6 +70,7 @@ export class Predictor {
     const north2 = north - stride;
     const west = values[at - 1] as number;
     const above = values[north] as number;
+    // Twice the mean, so that the half stays whole; hence the doubled values below.
     const base = west + above;
     const sum =
       64 * base +
@@ -86,6 +87,7 @@ export class Predictor {
     const beside = this.companion.values;
     let left = beside[at - 1] as number;
     let up = beside[north] as number;
+    // The companion's node is known where its neighbour outside the tile is not.
     if (set === FIRST_ROW) up = left;
     if (set === FIRST_COLUMN) left = up;
     const mean = left + up;

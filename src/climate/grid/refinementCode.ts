@@ -52,6 +52,7 @@ function codedDeparture(
   before: number,
   value: number,
 ): number {
+  // Odds by the place among the four and by the sign of the one before.
   const side = before === 0 ? 0 : before > 0 ? 1 : 2;
   const zero =
     contexts + ZERO + (node * 3 + (before === 0 ? 0 : Math.abs(before) > 1 ? 2 : 1)) * BUSY_LEVELS;
@@ -97,12 +98,14 @@ export function codeRefinement(
       const busy = BUSY_LEVEL[Math.min(nearby, MOST)] as number;
       const bent = bend(coarse, row, column);
       const place = FOUR * (row * width + column);
+      // One bit for all four: over most of the Earth what lies between the coarse nodes is right.
       let any = 0;
       if (choose)
         for (let node = 0; node < FOUR; node++) if (choose(row, column, node) !== 0) any = 1;
       const level = BENT_LEVEL[Math.min(bent, MOST)] as number;
       const flag = contexts + FLAG + level * BUSY_LEVELS + busy;
       if (coder.bit(flag, any) === 0) continue;
+      // The four mostly depart to one side, so the last departure foretells the next one's sign and size.
       let before = 0;
       let sum = 0;
       for (let node = 0; node < FOUR; node++) {
@@ -112,6 +115,7 @@ export function codeRefinement(
         if (departure !== 0) before = departure;
         sum += Math.abs(departure);
       }
+      // Kept for the row below: restless places lie together.
       sizes[at] = sum;
     }
   return departures;

@@ -49,12 +49,15 @@ export function codedSurprise(
   fraction: number,
   value: number,
 ): number {
+  // Odds are kept for each level of activity: over the sea zero is almost sure, in mountains almost never.
   const context = contexts + level(activity);
+  // A prediction close to a whole number is more often right; the side on which it lies foretells the sign.
   const closeness = Math.min(2, (6 * Math.abs(fraction)) >> 7);
   if (coder.bit(ZERO + closeness * LEVELS + context, value === 0 ? 0 : 1) === 0) return 0;
   const side = (6 * (fraction + 64)) >> 7;
   const sign = coder.bit(SIGN + side * LEVELS + context, value < 0 ? 1 : 0) === 1 ? -1 : 1;
   const wanted = Math.abs(value);
+  // Small sizes are commonest, so each has odds of its own; the rare long ones share a tail.
   for (let size = 1; size < LONGEST; size++)
     if (coder.bit(UNARY + size * LEVELS + context, wanted > size ? 1 : 0) === 0) return sign * size;
   return sign * (LONGEST - 1 + codedTail(coder, contexts, context, wanted - LONGEST + 1));
@@ -68,6 +71,7 @@ function codedTail(coder: BitCoder, contexts: number, context: number, value: nu
     coder.bit(TAIL + digits * LEVELS + context, value >> (digits + 1) > 0 ? 1 : 0) === 1
   )
     digits++;
+  // Low digits of a rare size follow no odds: one context serves all of them.
   let number = 1;
   for (let place = digits - 1; place >= 0; place--)
     number = number * 2 + coder.bit(contexts + RAW, (value >> place) & 1);

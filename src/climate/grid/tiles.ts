@@ -72,6 +72,7 @@ function firstNode(
 /** All layers of one tile. */
 function decodedTile(file: ClimateGridFile, tile: number, odds: Uint16Array): readonly Decoded[] {
   const bytes = base64Bytes(`tiles[${tile}]`, file.tiles[tile] as string);
+  // Each tile begins with the shipped odds, so that it decodes the same whichever was asked for before.
   const coder = new BitDecoder(bytes, odds.slice());
   const done = new Map<string, Padded>();
   return file.layers.map((layer) => {
@@ -81,6 +82,7 @@ function decodedTile(file: ClimateGridFile, tile: number, odds: Uint16Array): re
     const contexts = layer.odds * CONTEXTS;
     const place = { height, width, first, restless: layer.restless, contexts };
     const nodes = codeLayer(coder, place, predictor);
+    // The companion of a later layer is decoded by then: the file lists layers in that order.
     done.set(layer.name, nodes);
     const refinement =
       layer.refinement > 0 ? codeRefinement(coder, file.odds.length * CONTEXTS, nodes) : undefined;
@@ -109,6 +111,7 @@ export function tiledLayers(file: ClimateGridFile): Layers {
         const tile = tileOf(row, column, rows, tileRows);
         let known = kept[tile];
         if (!known) {
+          // Odds are read when the first tile is: importing the grid costs nothing.
           odds ??= allOdds();
           known = kept[tile] = decodedTile(file, tile, odds);
         }
