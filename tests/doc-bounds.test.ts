@@ -36,6 +36,8 @@ const SKIPPED: Readonly<Record<string, string>> = {
 
 /** Fields whose comment says something else than a plain bound or default, with the reason. */
 const KNOWN: Readonly<Record<string, string>> = {
+  'marginForAvailability: toPercent':
+    'the range of percentages is not of this call: its example hands on a common link',
   'judgeReadings: rule': 'the default is a rule with that risk, not a number',
   'safeDistance: frequencyGHz': 'each standard has its own interval, as told',
   'satelliteTrack: stepMin': 'the step is also bounded by the number of steps, as told',

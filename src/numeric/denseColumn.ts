@@ -2,7 +2,6 @@
 
 import { finite } from '../errors.js';
 import type { Column } from './columns.js';
-import { valueAt } from './columns.js';
 
 /**
  * The column as a `Float64Array` of `rows` values: the one given as it is, anything else copied.
@@ -17,6 +16,7 @@ export function denseColumn(parameter: string, column: Column, rows: number): Fl
   if (typeof column === 'number') return new Float64Array(rows).fill(column);
   const dense = new Float64Array(rows);
   for (let row = 0; row < rows; row++)
-    dense[row] = finite(parameter, valueAt(column, row), undefined, row);
+    // A hole in the list is the caller's: the guard names its row.
+    dense[row] = finite(parameter, column[row] as number, undefined, row);
   return dense;
 }

@@ -32,7 +32,11 @@ const SUN_OUTAGE_COURSE_INPUT_KEYS = {
   near: true,
   halfSpanMin: true,
   stepS: true,
-} satisfies Keys<Parameters<typeof sunOutageCourse>[0]>;
+  // The input of `sunOutages` may be handed on as it is.
+  from: true,
+  to: true,
+  thresholdLossDb: true,
+} satisfies Keys<Parameters<typeof sunOutageCourse>[0] & SunOutageInput>;
 
 /**
  * Loss of C/N from minute to minute around the Sun's passage behind a satellite.

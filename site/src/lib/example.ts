@@ -3,7 +3,6 @@
  * The same definition draws the page when the site is built and answers in the reader's browser.
  */
 
-import type { HandStep } from './hand.js';
 import type { Inputs, Values } from './inputs/inputs.js';
 
 /** One figure of the answer. */
@@ -55,6 +54,19 @@ export interface View {
 export interface Working {
   readonly plan: string;
   readonly givens: Readonly<Record<string, number>>;
+}
+
+/** One line of the working. */
+export interface HandStep {
+  /** What is worked out, in words. */
+  readonly says: string;
+  /** The formula in letters, and with the numbers put in; TeX. */
+  readonly formula: string;
+  readonly put?: string;
+  /** The result as printed. */
+  readonly result: string;
+  /** Title of the worked solution it belongs to; the first steps of a long working are folded under it. */
+  readonly of?: string;
 }
 
 /** A button that changes some inputs: another exercise, one more reading. */

@@ -1,23 +1,11 @@
 /** "By hand": the steps of an answer as a person writes them, with the reader's own numbers. */
 
 import type { WorkedSolution } from 'slantpath/teaching';
+import type { HandStep } from './example.js';
 import { said, words } from './language/language.js';
 import { escapeHtml, shown } from './language/text.js';
 import { mathml } from './mathml.js';
 import { inUnit } from './working.js';
-
-/** One line of the working. */
-export interface HandStep {
-  /** What is worked out, in words. */
-  readonly says: string;
-  /** The formula in letters, and with the numbers put in; TeX. */
-  readonly formula: string;
-  readonly put?: string;
-  /** The result as printed. */
-  readonly result: string;
-  /** Title of the worked solution it belongs to; the first steps of a long working are folded under it. */
-  readonly of?: string;
-}
 
 /** Solutions that many pages begin with: folded, since a reader of this page asks for something else. */
 const PREPARING = /stand|high|turned/;

@@ -1,6 +1,7 @@
 /** Values of layers at a place. */
 
-import { type MapPlace, mapCell } from '../../propagation/p1144.js';
+import { mapCell } from '../../propagation/internal.js';
+import type { MapPlace } from '../../propagation/p1144.js';
 import type { Layer } from './tiles.js';
 
 /** Value of a node from its whole number. */
