@@ -33,6 +33,16 @@ const EXCEPTIONS: readonly (readonly [where: RegExp, reason: string])[] = [
   [/rankCauses 0$/, 'not guarded yet: passes what its ranker is given'],
 ];
 
+/** Job documents are refused by their schema, which names the wrong field and not yet the right one. */
+const JOB_DOCUMENT = /Job|Record/;
+
+/** Misspelt names that lie as near to another field. */
+const EITHER = new Set([
+  'frequencyGHz as frequency',
+  'frequencyMHz as frequency',
+  'userBand as useBand',
+]);
+
 const isPlain = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && Object.getPrototypeOf(value) === Object.prototype;
 
@@ -130,7 +140,14 @@ test('a misspelt field is refused in every object of every doc example, naming t
             call(...changed);
             passed.add(`${where}: ${wrong}`);
           } catch (error) {
-            if (!isDomainError(error) || !error.allowed.startsWith('left out'))
+            const job = JOB_DOCUMENT.test(name);
+            const named = job || `is ${key} meant?` === (error as { slip?: string }).slip;
+            const either = EITHER.has(`${key} as ${wrong}`);
+            if (
+              !isDomainError(error) ||
+              !error.allowed.startsWith('left out') ||
+              !(named || either)
+            )
               passed.add(`${where}: ${wrong} (${(error as Error).message.slice(0, 60)})`);
           }
         }
