@@ -74,6 +74,9 @@ interface Cell {
 /** At most this many cells, so that the equations stay small; a finer picture than that no set of readings of one region supports. */
 const MOST_CELLS = 400;
 
+/** Cells enough to find how strong and how wide the correction is; more would only take longer. */
+const CELLS_TO_LEARN = 120;
+
 /** Readings gathered in cells: a hundred thousand readings become a few hundred means with their own uncertainty. */
 function gathered(readings: readonly ExcessReading[]): Cell[] {
   for (let spanDeg = 0.05; ; spanDeg *= 1.5) {
@@ -162,7 +165,12 @@ function field(
 export function footprintCorrection(readings: readonly ExcessReading[]): LearntCorrection {
   const given = checked(readings);
   const cells = gathered(given);
-  const distances = cells.map((a) => Float64Array.from(cells, (b) => distanceKm(a.at, b.at)));
+  const distancesOf = (some: readonly Cell[]) =>
+    some.map((a) => Float64Array.from(some, (b) => distanceKm(a.at, b.at)));
+  const distances = distancesOf(cells);
+  const every = Math.ceil(cells.length / CELLS_TO_LEARN);
+  const learning = cells.filter((_, index) => index % every === 0);
+  const apart = distancesOf(learning);
   const widest = Math.max(1, ...distances.map((row) => row.reduce((a, b) => Math.max(a, b), 0)));
   const spread = Math.max(
     1e-4,
@@ -174,7 +182,7 @@ export function footprintCorrection(readings: readonly ExcessReading[]): LearntC
   for (let step = 0; step <= 6; step += 1) {
     const logLength = Math.log(widest / 64) + (step / 6) * Math.log(64);
     const found = minimumBetween(
-      (logScatter) => field(cells, distances, Math.exp(logScatter), Math.exp(logLength)).criterion,
+      (logScatter) => field(learning, apart, Math.exp(logScatter), Math.exp(logLength)).criterion,
       { from: Math.log(spread / 1000), to: Math.log(spread * 10), tolerance: 0.02 },
     );
     if (found.value < best.criterion)

@@ -14,7 +14,7 @@ import {
 } from 'slantpath/acceptance';
 import { genericCable } from 'slantpath/distribution';
 import { describe, expect, test } from 'vitest';
-import { runs } from '../support/runs.js';
+import { FULL_RUNS, runs } from '../support/runs.js';
 import { SIMULATED, type SimulatedJob, shareWithin, simulate } from './simulator/run.js';
 
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
@@ -36,6 +36,11 @@ function confusion(jobs: readonly SimulatedJob[], stage: 'first' | 'last'): stri
     return `| ${cause} | ${percent(shareWithin(own, 1, stage))} | ${percent(shareWithin(own, 2, stage))} | ${percent(tell)} | ${others.slice(0, 4).join(', ') || '-'} |`;
   }).join('\n');
 }
+
+/** Jobs of each simulation, and by how much the share of a few hundred jobs may lie below that of all. */
+const JOBS = FULL_RUNS ? 5000 : 480;
+const SPARSE_JOBS = FULL_RUNS ? 3000 : 240;
+const SLACK = FULL_RUNS ? 0 : 0.04;
 
 /** Least shares in the sparse world, a little below what full runs reach. */
 const SPARSE_FIRST = 0.8;
@@ -63,15 +68,15 @@ function calibration(jobs: readonly SimulatedJob[], stage: 'first' | 'last'): st
 }
 
 describe('simulated jobs', () => {
-  test(`${runs(5000)} jobs with one fault: true cause first in 85 %, in the first two in 95 %`, () => {
+  test(`${JOBS} jobs with one fault: true cause first in 85 %, in the first two in 95 %`, () => {
     const jobs = simulate({
       seed: 7,
       sceneCount: 8,
-      count: runs(5000),
+      count: JOBS,
       causes: SIMULATED,
       mostAsked: 2,
     });
-    expect(jobs).toHaveLength(runs(5000));
+    expect(jobs).toHaveLength(JOBS);
     for (const stage of ['first', 'last'] as const) {
       const first = shareWithin(jobs, 1, stage);
       const second = shareWithin(jobs, 2, stage);
@@ -80,25 +85,25 @@ describe('simulated jobs', () => {
       console.log(
         `causes, ${stage === 'first' ? 'before' : 'after up to two of'} the measurements asked for: first ${percent(first)}, in the first two ${percent(second)}; named alone ${percent(sure.length / jobs.length)}, of those wrong ${percent(wrong.length / sure.length)}\n${confusion(jobs, stage)}`,
       );
-      expect(second).toBeGreaterThanOrEqual(0.95);
-      expect(wrong.length / sure.length).toBeLessThan(0.1);
+      expect(second).toBeGreaterThanOrEqual(0.95 - SLACK);
+      expect(wrong.length / sure.length).toBeLessThan(0.1 + SLACK);
     }
-    expect(shareWithin(jobs, 1, 'first')).toBeGreaterThanOrEqual(0.85);
-    expect(shareWithin(jobs, 1, 'last')).toBeGreaterThanOrEqual(0.88);
+    expect(shareWithin(jobs, 1, 'first')).toBeGreaterThanOrEqual(0.85 - SLACK);
+    expect(shareWithin(jobs, 1, 'last')).toBeGreaterThanOrEqual(0.88 - SLACK);
     const undecided = (stage: 'first' | 'last') =>
       jobs.filter((job) => job[stage].kind === 'cannot-tell').length;
     expect(undecided('last')).toBeLessThan(0.6 * undecided('first'));
     for (const cause of SIMULATED) {
       const own = jobs.filter((job) => job.fault.cause === cause);
-      expect(shareWithin(own, 2, 'last'), cause).toBeGreaterThan(0.85);
+      expect(shareWithin(own, 2, 'last'), cause).toBeGreaterThan(0.85 - 3 * SLACK);
     }
   });
 
-  test(`${runs(3000)} jobs in a sparse world: one branch unread, half of the foreign frequencies empty`, () => {
+  test(`${SPARSE_JOBS} jobs in a sparse world: one branch unread, half of the foreign frequencies empty`, () => {
     const jobs = simulate({
       seed: 21,
       sceneCount: 8,
-      count: runs(3000),
+      count: SPARSE_JOBS,
       causes: SIMULATED,
       mostAsked: 3,
       world: 'sparse',
@@ -108,10 +113,10 @@ describe('simulated jobs', () => {
         `causes, sparse, ${stage === 'first' ? 'at once' : 'after up to three measurements asked for'}: first ${percent(shareWithin(jobs, 1, stage))}, in the first two ${percent(shareWithin(jobs, 2, stage))}\n${confusion(jobs, stage)}\n${calibration(jobs, stage)}`,
       );
     expect(shareWithin(jobs, 1, 'last')).toBeGreaterThan(shareWithin(jobs, 1, 'first'));
-    expect(shareWithin(jobs, 1, 'last')).toBeGreaterThanOrEqual(SPARSE_FIRST);
-    expect(shareWithin(jobs, 2, 'last')).toBeGreaterThanOrEqual(SPARSE_SECOND);
+    expect(shareWithin(jobs, 1, 'last')).toBeGreaterThanOrEqual(SPARSE_FIRST - SLACK);
+    expect(shareWithin(jobs, 2, 'last')).toBeGreaterThanOrEqual(SPARSE_SECOND - SLACK);
     const lost = jobs.filter((job) => job.fault.cause === 'wrong-slot');
-    expect(shareWithin(lost, 2, 'last')).toBeGreaterThan(0.85);
+    expect(shareWithin(lost, 2, 'last')).toBeGreaterThan(0.85 - 3 * SLACK);
   });
 
   test('where nothing is wrong it says so, or that it cannot tell', () => {
