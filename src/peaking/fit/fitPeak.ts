@@ -1,15 +1,26 @@
 /** The peak of a lobe from any samples of level against position. */
 
-import { studentCoverageFactor } from '../../numeric/student.js';
-import { fiellerInterval, slopeVariance } from './fieller.js';
-import { contradiction, shapeProbabilityRatio, widthMismatch } from './lobeChecks.js';
+import { DRIFT, FLOOR, freeQuantities, NARROW, PEAK, TOP } from '../lobe/lobeModel.js';
+import { narrowDoubtOf, peakInterval, startState } from '../lobe/peakInterval.js';
+import { coverageOf } from './coverage.js';
+import { contradiction, firstLook, shapeProbability, widthMismatch } from './lobeChecks.js';
 import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
-import { fitLobe, fittedQuantities } from './lobeFit.js';
+import { fitLobe } from './lobeFit.js';
 import { fitWithoutOutliers } from './outliers.js';
-import type { IntervalCoverage, PeakFit } from './peakOutcome.js';
-import { type CheckedSamples, checkedSamples, type PeakSamples } from './peakSamples.js';
+import type { PeakFit } from './peakOutcome.js';
+import { checkedSamples, type PeakSamples } from './peakSamples.js';
+import { countOf, designOf, problemOf, spanS, withinLobe } from './prepared.js';
 import { lossesOf } from './residualLoss.js';
-import { roundingInterval } from './roundingSet.js';
+
+/** Least scatter in dB that readings are believed to have: no display shows less. */
+const LEAST_SCATTER_DB = 0.01;
+const NO_SCATTER_DB = 1e-6;
+
+/** Readings to spare that a stated scatter is worth: it was watched for a while, not measured for ever. */
+const STATED_WORTH = 5;
+
+/** A peak so many half spans off the middle of the readings is beyond them, whatever the shape of the lobe. */
+const FAR_OUT = 3;
 
 /**
  * Fits the main lobe, a parabola in dB, and gives its peak with an honest 95 % interval.
@@ -39,20 +50,15 @@ import { roundingInterval } from './roundingSet.js';
  */
 export function fitPeak(samples: PeakSamples): PeakFit {
   const checked = checkedSamples(samples);
-  const { positionDeg, levelDbm } = checked;
+  const used = withinLobe(checked);
+  const { positionDeg, levelDbm } = used;
   const lowDeg = positionDeg.reduce((a, b) => Math.min(a, b));
   const highDeg = positionDeg.reduce((a, b) => Math.max(a, b));
   const middleDeg = (lowDeg + highDeg) / 2;
   const scaleDeg = (highDeg - lowDeg) / 2;
   const topDbm = levelDbm.reduce((a, b) => Math.max(a, b));
-  const design = designOf(checked, middleDeg, scaleDeg, topDbm);
-  const fitted = fittedQuantities(design);
-  const count = {
-    readings: levelDbm.length,
-    places: new Set(positionDeg).size,
-    readingsNeeded: fitted + (checked.standardDeviationDb === undefined ? 1 : 0),
-    placesNeeded: (design.bend === undefined ? 3 : 2) + (design.fitFloor ? 1 : 0),
-  };
+  const design = designOf(checked, used, { middleDeg, scaleDeg, topDbm });
+  const count = countOf(checked, used, design);
   if (count.readings < count.readingsNeeded)
     return { kind: 'too-few', reason: 'readings', ...count };
   if (count.places < count.placesNeeded) return { kind: 'too-few', reason: 'places', ...count };
@@ -64,158 +70,159 @@ export function fitPeak(samples: PeakSamples): PeakFit {
     checked.standardDeviationDb === undefined
       ? undefined
       : Math.hypot(checked.standardDeviationDb, checked.stepDb / Math.sqrt(12));
-  const { fit, outliers } = checked.keepAll
+  const begun = checked.keepAll
     ? { fit: full, outliers: [] }
     : fitWithoutOutliers(design, full, statedDb, checked.stepDb);
-  const shape = shapeProbabilityRatio(design, fit, outliers, statedDb);
-  const wrong = contradiction(design, fit, outliers, statedDb, shape);
-  if (wrong !== undefined) return wrong;
-  const foundDb = Math.sqrt(fit.sumOfSquares / Math.max(1, fit.degreesOfFreedom));
-  const standardDeviationDb = statedDb ?? foundDb;
-  const factor = studentCoverageFactor(
-    0.95,
-    statedDb === undefined ? fit.degreesOfFreedom : Number.POSITIVE_INFINITY,
-  );
-  const covariance = slopeCovariance(fit);
-  const slopes = fiellerInterval(fit, covariance, factor * standardDeviationDb);
-  if (slopes.kind === 'nothing')
-    return { kind: 'flat', fromDeg: lowDeg, toDeg: highDeg, standardDeviationDb };
-  const place = -fit.b / (2 * fit.c);
-  const positionAt = middleDeg + scaleDeg * place;
-  if (slopes.kind === 'slope-only' || (fit.c < 0 && Math.abs(place) > 1)) {
-    const side = slopes.kind === 'slope-only' ? fit.b < 0 : place < 0;
-    return {
-      kind: 'edge',
-      side: side ? 'lower' : 'higher',
-      edgeDeg: side ? lowDeg : highDeg,
-      likelyPositionDeg: slopes.kind === 'slope-only' ? null : positionAt,
+  const first = firstLook(begun.fit, statedDb);
+  if (first.kind !== 'bend' || begun.fit.c > 0) {
+    const rest = {
+      ...begun.fit,
+      weights: Float64Array.from(levelDbm, (_, i) => (begun.outliers.includes(i) ? 0 : 1)),
+      spare: begun.fit.degreesOfFreedom,
     };
+    const wrong = contradiction(design, begun.fit, rest, statedDb);
+    if (wrong !== undefined) return wrong;
   }
-  if (fit.c > 0)
+  if (first.kind === 'flat')
+    return {
+      kind: 'flat',
+      fromDeg: lowDeg,
+      toDeg: highDeg,
+      standardDeviationDb: first.standardDeviationDb,
+    };
+  const edge = (side: 'lower' | 'higher', likelyPositionDeg: number | null): PeakFit => ({
+    kind: 'edge',
+    side,
+    edgeDeg: side === 'lower' ? lowDeg : highDeg,
+    likelyPositionDeg,
+  });
+  const { b, c } = begun.fit;
+  const place = -b / (2 * c);
+  if (first.kind === 'slope') return edge(b < 0 ? 'lower' : 'higher', null);
+  if (c > 0)
     return {
       kind: 'not-main-lobe',
       reason: 'dip',
-      positionDeg: positionAt,
+      positionDeg: middleDeg + scaleDeg * place,
       beamwidthDeg: null,
     };
-  const mismatch = widthMismatch(design, outliers, standardDeviationDb, statedDb !== undefined);
-  if (mismatch !== undefined)
-    return {
-      kind: 'not-main-lobe',
-      reason: mismatch.ratio < 1 ? 'too-narrow' : 'too-wide',
-      positionDeg: middleDeg + scaleDeg * mismatch.place,
-      beamwidthDeg: mismatch.ratio * (checked.widthDeg ?? 0),
-    };
-  const { from, to, coverage } = intervalOf(design, fit, outliers, slopes, {
-    stepDb: checked.stepDb,
-    known: statedDb !== undefined,
-    bendShare: (factor * standardDeviationDb) ** 2 * (covariance.cc / (fit.c * fit.c)),
-  });
-  const beamwidthDeg = checked.widthDeg ?? scaleDeg * Math.sqrt(-12 / fit.c);
-  const interval95Deg = [middleDeg + scaleDeg * from, middleDeg + scaleDeg * to] as const;
+  const farOut = () => edge(place < 0 ? 'lower' : 'higher', middleDeg + scaleDeg * place);
+  if (Math.abs(place) > FAR_OUT) return farOut();
+  const unitDeg = checked.widthDeg ?? scaleDeg * Math.sqrt(-12 / c);
+  const problem = problemOf(checked, used, design, { middleDeg, unitDeg });
+  const exact = checked.shape.nullRatio === 0;
+  const basis = {
+    stated: statedDb !== undefined && exact ? statedDb * statedDb : undefined,
+    before:
+      statedDb !== undefined && !exact
+        ? { readings: STATED_WORTH, square: STATED_WORTH * statedDb * statedDb }
+        : { readings: 0, square: 0 },
+    least:
+      statedDb !== undefined
+        ? 0
+        : Math.max((exact ? NO_SCATTER_DB : LEAST_SCATTER_DB) ** 2, checked.stepDb ** 2 / 12),
+  };
+  const toUnits = scaleDeg / unitDeg;
+  const stateOf = (fit: LobeEstimate) =>
+    startState(
+      { a: fit.a, b: fit.b / toUnits, c: fit.c / (toUnits * toUnits) },
+      problem.shape,
+      fit.floorDb,
+    );
+  let start = stateOf(begun.fit);
+  if (checked.widthDeg !== undefined) {
+    const free = freeWidth(design, checked.keepAll, statedDb, checked.stepDb);
+    if (free !== undefined) {
+      const state = stateOf(free.fit);
+      const mismatch = widthMismatch(problem, state, free.weights, basis, checked.widthDoubtRatio);
+      if (mismatch !== undefined)
+        return {
+          kind: 'not-main-lobe',
+          reason: mismatch.ratio < 1 ? 'too-narrow' : 'too-wide',
+          positionDeg: middleDeg + unitDeg * mismatch.place,
+          beamwidthDeg: mismatch.ratio * unitDeg,
+        };
+      if (checked.widthDoubtRatio > 0 && Math.abs(state[PEAK] as number) < toUnits) start = state;
+    }
+  }
+  const all = new Float64Array(positionDeg.length).fill(1);
+  const found = peakInterval(problem, basis, start, all, checked.keepAll || checked.fitFloor);
+  if (found === undefined) return farOut();
+  const { solution, variance } = found.lobe;
+  const { state } = solution;
+  const positionAt = middleDeg + unitDeg * (state[PEAK] as number);
+  const standardDeviationDb = Math.sqrt(variance);
+  const outliers = (found.answers[0]?.leftOut ?? []).map((i) => used.index[i] as number);
+  const { weights } = found.lobe;
+  const rest = {
+    ...solution,
+    weights,
+    spare: weights.reduce((sum, weight) => sum + weight, 0) - freeQuantities(problem),
+  };
+  const wrong = contradiction(design, begun.fit, rest, statedDb);
+  if (wrong !== undefined) return wrong;
+  if (positionAt < lowDeg || positionAt > highDeg)
+    return edge(positionAt < lowDeg ? 'lower' : 'higher', positionAt);
+  const widthRatio = 1 / Math.sqrt(state[NARROW] as number);
+  const beamwidthDeg = unitDeg * widthRatio;
+  const widthDoubt = narrowDoubtOf(found.lobe) * 0.5 * widthRatio ** 2;
+  const interval95Deg = [middleDeg + unitDeg * found.from, middleDeg + unitDeg * found.to] as const;
   const { own, bands } = lossesOf(
-    { positionDeg: positionAt, interval95Deg, beamwidthDeg, nowDeg: checked.nowDeg },
+    {
+      positionDeg: positionAt,
+      interval95Deg,
+      beamwidthDeg,
+      narrowestRatio: 1 / (1 + widthDoubt),
+      nullRatio: problem.shape.nullRatio,
+      nowDeg: checked.nowDeg,
+    },
     checked.bands,
   );
+  const minutes = design.times !== undefined ? spanS(used.timeS ?? []) / 60 : 0;
   return {
     kind: 'peak',
     positionDeg: positionAt,
     interval95Deg,
-    coverage,
-    standardUncertaintyDeg:
-      (scaleDeg * standardDeviationDb * Math.sqrt(slopeVariance(covariance, place))) /
-      (2 * Math.abs(fit.c)),
-    peakLevelDbm: topDbm + fit.a - (fit.b * fit.b) / (4 * fit.c),
+    coverage: coverageOf(problem, found, {
+      exactLobe: exact,
+      stated: statedDb !== undefined,
+      stepDb: checked.stepDb,
+    }),
+    standardUncertaintyDeg: unitDeg * found.standardUncertainty,
+    peakLevelDbm: topDbm + (state[TOP] as number),
     beamwidthDeg,
-    beamwidthStandardUncertaintyDeg:
-      (beamwidthDeg * standardDeviationDb * Math.sqrt(covariance.cc)) / (2 * Math.abs(fit.c)),
+    beamwidthStandardUncertaintyDeg: beamwidthDeg * widthDoubt,
     standardDeviationDb,
-    degreesOfFreedom: statedDb === undefined ? fit.degreesOfFreedom : null,
-    driftDbPerMin: driftDbPerMin(checked.timeS, fit),
-    noiseFloorDbm: fit.floorDb === undefined ? null : topDbm + fit.floorDb,
+    degreesOfFreedom: statedDb === undefined ? found.lobe.spare : null,
+    driftDbPerMin: minutes > 0 ? (2 * (state[DRIFT] as number)) / minutes : 0,
+    noiseFloorDbm: problem.floorDb === undefined ? null : topDbm + (state[FLOOR] as number),
     ...own,
     bands,
     outliers,
-    shapeProbabilityRatio: shape,
+    outliersProbabilityRatio: found.answers[0]?.probability ?? 1,
+    beyondLobe: [...used.leftOut, ...found.beyond.map((i) => used.index[i] as number)].sort(
+      (x, y) => x - y,
+    ),
+    shapeProbabilityRatio: shapeProbability(design, rest, statedDb),
   };
 }
 
-/** Samples scaled for the fit. */
-function designOf(
-  { positionDeg, levelDbm, timeS, widthDeg, floorDbm, fitFloor }: CheckedSamples,
-  middleDeg: number,
-  scaleDeg: number,
-  topDbm: number,
-): LobeDesign {
-  const scale = scaleDeg > 0 ? scaleDeg : 1;
-  const first = timeS?.reduce((a, b) => Math.min(a, b)) ?? 0;
-  const last = timeS?.reduce((a, b) => Math.max(a, b)) ?? 0;
-  const levels = levelDbm.map((y) => y - topDbm);
-  const lowest = levels.reduce((a, b) => Math.min(a, b));
+/** A parabola of free width without foreign readings; `undefined` where none bends downwards. */
+function freeWidth(
+  known: LobeDesign,
+  keepAll: boolean,
+  statedDb: number | undefined,
+  stepDb: number,
+): { readonly fit: LobeEstimate; readonly weights: Float64Array } | undefined {
+  const design = { ...known, bend: undefined };
+  const full = fitLobe(design);
+  if (full === undefined) return undefined;
+  const { fit, outliers } = keepAll
+    ? { fit: full, outliers: [] }
+    : fitWithoutOutliers(design, full, statedDb, stepDb);
+  if (!(fit.c < 0)) return undefined;
   return {
-    places: positionDeg.map((x) => (x - middleDeg) / scale),
-    levels,
-    times: last > first ? timeS?.map((t) => (2 * t - first - last) / (last - first)) : undefined,
-    bend: widthDeg === undefined ? undefined : -12 * (scale / widthDeg) ** 2,
-    floorDb:
-      floorDbm === undefined
-        ? fitFloor
-          ? lowest - 1
-          : undefined
-        : Math.min(floorDbm - topDbm, -0.01),
-    fitFloor,
-  };
-}
-
-function slopeCovariance({ covariance }: LobeEstimate) {
-  const at = (i: number, j: number) => covariance[i]?.[j] ?? 0;
-  return { bb: at(1, 1), bc: at(1, 2), cc: at(2, 2) };
-}
-
-function driftDbPerMin(timeS: readonly number[] | undefined, fit: LobeEstimate): number {
-  if (timeS === undefined || fit.drift === 0) return 0;
-  const span = timeS.reduce((a, b) => Math.max(a, b)) - timeS.reduce((a, b) => Math.min(a, b));
-  return (fit.drift * 120) / span;
-}
-
-/** Degrees of freedom up to which rounded readings can hide their scatter. */
-const FEW_SPARE_READINGS = 3;
-
-/** Share of the interval's condition taken up by the bend's own uncertainty, from which few readings do not assure 95 %. */
-const WEAK_BEND = 0.3;
-
-/** The interval in scaled places; widened to all peaks that rounding alone allows, where readings are few. */
-function intervalOf(
-  design: LobeDesign,
-  fit: LobeEstimate,
-  outliers: readonly number[],
-  slopes: { readonly from: number; readonly to: number },
-  basis: { readonly stepDb: number; readonly known: boolean; readonly bendShare: number },
-): { readonly from: number; readonly to: number; readonly coverage: IntervalCoverage } {
-  const { from, to } = slopes;
-  if (basis.known) return { from, to, coverage: 'nominal' };
-  const spare = fit.degreesOfFreedom;
-  const coverage =
-    (spare < 3 && basis.bendShare > WEAK_BEND) || (outliers.length > 0 && spare < 6)
-      ? 'not-assured'
-      : 'nominal';
-  const plain = design.floorDb === undefined && design.times === undefined;
-  if (basis.stepDb === 0 || spare > FEW_SPARE_READINGS || !plain) return { from, to, coverage };
-  const used = (values: readonly number[]) => values.filter((_, i) => !outliers.includes(i));
-  const rounded = roundingInterval(
-    {
-      places: used(design.places),
-      levels: used(design.levels),
-      stepDb: basis.stepDb,
-      bend: design.bend,
-    },
-    -fit.b / (2 * fit.c),
-    4,
-  );
-  if (rounded === undefined) return { from, to, coverage };
-  return {
-    from: Math.min(from, rounded.from),
-    to: Math.max(to, rounded.to),
-    coverage: coverage === 'nominal' ? 'at-least' : coverage,
+    fit,
+    weights: Float64Array.from(design.levels, (_, i) => (outliers.includes(i) ? 0 : 1)),
   };
 }

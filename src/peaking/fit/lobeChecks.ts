@@ -3,9 +3,12 @@
 import { chiSquareExceedance } from '../../numeric/chiSquare.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
 import { studentCoverageFactor } from '../../numeric/student.js';
+import type { ScatterBasis } from '../lobe/foreignReadings.js';
+import { type LobeProblem, NARROW, PEAK } from '../lobe/lobeModel.js';
+import { narrowDoubtOf, settledLobe } from '../lobe/peakInterval.js';
+import { fiellerInterval } from './fieller.js';
 import { higherOrders } from './higherOrders.js';
 import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
-import { fitLobe } from './lobeFit.js';
 import type { Contradictory } from './peakOutcome.js';
 
 /** Probability below which readings count as contradicting each other. */
@@ -14,53 +17,75 @@ const TOO_UNLIKELY = 1e-4;
 /** Probability of the shape below which a valley between two maxima counts as real. */
 const SHAPE_TOO_UNLIKELY = 2e-3;
 
-/** Ratio of a width to the given one outside which the lobe is not taken for the main one. */
-const WIDTH_RATIOS = { least: 0.75, most: 1.4 } as const;
+/** Departures of the width, in its standard uncertainties, that no main lobe has: narrower and wider. */
+const WIDTH_DEPARTURES = { narrower: 3.5, wider: 5 } as const;
+/** Whatever the uncertainty: a first side lobe is hardly half as wide as the main one. */
+const LEAST_RATIO = 0.55;
+/** A width known exactly still differs from that of the lobe by so much, as ratios. */
+const EXACT_RATIOS = { least: 0.75, most: 1.4 } as const;
+
+/** What a parabola says at once: no bend and no slope, only a slope, or a bend. */
+export function firstLook(
+  fit: LobeEstimate,
+  statedDb: number | undefined,
+): { readonly kind: 'flat' | 'slope' | 'bend'; readonly standardDeviationDb: number } {
+  const standardDeviationDb =
+    statedDb ?? Math.sqrt(fit.sumOfSquares / Math.max(1, fit.degreesOfFreedom));
+  const factor = studentCoverageFactor(
+    0.95,
+    statedDb === undefined ? Math.max(1, fit.degreesOfFreedom) : Number.POSITIVE_INFINITY,
+  );
+  const at = (i: number, j: number) => fit.covariance[i]?.[j] ?? 0;
+  const covariance = { bb: at(1, 1), bc: at(1, 2), cc: at(2, 2) };
+  const slopes = fiellerInterval(fit, covariance, factor * standardDeviationDb);
+  if (slopes.kind === 'nothing') return { kind: 'flat', standardDeviationDb };
+  return { kind: slopes.kind === 'slope-only' ? 'slope' : 'bend', standardDeviationDb };
+}
+
+/** What is left of the readings by a fit. */
+export interface Remainder {
+  readonly residuals: Float64Array;
+  readonly weights: Float64Array;
+  readonly sumOfSquares: number;
+  /** Readings used less quantities of which nothing was known. */
+  readonly spare: number;
+}
 
 /**
- * Probability that readings of a true parabola gain as much from a third and fourth order as these.
+ * Probability that readings of a true lobe gain as much from a third and fourth order as these.
  *
  * With two extra quantities the tail of F has the closed form (1 + 2 F / nu)^(-nu / 2); with a stated
  * scatter that of chi-square is exp(-x / 2). Not told where a noise floor or a drift was fitted too.
  */
-export function shapeProbabilityRatio(
+export function shapeProbability(
   design: LobeDesign,
-  fit: LobeEstimate,
-  outliers: readonly number[],
+  { residuals, weights, spare }: Remainder,
   statedDb: number | undefined,
 ): number | null {
-  const spare = fit.degreesOfFreedom - (design.bend === undefined ? 2 : 3);
-  if (spare < 1 || design.floorDb !== undefined || design.times !== undefined) return null;
-  const orders = higherOrders(design.places, fit.residuals, weightsOf(design, outliers));
+  const left = spare - (design.bend === undefined ? 2 : 3);
+  if (left < 1 || design.floorDb !== undefined || design.times !== undefined) return null;
+  const orders = higherOrders(design.places, residuals, Array.from(weights));
   if (orders === undefined) return null;
   if (statedDb !== undefined) return Math.exp(-orders.gain / (2 * statedDb * statedDb));
-  return orders.left <= 1e-24 ? 1 : (1 + orders.gain / orders.left) ** (-spare / 2);
-}
-
-function weightsOf(design: LobeDesign, outliers: readonly number[]): number[] {
-  return design.places.map((_, i) => (outliers.includes(i) ? 0 : 1));
+  return orders.left <= 1e-24 ? 1 : (1 + orders.gain / orders.left) ** (-left / 2);
 }
 
 /** Readings that contradict the stated scatter, or that show two peaks with a valley between. */
 export function contradiction(
   design: LobeDesign,
-  fit: LobeEstimate,
-  outliers: readonly number[],
+  parabola: LobeEstimate,
+  rest: Remainder,
   statedDb: number | undefined,
-  likely: number | null,
 ): Contradictory | undefined {
-  const standardDeviationDb = Math.sqrt(fit.sumOfSquares / Math.max(1, fit.degreesOfFreedom));
-  if (likely !== null && likely < SHAPE_TOO_UNLIKELY && valley(design, fit, outliers))
-    return {
-      kind: 'contradictory',
-      reason: 'two-peaks',
-      standardDeviationDb,
-      probabilityRatio: likely,
-    };
-  if (statedDb === undefined || fit.degreesOfFreedom < 1) return undefined;
+  const { weights, sumOfSquares, spare } = rest;
+  const standardDeviationDb = Math.sqrt(sumOfSquares / Math.max(1, spare));
+  const shape = shapeProbability(design, rest, statedDb);
+  if (shape !== null && shape < SHAPE_TOO_UNLIKELY && valley(design, parabola, weights))
+    return { kind: 'contradictory', reason: 'two-peaks', standardDeviationDb, probabilityRatio: shape };
+  if (statedDb === undefined || spare < 1) return undefined;
   const probabilityRatio = chiSquareExceedance(
-    Math.min(1e6, fit.sumOfSquares / (statedDb * statedDb)),
-    fit.degreesOfFreedom,
+    Math.min(1e6, sumOfSquares / (statedDb * statedDb)),
+    spare,
   );
   return probabilityRatio < TOO_UNLIKELY
     ? { kind: 'contradictory', reason: 'scatter', standardDeviationDb, probabilityRatio }
@@ -68,10 +93,10 @@ export function contradiction(
 }
 
 /** Whether the fit of fourth order has a minimum between two maxima, all within the samples. */
-function valley(design: LobeDesign, fit: LobeEstimate, outliers: readonly number[]): boolean {
+function valley(design: LobeDesign, fit: LobeEstimate, weights: Float64Array): boolean {
   const { places } = design;
   const columns = [0, 1, 2, 3, 4].map((power) => places.map((u) => u ** power));
-  const wider = linearLeastSquares(columns, fit.residuals, weightsOf(design, outliers));
+  const wider = linearLeastSquares(columns, fit.residuals, Array.from(weights));
   if (wider === undefined) return false;
   const [, e1 = 0, e2 = 0, e3 = 0, e4 = 0] = wider.coefficients;
   const slope = (u: number) => fit.b + e1 + u * (2 * (fit.c + e2) + u * (3 * e3 + u * 4 * e4));
@@ -88,27 +113,26 @@ function valley(design: LobeDesign, fit: LobeEstimate, outliers: readonly number
 
 /**
  * The width that the readings have, relative to the given one, where it departs beyond doubt (99.9 %)
- * from that of the main lobe: below 0.75 or above 1.4 of it.
+ * from all that a main lobe of uncertain width may have.
+ *
+ * @param start  State of a lobe of free width.
  */
 export function widthMismatch(
-  design: LobeDesign,
-  outliers: readonly number[],
-  standardDeviationDb: number,
-  scatterKnown: boolean,
+  problem: LobeProblem,
+  start: Float64Array,
+  weights: Float64Array,
+  basis: ScatterBasis,
+  doubtRatio: number,
 ): { readonly ratio: number; readonly place: number } | undefined {
-  if (design.bend === undefined) return undefined;
-  const free = fitLobe({ ...design, bend: undefined }, weightsOf(design, outliers));
-  if (free === undefined || (!scatterKnown && free.degreesOfFreedom < 1)) return undefined;
-  const scatter = scatterKnown
-    ? standardDeviationDb
-    : Math.sqrt(free.sumOfSquares / free.degreesOfFreedom);
-  const factor = studentCoverageFactor(
-    0.998,
-    scatterKnown ? Number.POSITIVE_INFINITY : free.degreesOfFreedom,
+  const free = settledLobe({ ...problem, narrowDoubt: undefined }, weights, basis, start);
+  if (free === undefined) return undefined;
+  const doubt = studentCoverageFactor(0.998, free.spare) * narrowDoubtOf(free);
+  const least = Math.min(
+    EXACT_RATIOS.least,
+    Math.max(LEAST_RATIO, 1 - WIDTH_DEPARTURES.narrower * doubtRatio),
   );
-  const doubt = factor * scatter * Math.sqrt(free.covariance[2]?.[2] ?? 0);
-  const steepest = design.bend / WIDTH_RATIOS.least ** 2;
-  const shallowest = design.bend / WIDTH_RATIOS.most ** 2;
-  if (free.c >= 0 || !(free.c + doubt < steepest || free.c - doubt > shallowest)) return undefined;
-  return { ratio: Math.sqrt(design.bend / free.c), place: -free.b / (2 * free.c) };
+  const most = Math.max(EXACT_RATIOS.most, 1 + WIDTH_DEPARTURES.wider * doubtRatio);
+  const narrow = free.solution.state[NARROW] as number;
+  if (!(narrow - doubt > 1 / least ** 2 || narrow + doubt < 1 / most ** 2)) return undefined;
+  return { ratio: 1 / Math.sqrt(narrow), place: free.solution.state[PEAK] as number };
 }

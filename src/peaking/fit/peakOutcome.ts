@@ -38,9 +38,9 @@ export interface PeakFound {
   readonly standardUncertaintyDeg: number;
   /** Level at the peak in dBm, without the noise floor where one was taken into account. */
   readonly peakLevelDbm: number;
-  /** Half-power beamwidth: as given, or as the fit has it, in degrees. */
+  /** Half-power beamwidth in degrees: what the readings and the given width make of it together. */
   readonly beamwidthDeg: number;
-  /** Standard uncertainty of that width in degrees; 0 where it was given. */
+  /** Standard uncertainty of that width in degrees, what was known of it counted in. */
   readonly beamwidthStandardUncertaintyDeg: number;
   /** Standard deviation of one reading about the lobe in dB: found, or as given, rounding included. */
   readonly standardDeviationDb: number;
@@ -58,8 +58,12 @@ export interface PeakFound {
   readonly lossAtPeakUpper95Db: number;
   /** The same three losses in the other bands asked for, in their order. */
   readonly bands: readonly BandLoss[];
-  /** Readings set aside as outliers, by index, in rising order. */
+  /** Readings most likely foreign to the lobe, by index, in rising order: they do not count in `positionDeg`. */
   readonly outliers: readonly number[];
+  /** Probability of that answer, 0 to 1; the interval weighs the other likely answers too. */
+  readonly outliersProbabilityRatio: number;
+  /** Readings so far out or so low that the main lobe has ended there, by index; they are not used. */
+  readonly beyondLobe: readonly number[];
   /**
    * Probability that readings of a true parabola depart from it as much as these (third and fourth
    * order); small means that the shape is not one. `null` with too few readings to tell, or where a

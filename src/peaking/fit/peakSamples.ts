@@ -3,6 +3,7 @@
 import { DomainError, finite, inRange, object, positive } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
 import { valueAt } from '../../numeric/columns.js';
+import { type LobeShape, PARABOLA, reflectorShape } from '../lobe/lobeShape.js';
 
 /** Another band whose pointing loss is wanted. */
 export interface PeakBand {
@@ -28,6 +29,16 @@ export interface PeakSamples {
   readonly currentPositionDeg?: number;
   /** Half-power beamwidth in degrees, if it is known; default fitted. */
   readonly beamwidthDeg?: number;
+  /** Standard uncertainty of that beamwidth over itself, 0 to 0.5; default 0.1, as a rule of thumb or a data sheet knows it. */
+  readonly beamwidthStandardUncertaintyRatio?: number;
+  /**
+   * `reflector` (default): steeper than a parabola beyond the half-power points, perhaps a little lopsided, as real
+   * lobes are. `parabola`: exactly 12 (offset / beamwidth)^2 dB, as in the arithmetic by hand; then the beamwidth
+   * counts as exact by default.
+   */
+  readonly lobe?: 'reflector' | 'parabola';
+  /** Power at the rim of the reflector below that at its centre in dB, 0 to 30, if known; default unknown. */
+  readonly edgeTaperDb?: number;
   /** Level without any signal in dBm, if it is known; default none. A reading is signal plus noise power. */
   readonly noiseFloorDbm?: number;
   /** `fitted`: find the noise floor from the readings (some must be near it). Default `as-given`. */
@@ -48,6 +59,9 @@ const PEAK_SAMPLES_KEYS = {
   timeS: true,
   currentPositionDeg: true,
   beamwidthDeg: true,
+  beamwidthStandardUncertaintyRatio: true,
+  lobe: true,
+  edgeTaperDb: true,
   noiseFloorDbm: true,
   noiseFloor: true,
   levelStepDb: true,
@@ -56,6 +70,9 @@ const PEAK_SAMPLES_KEYS = {
   bands: true,
 } satisfies Keys<PeakSamples>;
 
+/** Standard uncertainty of a beamwidth as people know it, over itself. */
+export const BEAMWIDTH_DOUBT = 0.1;
+
 /** Samples after the checks. */
 export interface CheckedSamples {
   readonly positionDeg: readonly number[];
@@ -63,6 +80,8 @@ export interface CheckedSamples {
   readonly timeS: readonly number[] | undefined;
   readonly nowDeg: number;
   readonly widthDeg: number | undefined;
+  readonly widthDoubtRatio: number;
+  readonly shape: LobeShape;
   readonly floorDbm: number | undefined;
   readonly fitFloor: boolean;
   readonly stepDb: number;
@@ -90,6 +109,11 @@ export function checkedSamples(samples: PeakSamples): CheckedSamples {
     -720,
     720,
   );
+  const parabola = choice('lobe', samples.lobe, 'reflector', 'parabola') === 'parabola';
+  const edgeTaperDb =
+    samples.edgeTaperDb === undefined
+      ? undefined
+      : inRange('edgeTaperDb', samples.edgeTaperDb, 0, 30, 'a taper is positive');
   return {
     positionDeg,
     levelDbm,
@@ -99,6 +123,14 @@ export function checkedSamples(samples: PeakSamples): CheckedSamples {
       samples.beamwidthDeg === undefined
         ? undefined
         : beamwidth('beamwidthDeg', samples.beamwidthDeg),
+    widthDoubtRatio: inRange(
+      'beamwidthStandardUncertaintyRatio',
+      samples.beamwidthStandardUncertaintyRatio ?? (parabola ? 0 : BEAMWIDTH_DOUBT),
+      0,
+      0.5,
+      'is it a share of the beamwidth?',
+    ),
+    shape: parabola ? PARABOLA : reflectorShape(edgeTaperDb),
     floorDbm:
       samples.noiseFloorDbm === undefined
         ? undefined

@@ -1,6 +1,6 @@
 /** Pointing loss now and after a move to the peak, in the band read and in others. */
 
-import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
+import { shapeLevelDb } from '../lobe/lobeShape.js';
 import type { BandLoss, Interval95Deg } from './peakOutcome.js';
 import type { PeakBand } from './peakSamples.js';
 
@@ -9,6 +9,10 @@ interface Found {
   readonly positionDeg: number;
   readonly interval95Deg: Interval95Deg;
   readonly beamwidthDeg: number;
+  /** Width that the bounds reckon with: narrower by its standard uncertainty. */
+  readonly narrowestRatio: number;
+  /** Shape of the lobe: see the lobe's own file. */
+  readonly nullRatio: number;
   readonly nowDeg: number;
 }
 
@@ -19,13 +23,15 @@ export function lossesOf(
 ): { readonly own: Omit<BandLoss, 'name'>; readonly bands: readonly BandLoss[] } {
   const losses = (widthDeg: number, squintDeg: number): Omit<BandLoss, 'name'> => {
     const [fromDeg, toDeg] = found.interval95Deg;
+    const loss = (x: number, ratio: number) =>
+      -shapeLevelDb(x / (ratio * widthDeg), found.nullRatio) + 0;
     const worst = (x: number) =>
       Math.max(
-        gaussianLobeLossDb(x - fromDeg - squintDeg, widthDeg),
-        gaussianLobeLossDb(x - toDeg - squintDeg, widthDeg),
+        loss(x - fromDeg - squintDeg, found.narrowestRatio),
+        loss(x - toDeg - squintDeg, found.narrowestRatio),
       );
     return {
-      lossNowDb: gaussianLobeLossDb(found.nowDeg - found.positionDeg - squintDeg, widthDeg),
+      lossNowDb: loss(found.nowDeg - found.positionDeg - squintDeg, 1),
       lossNowUpper95Db: worst(found.nowDeg),
       lossAtPeakUpper95Db: worst(found.positionDeg),
     };

@@ -2,7 +2,8 @@
 
 import { bestFlank } from './bestFlank.js';
 import { checkedSearch, type PeakSearch } from './peakSearch.js';
-import { legsTo, legsToPeak, type SearchFit, searchFit } from './searchFit.js';
+import { type SearchFit, sameLobe, searchFit } from './searchFit.js';
+import { legsTo, legsToBear, legsToPeak } from './searchLegs.js';
 
 /** What to do next; read `kind` first. */
 export type NextMove =
@@ -15,8 +16,12 @@ export type NextMove =
       readonly toTurns: number;
       /** Not the move to the peak. */
       readonly toPeak: false;
-      /** `start`: nothing was read yet. `flank`: to a steep part of the lobe. `climb`: the level still rises that way. */
-      readonly purpose: 'start' | 'flank' | 'climb';
+      /**
+       * `start`: nothing was read yet; legs there are take up the play of the thread. `flank`: to a steep part of the lobe.
+       * `climb`: the level still rises that way. `other-lobe`: the lobe is too narrow for a main one; where the main one
+       * would be if this were a side lobe.
+       */
+      readonly purpose: 'start' | 'flank' | 'climb' | 'other-lobe';
     }
   | {
       /** The peak is known well enough: turn there, the last leg in the sense of the approach. */
@@ -44,36 +49,56 @@ export type NextMove =
       /** No peak in reach, for the reason given. */
       readonly kind: 'stop';
       /**
-       * `end-stop`: the peak lies beyond the adjuster's reach. `not-main-lobe`: the readings have another width; look for
-       * the main lobe. `contradictory`: the readings do not fit together; begin again. `no-lobe`: nothing but scatter.
-       * `too-many`: the readings allowed are used up.
+       * `end-stop`: the peak lies beyond the adjuster's reach. `no-lobe`: nothing but scatter. `contradictory`: the
+       * readings show two tops or far more scatter than one lobe explains, and more readings did not help: look for what moves
+       * or blocks the antenna before reading on. `too-many`: the readings allowed are used up.
        */
-      readonly reason: 'end-stop' | 'not-main-lobe' | 'contradictory' | 'no-lobe' | 'too-many';
+      readonly reason: 'end-stop' | 'contradictory' | 'no-lobe' | 'too-many';
       /** Most likely place of the peak in turns all the same; `null` where there is none. */
       readonly likelyTurns: number | null;
     };
 
-/** Longest step beyond what was read, in beamwidths. */
-const LONGEST_STEP = 1;
+type TurnAndRead = Extract<NextMove, { kind: 'turn-and-read' }>;
+
+/** Most readings where the search does not say. */
+const MOST_READINGS = 40;
+
+/** Longest way from the highest reading to the next one, in beamwidths. */
+const LONGEST_STEP = 0.65;
 
 /** First step off the start, in beamwidths: 3 dB down if it stood on the peak. */
 const FIRST_STEP = 0.5;
 
-/** Fewest readings before the peak is believed: the third checks the width. */
-const FEWEST_READINGS = 3;
+/** Fewest readings before the peak is believed: the third checks the width, the fourth the others. */
+const FEWEST_READINGS = 4;
+const FEWEST_IF_DOUBTFUL = 6;
 
-/** Readings after which a level that shows no lobe is given up. */
+/** Readings on the lobe below which the next one is taken nearer to the highest, and how much nearer each time. */
+const FEWEST_ON_LOBE = 4;
+const NARROWER = 0.75;
+
+/** Readings after which a level that shows no lobe, or no single one, is given up. */
 const ENOUGH_TO_SEE = 8;
+const ENOUGH_TO_FIT = 15;
+
+/** Distance of the first side lobe from the main one in beamwidths, and how near to it counts as read. */
+const SIDE_LOBE_AT = 1.6;
+const SIDE_LOBE_SEEN = 0.35;
 
 /**
  * Where to go next, and when to stop.
  *
- * After each reading the lobe is fitted. Until its 95 % bound of the pointing loss at the peak found is
- * within the target, the next reading is taken on the flank where it lowers the Cramer-Rao bound most
- * for the turning. Then the peak is approached in the sense asked for, by way of a place before it if need be.
+ * First the play of the thread is taken up. After each reading the lobe is fitted, the beamwidth counting as no better known
+ * than it is. A lobe far narrower than expected is either a side lobe or of another width: one reading to each side where
+ * the main lobe would be decides. Until the 95 % bound of the pointing loss at the peak found is within the target, the next
+ * reading is taken on the flank where it lowers the Cramer-Rao bound most for the turning. Then the peak is approached in the
+ * sense asked for, by way of a place before it if need be.
  *
  * @param search  State from {@link beginPeakSearch}, {@link afterReading}, {@link afterMove}.
  * @throws {@link DomainError} naming a wrong field of the state.
+ *
+ * Accuracy: on simulated lobes of real apertures the loss keeps within the stated bound in 95 % of the searches or more, with
+ * the beamwidth off by 15 % (one standard deviation) and with play in the thread; the figures are in the decisions on peaking.
  * @example
  * ```ts
  * import { afterReading, beginPeakSearch, nextMove } from 'slantpath/peaking';
@@ -89,7 +114,7 @@ export function nextMove(search: PeakSearch): NextMove {
     Number.NEGATIVE_INFINITY,
     Number.POSITIVE_INFINITY,
   ];
-  const readAt = (place: number, purpose: 'start' | 'flank' | 'climb'): NextMove => {
+  const readAt = (place: number, purpose: TurnAndRead['purpose']): NextMove => {
     const toTurns = Math.min(most, Math.max(least, place));
     return {
       kind: 'turn-and-read',
@@ -99,19 +124,44 @@ export function nextMove(search: PeakSearch): NextMove {
       purpose,
     };
   };
-  if (readings.length === 0) return readAt(placeTurns, 'start');
+  if (readings.length === 0)
+    return {
+      kind: 'turn-and-read',
+      legsTurns: legsToBear(search),
+      toTurns: placeTurns,
+      toPeak: false,
+      purpose: 'start',
+    };
   if (readings.length === 1) {
-    const up = placeTurns + FIRST_STEP * width;
-    return readAt(up > most ? placeTurns - FIRST_STEP * width : up, 'flank');
+    const way = (settings.approach ?? 'up') === 'up' ? FIRST_STEP * width : -FIRST_STEP * width;
+    const there = placeTurns + way;
+    return readAt(there > most || there < least ? placeTurns - way : there, 'flank');
   }
-  const fit = searchFit(search);
+  let fit = searchFit(search, 'given');
+  if (fit.kind === 'not-main-lobe' || fit.kind === 'contradictory') {
+    const unread = fit.maybeSideLobe
+      ? otherLobe(search, fit.positionTurns, [least, most])
+      : undefined;
+    if (unread !== undefined && readings.length < (settings.mostReadings ?? MOST_READINGS))
+      return readAt(unread, 'other-lobe');
+    // No higher lobe beside it: this is the main one, and the width was wrong.
+    fit = searchFit(search, 'free');
+  }
   const targetDb = settings.targetLossDb ?? 0.1;
+  // So many readings without an end: the width given may be what does not fit.
+  if (
+    readings.length >= ENOUGH_TO_SEE &&
+    !(fit.kind === 'peak' && fit.lossAtPeakUpper95Db <= targetDb)
+  ) {
+    const free = searchFit(search, 'free');
+    if (free.kind === 'peak') fit = free;
+  }
   if (fit.kind === 'peak') {
     const { interval95Turns, positionTurns } = fit;
     if (search.atPeak && fit.lossNowUpper95Db <= targetDb * 1.0001)
       return { kind: 'done', interval95Turns, lossUpper95Db: fit.lossNowUpper95Db };
     if (
-      readings.length >= FEWEST_READINGS &&
+      readings.length >= (fit.doubtful ? FEWEST_IF_DOUBTFUL : FEWEST_READINGS) &&
       fit.lossAtPeakUpper95Db <= targetDb &&
       readOnBothSides(search, positionTurns)
     )
@@ -126,16 +176,40 @@ export function nextMove(search: PeakSearch): NextMove {
   }
   const reason = reasonToStop(search, fit, { least, most });
   if (reason !== undefined) return { kind: 'stop', reason, likelyTurns: fit.positionTurns };
-  const places = readings.map((reading) => reading.placeTurns);
+  const places = sameLobe(search).map((reading) => reading.placeTurns);
   const lowest = places.reduce((a, b) => Math.min(a, b));
   const highest = places.reduce((a, b) => Math.max(a, b));
-  const wanted = bestFlank(search, fit.positionTurns);
-  const held = Math.min(
-    highest + LONGEST_STEP * width,
-    Math.max(lowest - LONGEST_STEP * width, wanted),
-  );
+  const plan = planningWidth(search, fit.widthTurns);
+  const wanted = bestFlank(search, fit.positionTurns, plan);
+  // The highest reading is the surest sign of the lobe: an extrapolation does not lead far from it.
+  const top = readings.reduce((a, b) => (b.levelDbm > a.levelDbm ? b : a)).placeTurns;
+  const held = Math.min(top + LONGEST_STEP * plan, Math.max(top - LONGEST_STEP * plan, wanted));
   const outside = fit.positionTurns < lowest || fit.positionTurns > highest;
   return readAt(held, outside ? 'climb' : 'flank');
+}
+
+/** Width to plan the next reading with: as long as hardly any reading lies on the lobe, ever nearer to the highest one. */
+function planningWidth(search: PeakSearch, widthTurns: number): number {
+  const more = search.readings.length - FEWEST_READINGS;
+  return sameLobe(search).length < FEWEST_ON_LOBE && more >= 0
+    ? widthTurns * NARROWER ** Math.min(more + 1, 6)
+    : widthTurns;
+}
+
+/** Place beside the lobe where a main lobe would stand and nothing was read yet, the nearer first. */
+function otherLobe(
+  { settings, readings, placeTurns }: PeakSearch,
+  peak: number,
+  [least, most]: readonly [number, number],
+): number | undefined {
+  const width = settings.beamwidthTurns;
+  return [peak - SIDE_LOBE_AT * width, peak + SIDE_LOBE_AT * width]
+    .filter((place) => place >= least && place <= most)
+    .filter(
+      (place) =>
+        !readings.some((reading) => Math.abs(reading.placeTurns - place) < SIDE_LOBE_SEEN * width),
+    )
+    .sort((a, b) => Math.abs(a - placeTurns) - Math.abs(b - placeTurns))[0];
 }
 
 /** Whether the lobe was read on both flanks, at least a fifth of the beamwidth from the peak. */
@@ -152,9 +226,9 @@ function reasonToStop(
   fit: SearchFit,
   { least, most }: { readonly least: number; readonly most: number },
 ): (NextMove & { kind: 'stop' })['reason'] | undefined {
-  if (fit.kind === 'not-main-lobe' || fit.kind === 'contradictory') return fit.kind;
+  if (readings.length >= ENOUGH_TO_FIT && fit.kind === 'contradictory') return fit.kind;
   if (fit.kind === 'flat' && readings.length >= ENOUGH_TO_SEE) return 'no-lobe';
-  if (readings.length >= (settings.mostReadings ?? 40)) return 'too-many';
+  if (readings.length >= (settings.mostReadings ?? MOST_READINGS)) return 'too-many';
   const readAt = (stop: number) => readings.some(({ placeTurns }) => placeTurns === stop);
   const beyond =
     (fit.positionTurns < least && readAt(least)) || (fit.positionTurns > most && readAt(most));

@@ -7,8 +7,8 @@ import { type Keys, known } from '../../keys.js';
 export interface PeakSearchSettings {
   /** Half-power beamwidth in turns of the adjuster: beamwidth over degrees per turn. */
   readonly beamwidthTurns: number;
-  /** Whether that width is relied on (`known`, default) or only guides the steps (`rough`). */
-  readonly beamwidth?: 'known' | 'rough';
+  /** Standard uncertainty of that width over itself, 0 to 0.5; default 0.1, as a rule of thumb or a data sheet knows it. */
+  readonly beamwidthStandardUncertaintyRatio?: number;
   /** Pointing loss in dB to be reached with 95 % confidence; default 0.1. */
   readonly targetLossDb?: number;
   /** Standard deviation of one reading in dB, if known: watch the level for a while; default found on the way. */
@@ -168,7 +168,13 @@ export function checkedSearch(search: PeakSearch): PeakSearch {
   known('settings', settings, PEAK_SEARCH_SETTINGS_KEYS);
   const width = positive('settings.beamwidthTurns', settings.beamwidthTurns);
   inRange('settings.beamwidthTurns', width, 1e-4, 1e4);
-  oneOf('settings.beamwidth', settings.beamwidth ?? 'known', ['known', 'rough']);
+  inRange(
+    'settings.beamwidthStandardUncertaintyRatio',
+    settings.beamwidthStandardUncertaintyRatio ?? 0.1,
+    0,
+    0.5,
+    'is it a share of the beamwidth?',
+  );
   inRange('settings.targetLossDb', settings.targetLossDb ?? 0.1, 1e-4, 3);
   if (settings.standardDeviationDb !== undefined)
     inRange(

@@ -4,6 +4,7 @@ import type { RandomStream } from '../../numeric/random.js';
 import { bracketPeak } from '../bracket/bracketPeak.js';
 import { usefulDrop } from '../bracket/usefulDrop.js';
 import { fitPeak } from '../fit/fitPeak.js';
+import { reflectorShape, shapeLevelDb } from '../lobe/lobeShape.js';
 import { nextMove } from './nextMove.js';
 import { peakBound } from './peakBound.js';
 import { afterMove, afterReading, beginPeakSearch } from './peakSearch.js';
@@ -32,16 +33,20 @@ export interface PlanRun {
 const LEAST_DROP_DB = 3;
 const MOST_DROP_DB = 8;
 
+/** The lobe of an ordinary reflector. */
+const LOBE = reflectorShape();
+
 /** Most passes or repeats of one run. */
 const MOST_REPEATS = 200;
 
 function read({ peak, standardDeviationDb, stepDb, random }: SimulatedAxis, place: number): number {
-  const level = -12 * (place - peak) ** 2 + standardDeviationDb * random.normal();
+  const level =
+    shapeLevelDb(place - peak, LOBE.nullRatio, LOBE.bend) + standardDeviationDb * random.normal();
   return stepDb > 0 ? stepDb * Math.round(level / stepDb) : level;
 }
 
 function run(axis: SimulatedAxis, place: number, readings: number, turning: number): PlanRun {
-  const lossDb = 12 * (place - axis.peak) ** 2;
+  const lossDb = -shapeLevelDb(place - axis.peak, LOBE.nullRatio, LOBE.bend) + 0;
   return { readings, turning, lossDb, finished: Number.isFinite(lossDb) };
 }
 

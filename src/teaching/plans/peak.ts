@@ -33,6 +33,7 @@ const SIGNAL: SolutionPlan = {
       levelDbm: [levelDbm, levelDbm],
       beamwidthDeg: 2,
       standardDeviationDb: SCATTER_DB,
+      lobe: 'parabola',
       noiseFloorDbm,
     });
     return fit.kind === 'peak' ? { S: fit.peakLevelDbm - 3 } : 'no-signal-over-the-noise';
@@ -63,6 +64,7 @@ const TWO_FLANKS: SolutionPlan = {
       levelDbm: [input(inputs, 'firstLevelDbm'), input(inputs, 'secondLevelDbm')],
       beamwidthDeg: input(inputs, 'beamwidthTurns'),
       standardDeviationDb: SCATTER_DB,
+      lobe: 'parabola',
     });
     return fit.kind === 'peak'
       ? { m: (positionDeg[0] + positionDeg[1]) / 2, p: fit.positionDeg }
@@ -103,6 +105,7 @@ function threeReadings(inputs: Readonly<Record<string, number>>, middle: number)
     positionDeg: [middle - spacing, middle, middle + spacing],
     levelDbm,
     standardDeviationDb: SCATTER_DB,
+    lobe: 'parabola',
     currentPositionDeg: middle,
   });
   return fit.kind === 'peak'

@@ -1,0 +1,58 @@
+/** How far the 95 % of an interval can be relied on. */
+
+import { type LobeProblem, NARROW, PEAK } from '../lobe/lobeModel.js';
+import type { PeakInterval } from '../lobe/peakInterval.js';
+import type { IntervalCoverage } from './peakOutcome.js';
+
+/** Fewest readings used, and fewest where the scatter was stated, so that a foreign one still shows. */
+const FEWEST = { found: 5, stated: 7 } as const;
+/** Readings to spare up to which rounded readings can hide their scatter. */
+const ROUNDED_SPARE = 6;
+/** Reach of the readings to each side of the peak, and in all, in beamwidths, from which the lobe is seen. */
+const LEAST_SIDE = 0.12;
+const LEAST_SPAN = 0.6;
+/** Relative uncertainty of the squared width from which the bend hardly stands out. */
+const WEAK_BEND = 0.4;
+/** Doubt about which readings are foreign that few readings cannot bear. */
+const MUCH_DOUBT = 0.3;
+const FEW_READINGS = 9;
+
+/**
+ * The label: by what was read, not by how well it happened to fit, so that it is true for the sets that carry it.
+ *
+ * @param exactLobe  Whether the lobe is a parabola by statement: then nothing widens the interval but scatter.
+ */
+export function coverageOf(
+  problem: LobeProblem,
+  found: PeakInterval,
+  basis: { readonly exactLobe: boolean; readonly stated: boolean; readonly stepDb: number },
+): IntervalCoverage {
+  const { lobe, answers } = found;
+  const { solution, weights, spare } = lobe;
+  const used = problem.places.filter((_, i) => (weights[i] as number) > 0);
+  const peak = solution.state[PEAK] as number;
+  const root = Math.sqrt(solution.state[NARROW] as number);
+  const below = root * (peak - used.reduce((a, b) => Math.min(a, b)));
+  const above = root * (used.reduce((a, b) => Math.max(a, b)) - peak);
+  const narrowAt = solution.active.indexOf(NARROW);
+  const m = solution.active.length;
+  const narrowDoubt =
+    narrowAt < 0
+      ? 0
+      : Math.sqrt(lobe.variance * (solution.inverse[narrowAt * m + narrowAt] as number)) /
+        root ** 2;
+  const doubtful = 1 - (answers[0]?.probability ?? 1);
+  if (basis.exactLobe) {
+    if (basis.stated && answers.length === 1) return 'nominal';
+    if (spare < 3 && narrowDoubt > 0.13) return 'not-assured';
+    if ((answers[0]?.leftOut.length ?? 0) > 0 && used.length < 12) return 'not-assured';
+    return basis.stepDb > 0 && spare <= ROUNDED_SPARE ? 'at-least' : 'nominal';
+  }
+  return used.length < (basis.stated ? FEWEST.stated : FEWEST.found) ||
+    Math.min(below, above) < LEAST_SIDE ||
+    below + above < LEAST_SPAN ||
+    narrowDoubt > WEAK_BEND ||
+    (doubtful > MUCH_DOUBT && problem.places.length < FEW_READINGS)
+    ? 'not-assured'
+    : 'at-least';
+}

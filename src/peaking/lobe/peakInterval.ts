@@ -1,0 +1,241 @@
+/** Where the peak of a reflector's lobe lies with 95 % confidence, all that is not known counted in. */
+
+import { studentCoverageFactor, studentExceedance } from '../../numeric/student.js';
+import { fiellerInterval } from '../fit/fieller.js';
+import { fitParabola } from '../fit/parabolaFit.js';
+import { type ForeignReadings, foreignReadings, type ScatterBasis } from './foreignReadings.js';
+import {
+  FLOOR,
+  freeQuantities,
+  type LobeProblem,
+  type LobeSolution,
+  likelyLobe,
+  NARROW,
+  NULL_RATIO,
+  PEAK,
+  TOP,
+} from './lobeModel.js';
+import { SHAPE_REACH } from './lobeShape.js';
+
+/** A lobe with the scatter that belongs to it. */
+export interface SettledLobe {
+  readonly solution: LobeSolution;
+  /** Variance of one reading in dB^2. */
+  readonly variance: number;
+  /** Readings to spare, those that a stated scatter is worth included; infinite where it is exactly known. */
+  readonly spare: number;
+  readonly weights: Float64Array;
+}
+
+/** The peak and its interval, in expected beamwidths. */
+export interface PeakInterval {
+  readonly lobe: SettledLobe;
+  readonly from: number;
+  readonly to: number;
+  /** Standard uncertainty of the peak. */
+  readonly standardUncertainty: number;
+  /** The likely answers to which readings are foreign. */
+  readonly answers: readonly ForeignReadings[];
+  /** Readings beyond the main lobe, by index. */
+  readonly beyond: readonly number[];
+}
+
+/** Farthest from the peak that an end of the interval is sought, in beamwidths. */
+const FARTHEST = 6;
+
+/** Variance in dB^2 to begin with where none is stated. */
+const FIRST_VARIANCE = 0.01;
+
+/** The most likely lobe for some readings, and the scatter about it. */
+export function settledLobe(
+  problem: LobeProblem,
+  weights: Float64Array,
+  basis: ScatterBasis,
+  start: Float64Array,
+): SettledLobe | undefined {
+  let used = 0;
+  for (const weight of weights) if (weight > 0) used++;
+  const { readings, square } = basis.before;
+  const spare = used - freeQuantities(problem) + readings;
+  if (basis.stated === undefined && spare < 1) return undefined;
+  let variance =
+    basis.stated ?? Math.max(basis.least, readings > 0 ? square / readings : FIRST_VARIANCE);
+  let solution = likelyLobe(problem, weights, variance, start);
+  if (basis.stated === undefined)
+    for (let round = 0; round < 8 && solution !== undefined; round++) {
+      const found = Math.max(basis.least, (solution.sumOfSquares + square) / spare);
+      const settled = Math.abs(found / variance - 1) < 0.02;
+      variance = found;
+      if (settled) break;
+      solution = likelyLobe(problem, weights, variance, solution.state);
+    }
+  if (solution === undefined) return undefined;
+  const stated = basis.stated !== undefined;
+  return { solution, variance, spare: stated ? Number.POSITIVE_INFINITY : spare, weights };
+}
+
+/** Variance of the peak's place. */
+export function peakVariance({ solution, variance }: SettledLobe): number {
+  const j = solution.active.indexOf(PEAK);
+  return variance * (solution.inverse[j * solution.active.length + j] as number);
+}
+
+/** Standard uncertainty of how narrow the lobe is: (expected over true beamwidth)^2. */
+export function narrowDoubtOf({ solution, variance }: SettledLobe): number {
+  const j = solution.active.indexOf(NARROW);
+  return j < 0
+    ? 0
+    : Math.sqrt(variance * (solution.inverse[j * solution.active.length + j] as number));
+}
+
+/** Distance from the peak to where the readings speak against it at the coverage factor, to one side. */
+function reach(problem: LobeProblem, lobe: SettledLobe, factor: number, sign: number): number {
+  const { solution, variance, weights } = lobe;
+  const peak = solution.state[PEAK] as number;
+  let distance = Math.min(FARTHEST, factor * Math.sqrt(peakVariance(lobe)));
+  let start = solution.state;
+  let inside = 0;
+  let outside = Number.POSITIVE_INFINITY;
+  for (let round = 0; round < 14; round++) {
+    const trial = Float64Array.from(start);
+    trial[PEAK] = peak + sign * distance;
+    const held = likelyLobe(problem, weights, variance, trial, true);
+    if (held === undefined) return FARTHEST;
+    start = held.state;
+    const rise = Math.sqrt(Math.max(0, held.sumOfSquares - solution.sumOfSquares) / variance);
+    if (Math.abs(rise / factor - 1) < 0.005) break;
+    if (rise < factor) {
+      inside = distance;
+      if (distance >= FARTHEST) return FARTHEST;
+    } else outside = distance;
+    const wanted = distance * Math.min(2.5, Math.max(0.3, factor / Math.max(rise, 1e-9)));
+    distance =
+      wanted > inside && wanted < outside
+        ? Math.min(FARTHEST, wanted)
+        : (inside + Math.min(outside, FARTHEST)) / 2;
+  }
+  return distance;
+}
+
+/** The same in closed form where the lobe is a plain parabola and nothing was known beforehand. */
+function plainEnds(
+  problem: LobeProblem,
+  { solution, variance, weights }: SettledLobe,
+  factor: number,
+) {
+  const { shape, narrowDoubt, driftDoubt, floorDb } = problem;
+  const free = narrowDoubt === undefined;
+  if (shape.nullRatio > 0 || floorDb !== undefined || driftDoubt !== 0) return undefined;
+  if (!free && narrowDoubt > 0) return undefined;
+  const fit = fitParabola({ ...problem, times: undefined, bend: free ? undefined : -12 }, weights);
+  if (fit === undefined) return undefined;
+  const at = (i: number, j: number) => fit.covariance[i]?.[j] ?? 0;
+  const covariance = { bb: at(1, 1), bc: at(1, 2), cc: at(2, 2) };
+  const slopes = fiellerInterval(fit, covariance, factor * Math.sqrt(variance));
+  const peak = solution.state[PEAK] as number;
+  return slopes.kind === 'bounded'
+    ? { lower: peak - slopes.from, upper: slopes.to - peak }
+    : undefined;
+}
+
+/**
+ * Peak and interval. A single answer about foreign readings gives the profile of the sum of squares at Student's t; several
+ * give the places at which their mean probability of a departure as large, weighed by their own, is 5 % or more.
+ */
+export function peakInterval(
+  problem: LobeProblem,
+  basis: ScatterBasis,
+  start: Float64Array,
+  usable: Float64Array,
+  keepAll: boolean,
+): PeakInterval | undefined {
+  const weights = Float64Array.from(usable);
+  let beyond: number[] = [];
+  let lobe = settledLobe(problem, weights, basis, start);
+  let answers: readonly ForeignReadings[] = [{ leftOut: [], probability: 1 }];
+  for (let round = 0; round < 3 && lobe !== undefined; round++) {
+    const { state } = lobe.solution;
+    const root = Math.sqrt(state[NARROW] as number);
+    beyond =
+      problem.shape.nullRatio === 0
+        ? []
+        : problem.places.flatMap((place, i) =>
+            Math.abs(place - (state[PEAK] as number)) * root > SHAPE_REACH ? [i] : [],
+          );
+    const allowed = Float64Array.from(usable, (weight, i) => (beyond.includes(i) ? 0 : weight));
+    if (!keepAll) answers = foreignReadings(problem, lobe.solution, allowed, basis);
+    const out = answers[0]?.leftOut ?? [];
+    const next = Float64Array.from(allowed, (weight, i) => (out.includes(i) ? 0 : weight));
+    if (next.every((weight, i) => weight === lobe?.weights[i])) break;
+    const again = settledLobe(problem, next, basis, state);
+    if (again === undefined) break;
+    lobe = again;
+  }
+  if (lobe === undefined) return undefined;
+  const allowed = Float64Array.from(usable, (weight, i) => (beyond.includes(i) ? 0 : weight));
+  const branches = answers.flatMap(({ leftOut, probability }, index) => {
+    const own =
+      index === 0
+        ? lobe
+        : settledLobe(
+            problem,
+            Float64Array.from(allowed, (weight, i) => (leftOut.includes(i) ? 0 : weight)),
+            basis,
+            lobe?.solution.state ?? start,
+          );
+    if (own === undefined) return [];
+    const factor = studentCoverageFactor(0.95, own.spare);
+    const peak = own.solution.state[PEAK] as number;
+    const ends = plainEnds(problem, own, factor) ?? {
+      lower: reach(problem, own, factor, -1),
+      upper: reach(problem, own, factor, 1),
+    };
+    return [{ probability, own, factor, peak, ...ends }];
+  });
+  const whole = branches.reduce((sum, { probability }) => sum + probability, 0);
+  /** Probability of a departure as large, were the peak there. */
+  const agreement = (place: number) =>
+    branches.reduce((sum, { probability, own, factor, peak, lower, upper }) => {
+      const away = place - peak;
+      const t = (factor * Math.abs(away)) / (away < 0 ? lower : upper);
+      return sum + (probability / whole) * 2 * studentExceedance(t, own.spare);
+    }, 0);
+  const end = (sign: number) => {
+    const edges = branches.map(
+      ({ peak, lower, upper }) => peak + sign * (sign < 0 ? lower : upper),
+    );
+    if (edges.length === 1) return edges[0] as number;
+    const main = branches[0] as (typeof branches)[number];
+    let outside = sign < 0 ? Math.min(...edges) : Math.max(...edges);
+    let inside = main.peak;
+    for (let halving = 0; halving < 14; halving++) {
+      const middle = (inside + outside) / 2;
+      if (agreement(middle) >= 0.05) inside = middle;
+      else outside = middle;
+    }
+    return outside;
+  };
+  return {
+    lobe,
+    from: end(-1),
+    to: end(1),
+    standardUncertainty: Math.sqrt(peakVariance(lobe)),
+    answers,
+    beyond,
+  };
+}
+
+/** State to begin from: a parabola a + b u + c u^2 over places in expected beamwidths. */
+export function startState(
+  { a, b, c }: { readonly a: number; readonly b: number; readonly c: number },
+  shape: { readonly nullRatio: number },
+  floorDb: number | undefined,
+): Float64Array {
+  const state = new Float64Array(7);
+  state[PEAK] = -b / (2 * c);
+  state[TOP] = a - (b * b) / (4 * c);
+  state[NARROW] = -c / 12;
+  state[NULL_RATIO] = shape.nullRatio;
+  state[FLOOR] = floorDb ?? 0;
+  return state;
+}
