@@ -146,12 +146,12 @@ describe('next move', () => {
   });
 
   test('tells a wrong width from a wrong lobe: looks where the main lobe would be, then goes on', () => {
-    const side = play({ beamwidthTurns: 3, standardDeviationDb: 0.1 }, { peak: 0.4, width: 1.8 });
+    const side = play({ beamwidthTurns: 3, standardDeviationDb: 0.1 }, { peak: 0.4, width: 1.4 });
     expect(side.moves.some((move) => 'purpose' in move && move.purpose === 'other-lobe')).toBe(
       true,
     );
     expect(side.last.kind).toBe('done');
-    expect(12 * ((side.antenna - 0.4) / 1.8) ** 2).toBeLessThan(0.1);
+    expect(12 * ((side.antenna - 0.4) / 1.4) ** 2).toBeLessThan(0.1);
   });
 
   test('takes up the play before the first reading, in the sense of the approach', () => {

@@ -81,6 +81,7 @@ function rates(
         unitDb + 10 * Math.log10(power + FLOOR_POWER) + standardDeviationDb * random.normal(),
     );
     const fit = fitPeak({
+      lobe: 'parabola',
       positionDeg: set.positionDeg,
       levelDbm,
       noiseFloorDbm,

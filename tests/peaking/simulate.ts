@@ -78,6 +78,7 @@ export function simulate(setting: SimulationSetting): SimulationFigures {
       return stepDb > 0 ? stepDb * Math.round(level / stepDb) : level;
     });
     const fit: PeakFit = fitPeak({
+      lobe: 'parabola',
       positionDeg,
       levelDbm,
       levelStepDb: stepDb,

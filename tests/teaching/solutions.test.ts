@@ -157,6 +157,7 @@ describe('plans and the functions behind them', () => {
       positionDeg: [-0.5, 2],
       levelDbm: [-47.5, -44],
       beamwidthDeg: 2.2,
+      lobe: 'parabola',
       standardDeviationDb: 0.1,
       noiseFloorDbm,
     });

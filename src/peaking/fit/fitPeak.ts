@@ -3,7 +3,7 @@
 import { DRIFT, FLOOR, freeQuantities, NARROW, PEAK, TOP } from '../lobe/lobeModel.js';
 import { narrowDoubtOf, peakInterval, startState } from '../lobe/peakInterval.js';
 import { coverageOf } from './coverage.js';
-import { contradiction, firstLook, shapeProbability, widthMismatch } from './lobeChecks.js';
+import { contradiction, firstLook, noBend, shapeProbability, widthMismatch } from './lobeChecks.js';
 import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
 import { fitLobe } from './lobeFit.js';
 import { fitWithoutOutliers } from './outliers.js';
@@ -132,7 +132,11 @@ export function fitPeak(samples: PeakSamples): PeakFit {
   let start = stateOf(begun.fit);
   if (checked.widthDeg !== undefined) {
     const free = freeWidth(design, checked.keepAll, statedDb, checked.stepDb);
-    if (free !== undefined) {
+    if (free !== undefined && noBend(design, free.fit, statedDb)) {
+      const { kind, standardDeviationDb } = firstLook(free.fit, statedDb);
+      if (kind === 'flat') return { kind, fromDeg: lowDeg, toDeg: highDeg, standardDeviationDb };
+    }
+    if (free !== undefined && free.fit.c < 0) {
       const state = stateOf(free.fit);
       const mismatch = widthMismatch(problem, state, free.weights, basis, checked.widthDoubtRatio);
       if (mismatch !== undefined)
@@ -207,7 +211,7 @@ export function fitPeak(samples: PeakSamples): PeakFit {
   };
 }
 
-/** A parabola of free width without foreign readings; `undefined` where none bends downwards. */
+/** A parabola of free width without foreign readings; `undefined` where the readings determine none. */
 function freeWidth(
   known: LobeDesign,
   keepAll: boolean,
@@ -220,7 +224,6 @@ function freeWidth(
   const { fit, outliers } = keepAll
     ? { fit: full, outliers: [] }
     : fitWithoutOutliers(design, full, statedDb, stepDb);
-  if (!(fit.c < 0)) return undefined;
   return {
     fit,
     weights: Float64Array.from(design.levels, (_, i) => (outliers.includes(i) ? 0 : 1)),

@@ -111,6 +111,20 @@ function valley(design: LobeDesign, fit: LobeEstimate, weights: Float64Array): b
   return maxima >= 2 && minima >= 1;
 }
 
+/** Whether readings bend less than the main lobe of the given width does, beyond doubt (99.9 %): level ground. */
+export function noBend(
+  known: LobeDesign,
+  free: LobeEstimate,
+  statedDb: number | undefined,
+): boolean {
+  const spare = statedDb === undefined ? free.degreesOfFreedom : Number.POSITIVE_INFINITY;
+  if (spare < 1) return false;
+  const scatterDb = statedDb ?? Math.sqrt(free.sumOfSquares / spare);
+  const doubt =
+    studentCoverageFactor(0.998, spare) * scatterDb * Math.sqrt(free.covariance[2]?.[2] ?? 0);
+  return free.c - doubt > (known.bend ?? 0) / EXACT_RATIOS.most ** 2;
+}
+
 /**
  * The width that the readings have, relative to the given one, where it departs beyond doubt (99.9 %)
  * from all that a main lobe of uncertain width may have.

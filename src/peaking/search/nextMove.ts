@@ -151,6 +151,7 @@ export function nextMove(search: PeakSearch): NextMove {
   // So many readings without an end: the width given may be what does not fit.
   if (
     readings.length >= ENOUGH_TO_SEE &&
+    fit.kind !== 'flat' &&
     !(fit.kind === 'peak' && fit.lossAtPeakUpper95Db <= targetDb)
   ) {
     const free = searchFit(search, 'free');

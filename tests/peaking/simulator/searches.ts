@@ -48,7 +48,6 @@ export function simulateSearches(
     const believed = width * Math.max(0.4, 1 + setting.widthError * normal());
     const start = setting.startAt === undefined ? startWithin * (2 * next() - 1) : setting.startAt;
     // The thread's nut stands anywhere within the play.
-    let hand = 0;
     let antenna = start * width;
     let slack = play * width * next();
     let search = beginPeakSearch({
@@ -58,7 +57,6 @@ export function simulateSearches(
       ...(setting.scatterTold === false ? {} : { standardDeviationDb }),
     });
     const turn = (turns: number) => {
-      hand += turns;
       // Turning up closes the slack towards the play, turning down towards nothing.
       const wanted = slack + turns;
       slack = Math.min(play * width, Math.max(0, wanted));
