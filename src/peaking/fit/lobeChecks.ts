@@ -81,7 +81,12 @@ export function contradiction(
   const standardDeviationDb = Math.sqrt(sumOfSquares / Math.max(1, spare));
   const shape = shapeProbability(design, rest, statedDb);
   if (shape !== null && shape < SHAPE_TOO_UNLIKELY && valley(design, parabola, weights))
-    return { kind: 'contradictory', reason: 'two-peaks', standardDeviationDb, probabilityRatio: shape };
+    return {
+      kind: 'contradictory',
+      reason: 'two-peaks',
+      standardDeviationDb,
+      probabilityRatio: shape,
+    };
   if (statedDb === undefined || spare < 1) return undefined;
   const probabilityRatio = chiSquareExceedance(
     Math.min(1e6, sumOfSquares / (statedDb * statedDb)),
