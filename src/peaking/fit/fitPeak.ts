@@ -3,7 +3,13 @@
 import { DRIFT, FLOOR, freeQuantities, NARROW, PEAK, TOP } from '../lobe/lobeModel.js';
 import { narrowDoubtOf, peakInterval, startState } from '../lobe/peakInterval.js';
 import { coverageOf } from './coverage.js';
-import { contradiction, firstLook, noBend, shapeProbability, widthMismatch } from './lobeChecks.js';
+import {
+  contradiction,
+  firstLook,
+  noBend,
+  shapeProbabilityRatio,
+  widthMismatch,
+} from './lobeChecks.js';
 import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
 import { fitLobe } from './lobeFit.js';
 import { fitWithoutOutliers } from './outliers.js';
@@ -207,7 +213,7 @@ export function fitPeak(samples: PeakSamples): PeakFit {
     beyondLobe: [...used.leftOut, ...found.beyond.map((i) => used.index[i] as number)].sort(
       (x, y) => x - y,
     ),
-    shapeProbabilityRatio: shapeProbability(design, rest, statedDb),
+    shapeProbabilityRatio: shapeProbabilityRatio(design, rest, statedDb),
   };
 }
 

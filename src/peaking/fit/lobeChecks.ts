@@ -57,7 +57,7 @@ export interface Remainder {
  * With two extra quantities the tail of F has the closed form (1 + 2 F / nu)^(-nu / 2); with a stated
  * scatter that of chi-square is exp(-x / 2). Not told where a noise floor or a drift was fitted too.
  */
-export function shapeProbability(
+export function shapeProbabilityRatio(
   design: LobeDesign,
   { residuals, weights, spare }: Remainder,
   statedDb: number | undefined,
@@ -79,7 +79,7 @@ export function contradiction(
 ): Contradictory | undefined {
   const { weights, sumOfSquares, spare } = rest;
   const standardDeviationDb = Math.sqrt(sumOfSquares / Math.max(1, spare));
-  const shape = shapeProbability(design, rest, statedDb);
+  const shape = shapeProbabilityRatio(design, rest, statedDb);
   if (shape !== null && shape < SHAPE_TOO_UNLIKELY && valley(design, parabola, weights))
     return {
       kind: 'contradictory',
@@ -124,9 +124,11 @@ export function noBend(
 ): boolean {
   const spare = statedDb === undefined ? free.degreesOfFreedom : Number.POSITIVE_INFINITY;
   if (spare < 1) return false;
-  const scatterDb = statedDb ?? Math.sqrt(free.sumOfSquares / spare);
+  const standardDeviationDb = statedDb ?? Math.sqrt(free.sumOfSquares / spare);
   const doubt =
-    studentCoverageFactor(0.998, spare) * scatterDb * Math.sqrt(free.covariance[2]?.[2] ?? 0);
+    studentCoverageFactor(0.998, spare) *
+    standardDeviationDb *
+    Math.sqrt(free.covariance[2]?.[2] ?? 0);
   return free.c - doubt > (known.bend ?? 0) / EXACT_RATIOS.most ** 2;
 }
 
