@@ -29,7 +29,7 @@ export interface PeakSearchSettings {
 
 const PEAK_SEARCH_SETTINGS_KEYS = {
   beamwidthTurns: true,
-  beamwidth: true,
+  beamwidthStandardUncertaintyRatio: true,
   targetLossDb: true,
   standardDeviationDb: true,
   levelStepDb: true,
