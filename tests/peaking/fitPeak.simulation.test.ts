@@ -41,7 +41,7 @@ test.each(unknownNoise)('intervals of %s cover 94 to 96 %%', (name, setting) => 
   const figures = simulate(setting);
   console.log(line(name, figures));
   expect(figures.coveragePercent).toBeGreaterThan(94 - slackPercent);
-  // A coarse step hides some of the scatter, which then counts as no less than rounding leaves.
+  // A step coarser than the scatter hides some of it; it then counts as no less than rounding leaves, and the interval is wider.
   const most = (setting.stepDb ?? 0) > setting.standardDeviationDb ? 97.5 : 96;
   expect(figures.coveragePercent).toBeLessThan(most + slackPercent);
   expect(figures.lossBoundPercent).toBeGreaterThan(94 - slackPercent);

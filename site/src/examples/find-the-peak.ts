@@ -107,6 +107,8 @@ function methods(bench: number, meter: Meter, notes: readonly Note[]) {
     positionDeg: notes.map((note) => note.placeTurns),
     levelDbm: notes.map((note) => note.levelDbm),
     noiseFloorDbm: FLOOR_DBM,
+    // The bench's lobe is one by statement, as in the arithmetic by hand.
+    lobe: 'parabola' as const,
     ...METERS[meter],
   };
   const known = fitPeak({ ...samples, beamwidthDeg: widthTurns });
@@ -455,6 +457,7 @@ console.log(
     positionDeg: ${literal(notes.map((note) => note.placeTurns))},
     levelDbm: ${literal(notes.map((note) => note.levelDbm))},
     beamwidthDeg: ${lobeOf(bench).widthTurns},
+    lobe: 'parabola',
     noiseFloorDbm: ${FLOOR_DBM},
     standardDeviationDb: ${METERS[meter].standardDeviationDb},
     levelStepDb: ${METERS[meter].levelStepDb},
