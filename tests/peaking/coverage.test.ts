@@ -50,7 +50,7 @@ describe('the kept table', () => {
 // The worst cells of the table, and one each of the ordinary, the coarse, the lopsided and the outliers.
 test.each([
   '9 readings, scatter 0.2 dB, one-sided, rim 10 dB down, width 5 %',
-  '9 readings, scatter 0.2 dB, even, rim 10 dB down, width 10 %',
+  '9 readings, scatter 0.1 dB, even, rim 10 dB down, width 10 %',
   '6 readings, scatter 0.3 dB, step 0.5 dB, even, rim 10 dB down, width 10 %',
   '9 readings, scatter 0.3 dB, lopsided, rim 10 dB down, width 10 %, outliers 10 %',
   '9 readings, scatter 0.1 dB, lopsided, feed in front, width 10 %',
@@ -59,7 +59,7 @@ test.each([
   const row = kept.fit[index];
   const cell = cells[index];
   if (row === undefined || cell === undefined) throw new Error(`no cell ${name}`);
-  const count = runs(200);
+  const count = runs(1000);
   const result = simulateCell(cell, count, 5000 + index);
   expect(fits(result.peaks * count, count, row.peakPercent)).toBe(true);
   expect(fits(result.assured * count, count, row.assuredPercent)).toBe(true);
@@ -73,7 +73,7 @@ test.each(['width 15 %', 'play of a tenth of the beamwidth'])('searches: %s', (n
   const row = kept.searches.find(({ setting }) => setting === name);
   const setting = SEARCHES.find(([other]) => other === name)?.[1];
   if (row === undefined || setting === undefined) throw new Error(`no search ${name}`);
-  const count = runs(100);
+  const count = runs(500);
   const result = simulateSearches(setting, count, 77);
   expect(fits(result.done * count, count, row.donePercent)).toBe(true);
   const done = Math.round(result.done * count);

@@ -1,5 +1,6 @@
 /** The peak of a lobe from any samples of level against position. */
 
+import type { LobeDesign, LobeEstimate } from '../lobe/lobeDesign.js';
 import { DRIFT, FLOOR, freeQuantities, NARROW, PEAK, TOP } from '../lobe/lobeModel.js';
 import { narrowDoubtOf, peakInterval, startState } from '../lobe/peakInterval.js';
 import { coverageOf } from './coverage.js';
@@ -10,7 +11,6 @@ import {
   shapeProbabilityRatio,
   widthMismatch,
 } from './lobeChecks.js';
-import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
 import { fitLobe } from './lobeFit.js';
 import { fitWithoutOutliers } from './outliers.js';
 import type { PeakFit } from './peakOutcome.js';

@@ -1,7 +1,7 @@
 /** A lobe above a known noise floor: Gauss-Newton as a weighted parabola, the quick way. */
 
-import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
-import { fitParabola } from './parabolaFit.js';
+import type { LobeDesign, LobeEstimate } from '../lobe/lobeDesign.js';
+import { fitParabola } from '../lobe/parabolaFit.js';
 
 /** Most rounds. */
 const ROUNDS = 20;

@@ -3,12 +3,12 @@
 import { chiSquareExceedance } from '../../numeric/chiSquare.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
 import { studentCoverageFactor } from '../../numeric/student.js';
+import { fiellerInterval } from '../lobe/fieller.js';
 import type { ScatterBasis } from '../lobe/foreignReadings.js';
+import type { LobeDesign, LobeEstimate } from '../lobe/lobeDesign.js';
 import { type LobeProblem, NARROW, PEAK } from '../lobe/lobeModel.js';
 import { narrowDoubtOf, settledLobe } from '../lobe/peakInterval.js';
-import { fiellerInterval } from './fieller.js';
 import { higherOrders } from './higherOrders.js';
-import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
 import type { Contradictory } from './peakOutcome.js';
 
 /** Probability below which readings count as contradicting each other. */

@@ -2,9 +2,9 @@
 
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
+import type { LobeDesign, LobeEstimate } from '../lobe/lobeDesign.js';
+import { fitParabola } from '../lobe/parabolaFit.js';
 import { fitAboveFloor } from './floorFit.js';
-import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
-import { fitParabola } from './parabolaFit.js';
 
 /** Number of fitted quantities. */
 export function fittedQuantities(design: LobeDesign): number {

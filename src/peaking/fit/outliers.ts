@@ -6,9 +6,9 @@
 import { incompleteBeta, logGamma } from '../../numeric/beta.js';
 import { chiSquareExceedance } from '../../numeric/chiSquare.js';
 import { denseAt, valueAt } from '../../numeric/columns.js';
-import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
+import type { LobeDesign, LobeEstimate } from '../lobe/lobeDesign.js';
+import { fitParabola } from '../lobe/parabolaFit.js';
 import { fitLobe, fittedQuantities } from './lobeFit.js';
-import { fitParabola } from './parabolaFit.js';
 import { bestTrimmed } from './trimmedLobe.js';
 
 /** Chance of setting aside anything where nothing is wrong, for one set of samples. */

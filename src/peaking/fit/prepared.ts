@@ -1,7 +1,7 @@
 /** Samples made ready for the fit: the part on the main lobe, its scaling, and what is known beforehand. */
 
+import type { LobeDesign } from '../lobe/lobeDesign.js';
 import type { LobeProblem } from '../lobe/lobeModel.js';
-import type { LobeDesign } from './lobeDesign.js';
 import { fittedQuantities } from './lobeFit.js';
 import type { CheckedSamples } from './peakSamples.js';
 

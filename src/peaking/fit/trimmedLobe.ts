@@ -1,6 +1,6 @@
 /** A start for a trimmed fit: the lobe through a few samples that most others lie close to. */
 
-import type { LobeDesign } from './lobeDesign.js';
+import type { LobeDesign } from '../lobe/lobeDesign.js';
 
 /** Most lobes tried. */
 const TRIALS = 64;

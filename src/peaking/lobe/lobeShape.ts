@@ -1,6 +1,6 @@
 /** The main lobe of a reflector beyond the half-power points: the next orders after the parabola. */
 
-import { apertureField } from '../../antenna/illumination.js';
+import { apertureField } from '../../antenna/internal.js';
 import { dbToRatio } from '../../numeric/decibel.js';
 import { bracketedRoot } from '../../numeric/root.js';
 

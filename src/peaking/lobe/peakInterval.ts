@@ -1,8 +1,7 @@
 /** Where the peak of a reflector's lobe lies with 95 % confidence, all that is not known counted in. */
 
 import { studentCoverageFactor, studentExceedance } from '../../numeric/student.js';
-import { fiellerInterval } from '../fit/fieller.js';
-import { fitParabola } from '../fit/parabolaFit.js';
+import { fiellerInterval } from './fieller.js';
 import { type ForeignReadings, foreignReadings, type ScatterBasis } from './foreignReadings.js';
 import {
   FLOOR,
@@ -16,6 +15,7 @@ import {
   TOP,
 } from './lobeModel.js';
 import { SHAPE_REACH } from './lobeShape.js';
+import { fitParabola } from './parabolaFit.js';
 
 /** A lobe with the scatter that belongs to it. */
 export interface SettledLobe {

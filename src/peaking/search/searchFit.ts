@@ -1,8 +1,8 @@
 /** The lobe that the readings of a search show, in turns. */
 
 import { fitPeak } from '../fit/fitPeak.js';
-import { fitParabola } from '../fit/parabolaFit.js';
 import type { PeakFit } from '../fit/peakOutcome.js';
+import { fitParabola } from '../lobe/parabolaFit.js';
 import type { PeakSearch, SearchReading } from './peakSearch.js';
 
 /** What the readings say so far. */
