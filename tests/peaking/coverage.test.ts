@@ -69,14 +69,18 @@ test.each([
   expect(fits(assuredCoverage * assured, assured, row.assuredCoveragePercent)).toBe(true);
 });
 
-test.each(['width 15 %', 'play of a tenth of the beamwidth'])('searches: %s', (name) => {
-  const row = kept.searches.find(({ setting }) => setting === name);
-  const setting = SEARCHES.find(([other]) => other === name)?.[1];
-  if (row === undefined || setting === undefined) throw new Error(`no search ${name}`);
-  const count = runs(500);
-  const result = simulateSearches(setting, count, 77);
-  expect(fits(result.done * count, count, row.donePercent)).toBe(true);
-  const done = Math.round(result.done * count);
-  expect(fits(result.beyondBound * done, done, row.beyondBoundPercent)).toBe(true);
-  expect(Math.abs(result.medianReadings - row.medianReadings)).toBeLessThanOrEqual(1);
-});
+test.each(['width 10 %', 'width 15 %', 'play of a tenth of the beamwidth'])(
+  'searches: %s',
+  (name) => {
+    const row = kept.searches.find(({ setting }) => setting === name);
+    const setting = SEARCHES.find(([other]) => other === name)?.[1];
+    if (row === undefined || setting === undefined) throw new Error(`no search ${name}`);
+    const count = runs(500);
+    const result = simulateSearches(setting, count, 77);
+    expect(fits(result.done * count, count, row.donePercent)).toBe(true);
+    const done = Math.round(result.done * count);
+    expect(fits(result.beyondBound * done, done, row.beyondBoundPercent)).toBe(true);
+    // Searches end after four readings or, in doubt of the width, six: with 15 % about half of them do, and the median is either.
+    expect(Math.abs(result.medianReadings - row.medianReadings)).toBeLessThanOrEqual(2);
+  },
+);
