@@ -5,7 +5,7 @@
 
 const ALL = 'LNB LNBF dish sat antenna align alignment installer';
 
-export const KEYWORDS: Readonly<Record<string, string>> = {
+const KEYWORDS: Readonly<Record<string, string>> = {
   '': 'dish pointing calculator compass elevation scale inclinometer LNB skew twist',
   'examples/where-is-the-satellite':
     'look angles look angles azimut elevation where to point the dish direction dish pointing azimuth elevation look angles compass bearing inclinometer elevation scale offset dish tilt how to align',

@@ -4,6 +4,7 @@ import { DomainError, finite, inRange, object, positive } from '../errors.js';
 import { known } from '../keys.js';
 import { cosDeg, sinDeg } from '../numeric/angle.js';
 import { type Cholesky, cholesky } from '../numeric/cholesky.js';
+import { denseAt, valueAt } from '../numeric/columns.js';
 import { minimumBetween } from '../numeric/minimum.js';
 
 /** One reading of a carrier against its plan. */
@@ -111,19 +112,16 @@ function field(
   const matrix = cells.map((cell, i) =>
     cells.map(
       (_, j) =>
-        scatter * Math.exp(-((distances[i] as Float64Array)[j] as number) / lengthKm) +
+        scatter * Math.exp(-denseAt(distances[i] as Float64Array, j) / lengthKm) +
         (i === j ? cell.variance : 0),
     ),
   );
   const factor = cholesky(matrix);
   const ones = factor.solve(cells.map(() => 1));
   const weight = ones.reduce((sum, value) => sum + value, 0);
-  const mean = cells.reduce((sum, cell, i) => sum + cell.mean * (ones[i] as number), 0) / weight;
+  const mean = cells.reduce((sum, cell, i) => sum + cell.mean * valueAt(ones, i), 0) / weight;
   const solved = factor.solve(cells.map((cell) => cell.mean - mean));
-  const misfit = cells.reduce(
-    (sum, cell, i) => sum + (cell.mean - mean) * (solved[i] as number),
-    0,
-  );
+  const misfit = cells.reduce((sum, cell, i) => sum + (cell.mean - mean) * valueAt(solved, i), 0);
   return {
     factor,
     ones,
@@ -232,9 +230,9 @@ function predicted(learnt: {
   let variance = scatter;
   let taken = 0;
   alike.forEach((value, i) => {
-    correctionDb += value * (solved[i] as number);
-    variance -= value * (explained[i] as number);
-    taken += value * (ones[i] as number);
+    correctionDb += value * valueAt(solved, i);
+    variance -= value * valueAt(explained, i);
+    taken += value * valueAt(ones, i);
   });
   // What is not known of the mean counts as far as the readings near by do not replace it.
   variance += (1 - taken) ** 2 / weight;

@@ -6,6 +6,7 @@
  */
 
 import { RADIANS_PER_DEGREE } from '../numeric/angle.js';
+import { denseAt, valueAt } from '../numeric/columns.js';
 import { COEFFICIENTS, DEGREE, EPOCH } from './coefficients.js';
 
 /** Decimal years that are taken at all; the model itself is valid from 2025.0 to 2030.0. */
@@ -35,7 +36,7 @@ const TERMS = /* @__PURE__ */ COEFFICIENTS.map((row, m) =>
     const term = Math.floor(index / WIDTH);
     const n = Math.max(1, m) + term;
     const place = index % WIDTH;
-    return place < 4 ? (row[4 * term + place] as number) / 10 : Math.sqrt(n * n - m * m);
+    return place < 4 ? valueAt(row, 4 * term + place) / 10 : Math.sqrt(n * n - m * m);
   }),
 );
 
@@ -97,11 +98,11 @@ function harmonicSums(sin: number, cos: number, longitude: number, ratio: number
     let power = m === 0 ? powerM * ratio : powerM;
     const last = terms.length - WIDTH;
     for (let at = 0, n = Math.max(1, m); at <= last; at += WIDTH, n++) {
-      const root = terms[at + 4] as number;
-      const g = terms[at] as number;
-      const h = terms[at + 1] as number;
-      const gRate = terms[at + 2] as number;
-      const hRate = terms[at + 3] as number;
+      const root = denseAt(terms, at + 4);
+      const g = denseAt(terms, at);
+      const h = denseAt(terms, at + 1);
+      const gRate = denseAt(terms, at + 2);
+      const hRate = denseAt(terms, at + 3);
       const along = power * (g * cosM + h * sinM);
       const alongRate = power * (gRate * cosM + hRate * sinM);
       const turn = m === 0 ? slope : root * before - n * sin * here;
@@ -116,7 +117,7 @@ function harmonicSums(sin: number, cos: number, longitude: number, ratio: number
         eastRate += across * (gRate * sinM - hRate * cosM);
       }
       if (at === last) break;
-      const rootNext = terms[at + WIDTH + 4] as number;
+      const rootNext = denseAt(terms, at + WIDTH + 4);
       const next = ((2 * n + 1) * sin * here - root * before) / rootNext;
       if (m === 0) {
         const slopeNext = ((2 * n + 1) * (cos * here + sin * slope) - n * slopeBefore) / (n + 1);

@@ -24,7 +24,7 @@ export function denseAt(column: Float64Array, index: number): number {
   return value;
 }
 
-/** Value of a column in a row. */
+/** Value of a column in a row, as the caller gave it: a guard around it says what is wrong with a hole. */
 export function inRow(column: Column, row: number): number {
   return typeof column === 'number' ? column : (column[row] as number);
 }

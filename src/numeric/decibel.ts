@@ -1,7 +1,7 @@
 /** Decibels and power ratios, and the one way in which levels are added: by their powers. */
 
 import { DomainError, finite } from '../errors.js';
-import { valueAt } from './columns.js';
+import { inRow, valueAt } from './columns.js';
 
 /** Power ratio of a difference in decibels: 10^(dB/10). */
 export function dbToRatio(differenceDb: number): number {
@@ -36,7 +36,7 @@ export function sumPowerDbm(levelsDbm: ArrayLike<number>): number {
   }
   let highest = Number.NEGATIVE_INFINITY;
   for (let index = 0; index < length; index++) {
-    const level = finite('levelsDbm', valueAt(levelsDbm, index), undefined, index);
+    const level = finite('levelsDbm', inRow(levelsDbm, index), undefined, index);
     if (level > highest) highest = level;
   }
   // Relative to the highest level, so that very low levels neither underflow nor lose digits.

@@ -6,7 +6,7 @@
 
 import { DomainError, finite, inRange } from '../errors.js';
 import { type Keys, known } from '../keys.js';
-import { valueAt } from '../numeric/columns.js';
+import { inRow } from '../numeric/columns.js';
 
 /**
  * A map of the whole Earth. Row 0 is latitude +90 and rows step southward to -90; column 0 is longitude
@@ -91,7 +91,7 @@ export function mapCell(rows: number, columns: number, place: MapPlace): MapCell
 
 /** Value of a node, refused where it is not a finite number. */
 function node(map: GlobalMap, index: number): number {
-  return finite('map.values', valueAt(map.values, index), undefined, index);
+  return finite('map.values', inRow(map.values, index), undefined, index);
 }
 
 /**

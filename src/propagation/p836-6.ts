@@ -5,7 +5,7 @@
 
 import { inRange, object } from '../errors.js';
 import { type Keys, known } from '../keys.js';
-import { valueAt } from '../numeric/columns.js';
+import { inRow } from '../numeric/columns.js';
 import { betweenPercents, blend } from './mapsByPercent.js';
 import { checkedMap, type GlobalMap, type MapPlace, mapCell, mapValueBicubic } from './p1144.js';
 
@@ -89,11 +89,11 @@ function atOnePercent(input: WaterVapourInput, index: number): readonly [number,
         latitudeDeg: 90 - (180 * row) / (rows - 1),
         longitudeDeg: -180 + (360 * (cell.column + right)) / (columns - 1),
       });
-      const scaleKm = inRange('maps.scaleHeight', valueAt(scale.values, at), 0.01, 100);
+      const scaleKm = inRange('maps.scaleHeight', inRow(scale.values, at), 0.01, 100);
       const ratio = Math.exp(-(input.heightM / 1000 - altitudeKm) / scaleKm);
       surface +=
-        weight * ratio * inRange('maps.surfaceDensity', valueAt(density.values, at), 0, 1000);
-      total += weight * ratio * inRange('maps.totalColumn', valueAt(column.values, at), 0, 1000);
+        weight * ratio * inRange('maps.surfaceDensity', inRow(density.values, at), 0, 1000);
+      total += weight * ratio * inRange('maps.totalColumn', inRow(column.values, at), 0, 1000);
     }
   return [surface, total];
 }

@@ -30,7 +30,7 @@ export async function axe(page: Page): Promise<string[]> {
 }
 
 /** Opens what is folded among the inputs of an example. */
-export const openFolds = (example: Locator): Promise<void> =>
+const openFolds = (example: Locator): Promise<void> =>
   example.locator('.ex-more').evaluateAll((folds) => {
     for (const fold of folds) (fold as HTMLDetailsElement).open = true;
   });

@@ -1,5 +1,8 @@
 import { expect, test } from 'vitest';
-import { inRow, outColumn, rowCount } from '../../src/numeric/columns.js';
+import { DomainError } from '../../src/errors.js';
+import { combineCarrierRatios } from '../../src/link/index.js';
+import { denseAt, inRow, outColumn, rowCount, valueAt } from '../../src/numeric/columns.js';
+import { sumPowerDbm } from '../../src/numeric/decibel.js';
 
 test('a single number counts for every row', () => {
   expect(rowCount({ a: 1, b: 2 })).toBe(1);
@@ -26,4 +29,13 @@ test('a result column is made or reused, never cut', () => {
   expect(() => outColumn('out', [1, 2] as never, 2)).toThrow(
     expect.objectContaining({ code: 'malformed' }),
   );
+});
+
+test('a reading past the end stops, and a hole in a list of the caller is named with its row', () => {
+  expect(valueAt([1, 2], 1)).toBe(2);
+  expect(() => valueAt([1, 2], 2)).toThrow(RangeError);
+  expect(() => denseAt(new Float64Array(2), 2)).toThrow(RangeError);
+  const holed = [-60, undefined, -61] as number[];
+  for (const call of [() => sumPowerDbm(holed), () => combineCarrierRatios(holed)])
+    expect(call).toThrow(DomainError);
 });

@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 import ts from 'typescript';
 
 /** Folder of the sources. */
-export const SOURCE = fileURLToPath(new URL('../../src/', import.meta.url));
+const SOURCE = fileURLToPath(new URL('../../src/', import.meta.url));
 
 /** All source files, relative to {@link SOURCE}. */
 export const sourceFiles = readdirSync(SOURCE, { recursive: true, encoding: 'utf8' }).filter(

@@ -66,7 +66,7 @@ export function readPlace(line: string): Place | undefined {
 }
 
 /** One thing that is set. */
-export interface Setting {
+interface Setting {
   readonly label: string;
   readonly value: string;
   readonly what: string;

@@ -28,11 +28,11 @@ function seenLogs(result: Result, { logs }: PredictedColumn): Float64Array | und
 export function checkLogLikelihood(result: Result, column: PredictedColumn, h: number): number {
   const logs = seenLogs(result, column);
   // A yes, a no or a service has few outcomes, so their chances are worked out beforehand.
-  if (logs) return logs[h] as number;
+  if (logs) return denseAt(logs, h);
   if (result.kind !== 'number') return 0;
   // Reading and prediction err independently, so their squares add.
-  const deviation = Math.hypot(column.second[h] as number, result.uncertainty);
-  const z = (result.value - (column.mean[h] as number)) / deviation;
+  const deviation = Math.hypot(denseAt(column.second, h), result.uncertainty);
+  const z = (result.value - denseAt(column.mean, h)) / deviation;
   // A slip of the pen in one check must not rule a cause out: one in a thousand is wild.
   return Math.log(0.995 * Math.exp(-0.5 * z * z) + 1e-3) - Math.log(deviation);
 }
@@ -79,7 +79,7 @@ export function logLikelihoods(
   const weigh = (h: number): void => {
     const whiten = pattern.whiteningFor(h);
     // Extra scatter only makes the diagonal larger, so the plan's stands for it until the square is known.
-    const atMost = (logs[h] as number) - plainDiagonal;
+    const atMost = denseAt(logs, h) - plainDiagonal;
     // The t solved for its square: from this square on the total lies too far below the best to matter.
     const enough =
       FREEDOM * (Math.exp((2 * Math.max(0, atMost - best + NEGLIGIBLE)) / (FREEDOM + n)) - 1);

@@ -1,6 +1,7 @@
 /** Faults of the antenna's attitude: mispointed, mast leaning, side lobe, wrong slot, polarization rotated. */
 
 import { cosDeg, sinDeg } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import type { Change } from './channel.js';
 import type { CarrierContext, CauseContext, SlotFrame, Vector } from './context.js';
@@ -160,7 +161,7 @@ function usePatterns(
     ),
   );
   const sum = weights.reduce((total, weight) => total + weight, 0);
-  return patterns.map((used, i) => ({ used, weight: (weights[i] as number) / sum }));
+  return patterns.map((used, i) => ({ used, weight: valueAt(weights, i) / sum }));
 }
 
 /** The antenna looks at another satellite: at each planned frequency it has a carrier of its own, or none. */

@@ -1,5 +1,6 @@
 /** Causes that the readings so far cannot show. */
 
+import { denseAt } from '../../numeric/columns.js';
 import type { Hypothesis } from './hypothesis.js';
 import type { PredictedColumn } from './predictions.js';
 import type { UnseenCause } from './result.js';
@@ -19,17 +20,17 @@ export function unseenCauses(
   const seen = new Map<string, { readonly at: UnseenCause; visible: boolean; weight: number }>();
   let total = 0;
   hypotheses.forEach(({ cause, location }, h) => {
-    total += weights[h] as number;
+    total += denseAt(weights, h);
     if (h === 0) return;
     const key = `${cause}\n${location}`;
     const entry = seen.get(key) ?? { at: { cause, location }, visible: false, weight: 0 };
     seen.set(key, entry);
-    entry.weight += weights[h] as number;
+    entry.weight += denseAt(weights, h);
     if (entry.visible) return;
     entry.visible = columns.some(
       ({ mean, second }) =>
-        Math.abs((mean[h] as number) - (mean[0] as number)) > INVISIBLE ||
-        Math.abs((second[h] as number) - (second[0] as number)) > INVISIBLE,
+        Math.abs(denseAt(mean, h) - denseAt(mean, 0)) > INVISIBLE ||
+        Math.abs(denseAt(second, h) - denseAt(second, 0)) > INVISIBLE,
     );
   });
   const hidden = [...seen.values()].filter(({ visible }) => !visible);

@@ -2,6 +2,7 @@
 
 import { DomainError, inRange, oneOf } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 
 /** A plan: how many to look at, and how many bad ones are still accepted. */
 export interface SamplingPlan {
@@ -92,7 +93,7 @@ export function samplingPlan(lot: {
 function planAt(letter: number, quality: number) {
   const place = letter + quality - 5;
   const at = (step: number, acceptanceNumber: number) => ({
-    sampleSize: SIZES[Math.min(SIZES.length - 1, Math.max(0, letter + step))] as number,
+    sampleSize: valueAt(SIZES, Math.min(SIZES.length - 1, Math.max(0, letter + step))),
     acceptanceNumber,
     rejectionNumber: acceptanceNumber + 1,
   });
@@ -102,8 +103,8 @@ function planAt(letter: number, quality: number) {
   const last = ACCEPTANCE.length - 1;
   const step = place - 3;
   return step <= last
-    ? at(0, ACCEPTANCE[step] as number)
-    : at(last - step, ACCEPTANCE[last] as number);
+    ? at(0, valueAt(ACCEPTANCE, step))
+    : at(last - step, valueAt(ACCEPTANCE, last));
 }
 
 /** A whole number within bounds. */

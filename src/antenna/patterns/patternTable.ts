@@ -1,7 +1,7 @@
 /** A measured pattern: gain at angles, straight lines in decibels between them. */
 
 import { DomainError, finite, inRange, object } from '../../errors.js';
-import { valueAt } from '../../numeric/columns.js';
+import { inRow, valueAt } from '../../numeric/columns.js';
 import type { Segment, Shape } from './patternShape.js';
 
 /** Stretches between the samples of a table; nothing is said beyond its ends. */
@@ -27,8 +27,8 @@ export function shapeTable(table: {
     });
   const segments: Segment[] = [];
   for (let index = 0; index < angles.length; index++) {
-    const fromDeg = inRange('offAxisDeg', valueAt(angles, index), 0, 180, undefined, index);
-    const fromDbi = finite('gainDbi', valueAt(gains, index), undefined, index);
+    const fromDeg = inRange('offAxisDeg', inRow(angles, index), 0, 180, undefined, index);
+    const fromDbi = finite('gainDbi', inRow(gains, index), undefined, index);
     const previous = index === 0 ? Number.NEGATIVE_INFINITY : valueAt(angles, index - 1);
     if (fromDeg <= previous)
       throw new DomainError({

@@ -13,7 +13,7 @@ export interface BitCoder {
 }
 
 /** Chances are in 32768ths. */
-export const CERTAIN_BITS = 15;
+const CERTAIN_BITS = 15;
 const CERTAIN = 1 << CERTAIN_BITS;
 /** How slowly a chance follows the bits: a 64th of the way with each. */
 const FOLLOW_BITS = 6;
@@ -85,7 +85,7 @@ const DIGIT = /* @__PURE__ */ (() => {
 })();
 
 /** Value of a base64 digit, 0 to 63. */
-export function base64Digit(parameter: string, text: string, index: number): number {
+function base64Digit(parameter: string, text: string, index: number): number {
   const value = DIGIT[text.charCodeAt(index)] ?? -1;
   if (value >= 0) return value;
   throw new DomainError({

@@ -5,7 +5,7 @@ import type { MapPlace } from '../../propagation/p1144.js';
 import type { Layer } from './tiles.js';
 
 /** Value of a node from its whole number. */
-export function nodeValue(layer: Layer, row: number, column: number): number {
+function nodeValue(layer: Layer, row: number, column: number): number {
   const steps = layer.at(row, column) * layer.step;
   if (layer.transform === 'linear') return steps;
   if (layer.transform === 'logarithm') return Math.exp(steps);

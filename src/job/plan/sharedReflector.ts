@@ -1,6 +1,7 @@
 /** One reflector for several slots. */
 
 import { DomainError, within } from '../../errors.js';
+import { valueAt } from '../../numeric/columns.js';
 import { type SlotBandLoss, severalSlots } from '../../pointing/index.js';
 import type { JobMount } from '../file/jobFile.js';
 import { apparentDeg } from './directions.js';
@@ -148,9 +149,8 @@ const MOST_FREQUENCIES = 16;
 function spread(frequenciesGHz: readonly number[], most: number): readonly number[] {
   const sorted = [...new Set(frequenciesGHz)].sort((a, b) => a - b);
   if (sorted.length <= most) return sorted;
-  return Array.from(
-    { length: most },
-    (_, index) => sorted[Math.round((index * (sorted.length - 1)) / (most - 1))] as number,
+  return Array.from({ length: most }, (_, index) =>
+    valueAt(sorted, Math.round((index * (sorted.length - 1)) / (most - 1))),
   );
 }
 

@@ -2,7 +2,7 @@
 
 import { DomainError, inRange, object } from '../../errors.js';
 import type { Keys } from '../../keys.js';
-import { valueAt } from '../../numeric/columns.js';
+import { inRow } from '../../numeric/columns.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
 
 /** A further cause of noise or interference on the carrier. */
@@ -51,6 +51,6 @@ export function combineCarrierRatios(ratiosDb: readonly number[]): number {
       allowed: 'at least one ratio',
     });
   for (let index = 0; index < ratiosDb.length; index++)
-    inRange('ratiosDb', valueAt(ratiosDb, index), -400, 400, undefined, index);
+    inRange('ratiosDb', inRow(ratiosDb, index), -400, 400, undefined, index);
   return combinedDb(ratiosDb);
 }

@@ -5,7 +5,7 @@ import { patternGain } from '../../antenna/patterns/pattern.js';
 import type { AntennaPattern } from '../../antenna/patterns/patternTypes.js';
 import { DomainError, inRange, object } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
-import { valueAt } from '../../numeric/columns.js';
+import { inRow } from '../../numeric/columns.js';
 import { combinedDb } from './combine.js';
 
 /** A satellite beside the wanted one that sends in the same band. */
@@ -183,6 +183,6 @@ export function crossPolarInterference(input: {
       allowed: 'at least one isolation',
     });
   for (let index = 0; index < isolationsDb.length; index++)
-    inRange('isolationsDb', valueAt(isolationsDb, index), 0, 200, undefined, index);
+    inRange('isolationsDb', inRow(isolationsDb, index), 0, 200, undefined, index);
   return combinedDb(isolationsDb) + inRange('wantedLessOtherDb', wantedLessOtherDb ?? 0, -100, 100);
 }

@@ -2,7 +2,7 @@
 
 import { DomainError, inRange, object } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
-import { valueAt } from '../../numeric/columns.js';
+import { inRow, valueAt } from '../../numeric/columns.js';
 
 /** A position: longitude first, then latitude, in degrees; a height may follow. */
 export type Position = readonly number[];
@@ -66,8 +66,8 @@ function position(path: string, given: Position): readonly [number, number] {
     return malformed(path, given, 'a position of longitude and latitude');
   const slip = 'GeoJSON has the longitude first; were the two swapped?';
   return [
-    inRange(`${path}[0]`, valueAt(given, 0), -540, 540, slip),
-    inRange(`${path}[1]`, valueAt(given, 1), -90, 90, slip),
+    inRange(`${path}[0]`, inRow(given, 0), -540, 540, slip),
+    inRange(`${path}[1]`, inRow(given, 1), -90, 90, slip),
   ];
 }
 

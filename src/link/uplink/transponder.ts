@@ -3,7 +3,7 @@
 import { checkedLossDb } from '../../antenna/internal.js';
 import { DomainError, inRange, object, oneOf } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
-import { valueAt } from '../../numeric/columns.js';
+import { inRow, valueAt } from '../../numeric/columns.js';
 import { checkedFlux } from './uplink.js';
 
 /** How the output back-off follows from the input back-off of all carriers together. */
@@ -89,8 +89,8 @@ function outputBackOffDb(law: OutputBackOff, inputDb: number): number {
   for (let index = 0; index < inputs.length; index++) {
     const name = `outputBackOff.inputBackOffDb[${index}]`;
     const least = index === 0 ? -50 : valueAt(inputs, index - 1) + 1e-9;
-    inRange(name, valueAt(inputs, index), least, 100, 'must the back-offs increase?');
-    inRange(`outputBackOff.outputBackOffDb[${index}]`, valueAt(outputs, index), 0, 100);
+    inRange(name, inRow(inputs, index), least, 100, 'must the back-offs increase?');
+    inRange(`outputBackOff.outputBackOffDb[${index}]`, inRow(outputs, index), 0, 100);
   }
   const at = (list: readonly number[], index: number): number => valueAt(list, index);
   const last = inputs.length - 1;

@@ -81,7 +81,7 @@ export function apertureOf(reflector: ReflectorShape): Aperture {
       point++;
     }
   // Shares of 1 turn every weighted sum below into a mean.
-  for (let i = 0; i < point; i++) share[i] = (share[i] as number) / total;
+  for (let i = 0; i < point; i++) share[i] = denseAt(share, i) / total;
   return {
     focusToMiddleM: focalLengthM + middleM ** 2 / (4 * focalLengthM),
     share,
@@ -120,18 +120,18 @@ export function bestFeedPlace(
     let [sa, sb, sc, sl, saa, sab, sac, sbb, sbc, scc] = [0, 0, 0, 0, 0, 0, 0, 0, 0, 0];
     let [sal, sbl, scl, sll] = [0, 0, 0, 0];
     for (let i = 0; i < share.length; i++) {
-      const s = share[i] as number;
-      const du = (u[i] as number) - right;
-      const dv = (v[i] as number) - up;
-      const dw = (w[i] as number) - along;
+      const s = denseAt(share, i);
+      const du = denseAt(u, i) - right;
+      const dv = denseAt(v, i) - up;
+      const dw = denseAt(w, i) - along;
       // Constant lengths do not matter to the phase; taking the middle's off keeps the digits of the small remainder.
       const ray = Math.sqrt(du * du + dv * dv + dw * dw);
       const l =
         ray -
         focusToMiddleM -
-        rightCosine * (x[i] as number) -
-        upCosine * (y[i] as number) -
-        forward * (z[i] as number);
+        rightCosine * denseAt(x, i) -
+        upCosine * denseAt(y, i) -
+        forward * denseAt(z, i);
       // Moving the feed shortens a ray by the cosine towards it.
       const a = du / ray;
       const b = dv / ray;

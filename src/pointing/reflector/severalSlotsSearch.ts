@@ -48,7 +48,7 @@ export interface SlotsProblem {
 }
 
 /** Above this loss in dB the variance of ray lengths no longer stands for the sum of fields. */
-export const RAYS_HOLD_DB = 3;
+const RAYS_HOLD_DB = 3;
 
 export function slotsProblem(
   checked: CheckedSeveralSlots,
@@ -211,7 +211,7 @@ function rigidGuess({ checked, aperture, directions }: SlotsProblem, middle: Eas
   const { right, up } = pictureAxes(middle);
   let [alongRight, alongUp] = [0, 0];
   directions.forEach((direction, index) => {
-    const place = (places[index] as number) - mean;
+    const place = valueAt(places, index) - mean;
     // Feed and beam lie on opposite sides, hence the minus; upwards the clockwise turn brings a second one.
     alongRight -= place * dot(direction, right);
     alongUp += place * dot(direction, up);

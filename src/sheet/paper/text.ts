@@ -3,13 +3,13 @@
 import type { SheetBlock, SheetPage, SheetTable } from './blocks.js';
 
 /** Width of the sheet in characters. */
-export const SHEET_WIDTH = 84;
+const SHEET_WIDTH = 84;
 
 /** Narrowest column into which words are still wrapped. */
 const NARROWEST = 8;
 
 /** A text cut into lines of at most `width` characters, at spaces where there are any. */
-export function lines(text: string, width: number): readonly string[] {
+function lines(text: string, width: number): readonly string[] {
   const found: string[] = [];
   let line = '';
   for (const whole of text.split(/[ \t\n]+/)) {
@@ -30,7 +30,7 @@ export function lines(text: string, width: number): readonly string[] {
 }
 
 /** Text wrapped to the width, with a hanging indent behind the first characters. */
-export function wrapped(text: string, first = '', rest = ' '.repeat(first.length)): string {
+function wrapped(text: string, first = '', rest = ' '.repeat(first.length)): string {
   return lines(text, SHEET_WIDTH - Math.max(first.length, rest.length))
     .map((line, index) => `${index === 0 ? first : rest}${line}`.trimEnd())
     .join('\n');

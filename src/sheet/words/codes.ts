@@ -24,7 +24,7 @@ import type {
 import type { Bracket, PeakFit } from '../../peaking/index.js';
 
 /** Words for each code of a list. */
-export type Words<Code extends string> = Readonly<Record<Code, string>>;
+type Words<Code extends string> = Readonly<Record<Code, string>>;
 
 /** What a finding says, and what its number and its limit are called; empty where it has none. */
 export interface FindingWords {

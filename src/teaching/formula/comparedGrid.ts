@@ -1,6 +1,7 @@
 /** A formula held against the exact function on every place of a grid. */
 
 import { wrapLongitudeDeg } from '../../numeric/angle.js';
+import { valueAt } from '../../numeric/columns.js';
 import type { CompiledFormula, FormulaValues } from './expression.js';
 import type { FormulaSubject } from './subject.js';
 import { rowOf, type Side, visitGrid } from './sweep.js';
@@ -63,7 +64,7 @@ export function errorAt(
 
 /** Values by full name only, as they are told to people. */
 export function named(sides: readonly Side[], place: readonly number[]): FormulaValues {
-  return Object.fromEntries(sides.map(({ variable }, i) => [variable.name, place[i] as number]));
+  return Object.fromEntries(sides.map(({ variable }, i) => [variable.name, valueAt(place, i)]));
 }
 
 /** Compares on every place of the grid. */
@@ -90,8 +91,8 @@ export function comparedGrid(
     }
     for (const each of tallies) count(each, error, tolerance);
     if (map) {
-      const line = map.errors[indices[map.ySide] as number] as (number | null)[];
-      const column = indices[map.xSide] as number;
+      const line = map.errors[valueAt(indices, map.ySide)] as (number | null)[];
+      const column = valueAt(indices, map.xSide);
       line[column] = Math.max(line[column] ?? 0, error);
     }
     // Only the worst few are kept: the search that follows climbs from each, and one alone may stand on a lesser hill.
