@@ -71,7 +71,7 @@ const PEAK_SAMPLES_KEYS = {
 } satisfies Keys<PeakSamples>;
 
 /** Standard uncertainty of a beamwidth as people know it, over itself. */
-export const BEAMWIDTH_DOUBT = 0.1;
+const BEAMWIDTH_DOUBT = 0.1;
 
 /** Samples after the checks. */
 export interface CheckedSamples {

@@ -38,8 +38,3 @@ export function fiellerInterval(
     to: (-qb + spread) / (2 * qa),
   };
 }
-
-/** Variance of the slope b + 2 c x at x for unit variance of a reading. */
-export function slopeVariance(covariance: SlopeCovariance, x: number): number {
-  return covariance.bb + 4 * x * covariance.bc + 4 * x * x * covariance.cc;
-}

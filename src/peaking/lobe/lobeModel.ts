@@ -33,7 +33,7 @@ export const PEAK = 1;
 /** (Expected over true beamwidth)^2: how narrow the lobe is. */
 export const NARROW = 2;
 export const NULL_RATIO = 3;
-export const LOPSIDED = 4;
+const LOPSIDED = 4;
 export const DRIFT = 5;
 export const FLOOR = 6;
 
@@ -67,7 +67,7 @@ const NOTHING = new Float64Array(0);
 const NARROW_LIMITS = [0.02, 50] as const;
 
 /** Quantities that a problem leaves open; the peak only where it is not held. */
-export function openQuantities(problem: LobeProblem, peakHeld: boolean): number[] {
+function openQuantities(problem: LobeProblem, peakHeld: boolean): number[] {
   const { shape } = problem;
   return [
     TOP,

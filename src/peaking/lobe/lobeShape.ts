@@ -58,7 +58,7 @@ function shapeOf(nullRatio: number, nullRatioDoubt: number): LobeShape {
 }
 
 /** Coefficient of the squared offset besides the null, so that half a beamwidth off is half power. */
-export function bendBesides(nullRatio: number): number {
+function bendBesides(nullRatio: number): number {
   return nullRatio === 0 ? 12 : 4 * (HALF_DB + PER_NEPER * Math.log(1 - nullRatio / 4));
 }
 

@@ -75,7 +75,7 @@ export function settledLobe(
 }
 
 /** Variance of the peak's place. */
-export function peakVariance({ solution, variance }: SettledLobe): number {
+function peakVariance({ solution, variance }: SettledLobe): number {
   const j = solution.active.indexOf(PEAK);
   return variance * (solution.inverse[j * solution.active.length + j] as number);
 }

@@ -89,7 +89,7 @@ function projection({ edgeTaperDb, blockage, phaseErrorRadians = 0, seed = 1 }: 
 }
 
 /** Tabulates the lobe: offsets in half-power beamwidths from the true peak. */
-export function realLobe(aperture: RealAperture): Lobe {
+function realLobe(aperture: RealAperture): Lobe {
   const { real, imaginary } = projection(aperture);
   const power = (u: number) => {
     let re = 0;

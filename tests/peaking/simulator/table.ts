@@ -22,7 +22,7 @@ export interface SearchRow {
 
 const percent = (share: number) => Math.round(1000 * share) / 10;
 
-export function coverageRow(cell: Cell, runs: number, seed: number): CoverageRow {
+function coverageRow(cell: Cell, runs: number, seed: number): CoverageRow {
   const result = simulateCell(cell, runs, seed);
   const orNull = (share: number | null) => (share === null ? null : percent(share));
   return {
@@ -65,12 +65,7 @@ export const SEARCHES: readonly (readonly [string, SearchSetting])[] = [
   ['uneven surface, width 15 %', { ...ORDINARY, lobe: 'uneven surface', widthError: 0.15 }],
 ];
 
-export function searchRow(
-  name: string,
-  setting: SearchSetting,
-  runs: number,
-  seed: number,
-): SearchRow {
+function searchRow(name: string, setting: SearchSetting, runs: number, seed: number): SearchRow {
   const figures = simulateSearches(setting, runs, seed);
   return {
     setting: name,
