@@ -23,9 +23,12 @@ export const englishWords = {
   codes: enCodes as CodeWords,
   /** Headings of the two sheets. */
   title: {
+    /** Title of the sheet before the visit, with the job. */
     before: (title: string) => `Before the visit: ${title}`,
+    /** Title of the sheet after the visit, with the job. */
     after: (title: string) => `After the visit: ${title}`,
   },
+  /** Line under the title. */
   subtitle: (day: string | null, format: string, zone: string) =>
     `${day === null ? 'No day given' : `Planned for ${day}`}. Times are local, ${zone}. ± is twice the standard uncertainty. Record: ${format}.`,
   /** Words before the page's number and between it and the number of pages. */
@@ -158,16 +161,22 @@ export const englishWords = {
   antenna: 'antenna',
   boresightName: 'boresight',
   meridian: 'meridian',
+  /** A visit, with its number and date. */
   visit: (number: number, date: string) => `visit ${number} (${date})`,
+  /** How many entries a capped list leaves out. */
   andMore: (count: number) => `and ${count} more`,
+  /** Share of the year. */
   percent: (value: number) => `${Number(value.toPrecision(2))} % of the year`,
   /** Senses of a turn. */
   clockwise: (amount: string) => `${amount}° clockwise`,
+  /** A turn counter-clockwise, in degrees. */
   counterClockwise: (amount: string) => `${amount}° counter-clockwise`,
   noTurn: 'upright',
   noNorth: 'No day is given, so no magnetic bearing is worked out.',
+  /** Declination, its uncertainty, model and date. */
   declination: (amount: string, doubt: string, model: string, date: string, outside: boolean) =>
     `Magnetic declination ${amount}° ± ${doubt}° (${model}, ${date}${outside ? ', outside its dates' : ''}).`,
+  /** How a compass is read from a true azimuth. */
   magneticBearing: (subtract: boolean, amount: string) =>
     `By compass: true azimuth ${subtract ? '−' : '+'}\u00a0${amount}°.`,
   slotSense:
@@ -176,8 +185,10 @@ export const englishWords = {
   refraction:
     'At low elevation the air bends the beam: set the elevation given, not the one without air.',
   pointers: { sun: 'towards the Sun', shadow: 'along the shadow' },
+  /** Head of the table of shadow times. */
   shadowHead: (date: string, zone: string, offset: string) =>
     `On ${date}, local time ${zone} (${offset}). Never look at the Sun; watch the shadow.`,
+  /** Where the Sun stands over no bearing on the day. */
   noShadow: (date: string) => `On ${date} the Sun stands over none of the bearings.`,
   noShadowDay: 'No day is given, so no times are worked out.',
   viewSense:
@@ -185,10 +196,13 @@ export const englishWords = {
   noSlot: 'No slot stands above the horizon: nothing to preset.',
   mountNotGiven: 'The reflector is not given: directions only.',
   tooFarApart: 'The slots stand too far apart for one reflector.',
+  /** Direction of the boresight. */
   boresight: (azimuth: string | null, magnetic: string | null, elevation: string) =>
     `Boresight: ${azimuth === null ? 'straight overhead' : `azimuth ${azimuth}° true`}${magnetic === null ? '' : `, ${magnetic}° by compass`}; elevation ${elevation}°.`,
+  /** Lean of the reflector's face. */
   face: (lean: string, forwards: boolean, offset: string) =>
     `Face of the reflector: ${lean}° ${forwards ? 'forwards' : 'backwards'} from the vertical (offset angle ${offset}°).`,
+  /** Turn of the row of feeds. */
   row: (turn: string) =>
     `Row of feeds: ${turn} from level, seen from behind the antenna, facing the satellite.`,
   rowOnce:
@@ -197,81 +211,113 @@ export const englishWords = {
     'Places from the focus, seen from behind: right, up, and in towards the reflector. Turns are seen from behind, facing the satellite, from the reflector’s own vertical, for linear polarization.',
   anyTurn: 'any (circular)',
   feedAnyTurn: 'Feed: circular polarization, any turn serves.',
+  /** Turn of a single feed. */
   feedTurn: (turn: string) =>
     `Feed: ${turn}, seen from behind the antenna, facing the satellite, from the reflector’s own vertical (linear polarization).`,
   drawing: { title: 'Feeds from behind, facing the satellite.', upright: 'Dashed: upright.' },
   beyondModel: 'beyond the model: good to about 1 dB',
+  /** How plumb the mast has to be. */
   plumb: (lean: string, mmPerM: string, loss: string) =>
     `Mast plumb within ${lean}° (${mmPerM} mm for each metre) where the antenna is set by its scales alone, for ${loss} dB at most.`,
+  /** Settings of a polar mount. */
   polar: (axis: string, tilt: string, declination: string, apex: string) =>
     `Polar mount: axis at elevation ${axis}°, tipped ${tilt}° towards the equator; beam ${declination}° below the plane across the axis; at the highest point the beam stands at ${apex}°.`,
+  /** Schedule of a tracking mount. */
   tracking: (lowest: string, highest: string, error: string) =>
     `Inclined orbit: elevation between ${lowest}° and ${highest}°; between two moves the beam is off by ${error}° at most.`,
   inverted:
     'Where the local oscillator stands above the carrier, the spectrum on the cable is turned round.',
   expectedSense:
     'Level per carrier at 75 ohm behind the unit; C/N in the bandwidth of the symbol rate.',
+  /** A limit from below. */
   atLeast: (amount: string) => `${amount} up`,
+  /** A limit from above. */
   atMost: (amount: string) => `up to ${amount}`,
+  /** Distance to keep in front of a transmitting reflector. */
   keepOut: (group: string, limit: string) =>
     `Keep out: along the beam, for ${group}, down to ${limit} W/m² (ICNIRP 2020, local); local law decides. Nobody steps in front of the reflector or reaches to the feed while it sends, whatever the distance.`,
   limitNotReached: 'limit not reached',
+  /** Rain rate and where it comes from. */
   rain: (rate: string, spread: string, height: string, source: string) =>
     `Rain rate ${rate} mm/h (± ${spread} %) for 0.01 % of the year, rain height ${height} km (${source}).`,
+  /** Whether the promise is kept, with its probability. */
   promise: (percent: string) =>
     `Promised: reception fails for at most ${percent} % of the average year. The fade is the one exceeded for that share.`,
+  /** Below a value. */
   under: (amount: string) => `under ${amount}`,
+  /** Above a value. */
   over: (amount: string) => `over ${amount}`,
   lobeSense:
     'A peak weaker by that much, that far beside, is a side lobe: go over it. Angles are on the sky; on a scale round the mast they are wider by 1 / cos(elevation).',
+  /** Turns of the adjuster for a degree. */
   turnsPerDegree: (axis: string, turns: string, degrees: string) =>
     `Adjuster, ${axis}: ${turns} turns per degree (${degrees}° per turn).`,
   turnsNotKnown:
     'Turns per degree are not known: count the turns over a few degrees of the scale, and write them down: ____________',
+  /** Drop that a bracketing needs. */
   usefulDrop: (tenth: string, half: string, whole: string, scatter: string, loss: string) =>
     `Go off to both sides by at least ${tenth} dB with a display in steps of 0.1 dB, ${half} dB with 0.5 dB, ${whole} dB with 1 dB, better 2 to 3 dB, then come back half way: with readings that scatter by ${scatter} dB at most ${loss} dB is left on that axis.`,
+  /** No Sun outage within the year. */
   noSunOutages: (date: string) =>
     `In the year from ${date} on the Sun takes no carrier below its margin.`,
+  /** What a Sun outage looks like. */
   sunOutageSense: (zone: string) =>
     `Local time, ${zone}. Reception may fail for minutes a day by the Sun’s noise, for the carrier with the least margin; no readings then.`,
+  /** How many findings of a severity. */
   counted: (count: number, severity: keyof typeof counted) => `${count} ${counted[severity]}`,
+  /** The headline. */
   outcome: (outcome: string, counts: string) =>
     `Outcome: ${outcome}${counts === '' ? '' : ` (findings: ${counts})`}.`,
   wholeAntenna: 'whole antenna',
+  /** The next measurement. */
   next: (what: string, where: string) =>
     `Next, to tell the first two apart: ${what}${where === '' ? '' : ` (${where})`}.`,
   noReadings: 'No readings yet.',
+  /** What the readings are compared with. */
   readingSense: (doubt: string) =>
     `Limits hold for the value itself; a reading nearer to its limit than its doubt is undecided. Instruments: up to ± ${doubt} dB.`,
+  /** A power of ten. */
   power: (exponent: string) => `10^${exponent}`,
   readInRain: 'read in rain or snow',
   noLimit: 'no limit',
   noLimitButLow: 'no limit, but low',
   conformsButLow: 'conforms, but low',
   conformsButHigh: 'conforms, but high',
+  /** Width of the lobe against theory. */
   widths: (measured: string | null, theory: string, lobe: string) =>
     `${measured === null ? 'beam' : `width ${measured}°,`} by theory ${theory}°: ${lobe}`,
+  /** Outcome of the bracketing. */
   bracketing: (turns: string, within: string | null, drop: string, kind: string) =>
     `Bracketing: turn back ${turns} turns; the peak is then within ${within === null ? 'an unknown distance' : `${within} turns`} (drop ${drop} dB, ${kind}).`,
   fit: {
+    /** A peak that was fitted. */
     peak: (position: string, from: string, to: string, level: string) =>
       `Fit: peak at ${position}° on the sky, 95 % between ${from}° and ${to}°; ${level} dBm.`,
+    /** A peak beyond the samples. */
     edge: (side: 'lower' | 'higher', edge: string) =>
       `Fit: the level still rises at the ${side} end; go on past ${edge}°.`,
     flat: 'Fit: no peak shows above the scatter; go further off on both sides.',
+    /** A lobe that is not the main one. */
     notMainLobe: (reason: string) => `Fit: not a main lobe (${reason}).`,
+    /** Too few samples for a fit. */
     tooFew: (readings: string, needed: string) =>
       `Fit: too few readings (${readings} of ${needed}).`,
     contradictory: 'Fit: the readings contradict each other; take them again.',
   },
+  /** Pointing loss against its target. */
   pointingLoss: (now: string, upper: string | null, target: string | null) =>
     `Pointing loss now ${now} dB${upper === null ? '' : `, at most ${upper} dB (95 %)`}${target === null ? '' : `; target ${target}`}.`,
   leaveIt: 'Leave it.',
+  /** What to turn, in turns. */
   moveTurns: (turns: string) => `Move ${turns} turns, the last part from the usual side.`,
+  /** What to turn, in degrees. */
   moveDeg: (degrees: string) => `Move ${degrees}°, the last part from the usual side.`,
+  /** What changed since the visit before. */
   changes: (visit: number, date: string) => `Since the visit before (visit ${visit}, ${date})`,
+  /** Readings that moved together. */
   pooled: (quantity: string, count: string, mean: string, doubt: string) =>
     `${quantity}, ${count} readings together: ${mean} ± ${doubt} dB.`,
+  /** Places that were not read again. */
   notRepeated: (count: string) => `Places that were not read again: ${count}.`,
 };
 
