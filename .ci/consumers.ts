@@ -86,7 +86,8 @@ if (Math.abs(look.elevationDeg - 36.237) > 0.001) throw new Error('look angle ' 
       noEmit: true,
       strict: true,
       target: 'ES2022',
-      lib: ['ES2022'],
+      // The types of the job file come from valibot, whose declarations name Blob and File.
+      lib: ['ES2022', 'DOM'],
       types: [],
     };
     writeFileSync(
