@@ -261,3 +261,14 @@ describe('patterns', () => {
     expect(call).toThrow(expect.objectContaining({ parameter, code }));
   });
 });
+
+test('a hole in a measured table is named, and what follows it is still looked at', () => {
+  const table = (offAxisDeg: number[], gainDbi: (number | undefined)[]) => () =>
+    patternGain({ kind: 'table', offAxisDeg, gainDbi: gainDbi as number[] }, 0);
+  expect(table([0, 1, 2], [30, undefined, 20])).toThrow(
+    expect.objectContaining({ parameter: 'gainDbi', index: 1 }),
+  );
+  expect(table([0, 1, Number.NaN], [30, 25, 20])).toThrow(
+    expect.objectContaining({ parameter: 'offAxisDeg', index: 2 }),
+  );
+});

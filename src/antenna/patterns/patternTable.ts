@@ -40,7 +40,8 @@ export function shapeTable(table: {
       });
     const toDeg = angles[index + 1];
     const toDbi = gains[index + 1];
-    if (toDeg === undefined || toDbi === undefined) break;
+    // The last sample begins no stretch; a hole is named in its own turn.
+    if (toDeg === undefined || toDbi === undefined) continue;
     segments.push({
       fromDeg,
       region: index === 0 && fromDeg === 0 ? 'main-lobe' : 'side-lobes',
