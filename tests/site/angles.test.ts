@@ -50,10 +50,18 @@ describe('both in one text', () => {
     expect(pair?.longitudeDeg).toBeCloseTo(longitudeDeg, 10);
   });
 
-  test.each(['', '46.4', '46,4', '46 24', '46°24', '30W', 'Bern', '46.4, north'])(
-    '%s is no pair',
-    (text) => expect(typedPair(text)).toBeUndefined(),
-  );
+  test.each([
+    '',
+    '46.4',
+    '46,4',
+    '-33,5',
+    "46°24,5'",
+    '46 24',
+    '46°24',
+    '30W',
+    'Bern',
+    '46.4, north',
+  ])('%s is no pair', (text) => expect(typedPair(text)).toBeUndefined());
 });
 
 test('which fields take angles', () => {

@@ -57,8 +57,9 @@ function halves(line: string): readonly string[] {
   if (commas.length === 2 || commas.length === 3) {
     // Two decimal commas and a space: 46,4 9,6.
     if (commas.length === 3 && /\s/.test(line)) return parts(/\s+/);
-    // A decimal comma alone is one number; a pair has a point, or a side, in one half.
-    return commas.length === 3 || /[.NSEWOnsewo°]/.test(line) || line.startsWith('-') ? commas : [];
+    // A decimal comma alone is one number (-33,5; 46°24,5'); a pair has a point or a side in one half, or degrees in both.
+    const degreesInBoth = commas.every((half) => half.includes('°'));
+    return commas.length === 3 || /[.NSEWOnsewo]/.test(line) || degreesInBoth ? commas : [];
   }
   const side =
     /^(.*?[NSns])\s*(?=[\d+-])(.*)$/.exec(line) ?? /^(.*?[EWOewo])\s*(?=[\d+-])(.*)$/.exec(line);
