@@ -78,7 +78,8 @@ export function checkedElements(elements: OrbitalElements, path = 'elements.'): 
  * @throws {@link DomainError} `malformed` for a line that is missing, has anything but the format's figures in a column, or a wrong
  *   checksum.
  *
- * Source: the two-line format as its first publisher described it (Spacetrack Report No. 3, 1980), column by column.
+ * Source: the two-line format, column by column; the columns are from memory (its first description is Spacetrack Report No. 3, 1980,
+ * which was not read) and agree with what satellite.js reads.
  * Accuracy: the format's digits; the epoch to the millisecond.
  * @example
  * ```ts
