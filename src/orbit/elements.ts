@@ -79,7 +79,7 @@ export function checkedElements(elements: OrbitalElements, path = 'elements.'): 
  *   checksum.
  *
  * Source: the two-line format, column by column; the columns are from memory (its first description is Spacetrack Report No. 3, 1980,
- * which was not read) and agree with what satellite.js reads.
+ * which was not read).
  * Accuracy: the format's digits; the epoch to the millisecond.
  * @example
  * ```ts
