@@ -2,17 +2,8 @@
 
 import { isDomainError } from 'slantpath';
 import { expect, test } from 'vitest';
-import { examplesOf, sourceFiles } from './support/docComments.js';
+import { at, cloned, objects, recordedCalls } from './support/recordedCalls.js';
 import { FULL_RUNS, share } from './support/runs.js';
-import { runSnippet } from './support/snippet.js';
-
-type Call = {
-  readonly name: string;
-  readonly call: Callable;
-  readonly args: unknown[];
-  readonly own: ReadonlySet<string>;
-};
-type Callable = (...args: unknown[]) => unknown;
 
 /** Objects that bear names of the user's own, or follow another standard; told by function, with the reason. */
 const EXCEPTIONS: readonly (readonly [where: RegExp, reason: string])[] = [
@@ -44,35 +35,6 @@ const EITHER = new Set([
   'userBand as useBand',
 ]);
 
-const isPlain = (value: unknown): value is Record<string, unknown> =>
-  typeof value === 'object' && value !== null && Object.getPrototypeOf(value) === Object.prototype;
-
-function cloned(value: unknown): unknown {
-  if (Array.isArray(value)) return value.map(cloned);
-  if (!isPlain(value)) return value;
-  return Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, cloned(inner)]));
-}
-
-/** Paths of all plain objects in a value; of a list only the first two entries. */
-function* objects(
-  value: unknown,
-  path: readonly (string | number)[],
-  entries = 2,
-): Generator<readonly (string | number)[]> {
-  if (Array.isArray(value))
-    for (let i = 0; i < Math.min(entries, value.length); i++)
-      yield* objects(value[i], [...path, i], entries);
-  if (!isPlain(value)) return;
-  yield path;
-  for (const [key, inner] of Object.entries(value)) yield* objects(inner, [...path, key], entries);
-}
-
-const at = (value: unknown, path: readonly (string | number)[]): Record<string, unknown> =>
-  path.reduce((inner, key) => (inner as Record<string | number, unknown>)[key], value) as Record<
-    string,
-    unknown
-  >;
-
 /** A name written wrongly: without its unit, with a capital, a letter short. */
 function misspelt(key: string): readonly string[] {
   const bare = key.replace(/(?:Deg|Dbm|Dbuv|Dbw|Dbi|Db|GHz|MHz|Km|Mm|M|Percent|Ratio|K)$/, '');
@@ -81,41 +43,6 @@ function misspelt(key: string): readonly string[] {
     key[0]?.toUpperCase() + key.slice(1),
     ...(key.length > 5 ? [key.slice(0, 3) + key.slice(4)] : []),
   ];
-}
-
-async function recordedCalls(): Promise<readonly Call[]> {
-  const calls: Call[] = [];
-  const returned = new WeakSet<object>();
-  const watched = (module: Readonly<Record<string, unknown>>) =>
-    Object.fromEntries(
-      Object.entries(module).map(([name, value]) => {
-        if (typeof value !== 'function' || /^class\b/.test(String(value))) return [name, value];
-        const call = value as Callable;
-        return [
-          name,
-          (...args: unknown[]) => {
-            if (calls.filter((known) => known.call === call).length < 2)
-              calls.push({
-                name,
-                call,
-                args: cloned(args) as unknown[],
-                own: new Set(
-                  [...objects(args, [])]
-                    .filter((path) => returned.has(at(args, path)))
-                    .map((path) => path.join('.')),
-                ),
-              });
-            const result = call(...args);
-            for (const path of objects(result, [], Number.POSITIVE_INFINITY))
-              returned.add(at(result, path));
-            return result;
-          },
-        ];
-      }),
-    );
-  for (const file of sourceFiles)
-    for (const { code } of examplesOf(file)) await runSnippet(code, watched).catch(() => undefined);
-  return calls;
 }
 
 test('a misspelt field is refused in every object of every doc example, naming the right one', async () => {
