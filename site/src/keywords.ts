@@ -51,6 +51,8 @@ const KEYWORDS: Readonly<Record<string, string>> = {
     'no signal no lock weak signal bad quality no signal fault finding troubleshooting low signal pixelation level too low MER BER LNB broken',
   'examples/accept-or-not':
     'acceptance measurement uncertainty pass fail limit guard band test report',
+  'examples/which-frequency-do-i-tune':
+    'LO frequency LNB frequency LOF local oscillator IF intermediate frequency L-band transponder frequency 9750 10600 5150 universal LNB low band high band 22 kHz tone 22khz 13V 18V 13/18 volt band switching polarity voltage inverted spectrum image wideband LNB wrong LO no lock frequenz frequency calculator tunning',
   'reference/glossary': 'LNB LNBF low-noise block BUC OMT VSAT dish MER BER SNR inclinometer',
   'de/examples/where-is-the-satellite':
     'Schüssel ausrichten Antenne ausrichten Azimut Elevation Kompass Spiegel einstellen Satellit suchen',
@@ -86,6 +88,8 @@ const KEYWORDS: Readonly<Record<string, string>> = {
   'de/examples/what-is-wrong-here':
     'kein Signal Fehlersuche Klötzchen Bild ruckelt schlechter Empfang LNB defekt',
   'de/examples/accept-or-not': 'Messunsicherheit Abnahme Grenzwert Prüfprotokoll',
+  'de/examples/which-frequency-do-i-tune':
+    'LOF Oszillatorfrequenz LNB-Frequenz ZF Zwischenfrequenz Transponderfrequenz 9750 10600 Universal-LNB unteres oberes Band Lowband Highband 22 kHz Ton 13 Volt 18 Volt Umschaltung Frequenz einstellen Frequenz eingeben falsche LOF invertiertes Spektrum Spiegelfrequenz',
 };
 
 /** Words for a page. */
