@@ -119,6 +119,7 @@ function after(speech: Speech): readonly SheetBlock[] {
     ...placeBlocks(speech),
     ...slotBlocks(speech),
     ...mountBlocks(speech, false),
+    ...tuningBlocks(speech),
     ...transmitBlocks(speech),
     ...rainBlocks(speech),
     ...noteBlocks(speech),

@@ -25,6 +25,13 @@ const carrier = v.strictObject({
   symbolRateMBd: v.exactOptional(
     numberFrom(0.01, 500, 'Symbol rate in megabaud; without it no ratio is expected'),
   ),
+  rollOffRatio: v.exactOptional(
+    numberFrom(
+      0,
+      1,
+      'Roll-off as a ratio: the carrier occupies the symbol rate times one and this, by default 0.35',
+    ),
+  ),
   standard: v.exactOptional(
     words('Standard of the mode, by default DVB-S2', {
       'DVB-S': 'EN 300 421',
@@ -117,7 +124,27 @@ const unit = v.strictObject({
     ),
   ),
   localOscillatorStabilityMHz: v.exactOptional(
-    numberFrom(0, 20, 'How far the local oscillator may be off in MHz, by default 0'),
+    numberFrom(
+      0,
+      20,
+      'How far the local oscillator may be off in MHz, either way; not said by default',
+    ),
+  ),
+});
+
+const tuner = v.strictObject({
+  lowestMHz: v.exactOptional(
+    numberFrom(5, 3000, 'Lowest frequency on the cable that they take in MHz, by default 950'),
+  ),
+  highestMHz: v.exactOptional(
+    numberFrom(5, 3000, 'Highest frequency on the cable that they take in MHz, by default 2150'),
+  ),
+  lockRangeMHz: v.exactOptional(
+    numberFrom(
+      0.001,
+      50,
+      'How far off its frequency they still find a carrier in MHz; without it the local oscillator is not judged',
+    ),
   ),
 });
 
@@ -449,6 +476,12 @@ export const jobSchema2 = v.strictObject({
   ),
   units: v.exactOptional(
     listOf(unit, [1, 40], 'Receiving units (LNBs); without any no level and no ratio is expected.'),
+  ),
+  tuner: v.exactOptional(
+    v.pipe(
+      tuner,
+      v.description('What the receivers tune over; 950 to 2150 MHz by default, and then in doubt.'),
+    ),
   ),
   horizon: v.exactOptional(
     v.pipe(horizon, v.description('The horizon as sighted; without it the view is not judged.')),

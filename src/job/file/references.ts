@@ -147,6 +147,9 @@ function mounts(job: JobFile, fault: Fault): void {
 function units(job: JobFile, fault: Fault): void {
   const list = job.units ?? [];
   const known = job.slots.map(({ name }) => name);
+  const { lowestMHz = 950, highestMHz = 2150 } = job.tuner ?? {};
+  if (lowestMHz >= highestMHz)
+    fault('tuner.lowestMHz', lowestMHz, `below tuner.highestMHz (${highestMHz})`);
   unique(
     (index) => `units[${index}].name`,
     list.map(({ name }) => name),

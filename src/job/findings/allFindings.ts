@@ -25,6 +25,7 @@ import {
   readingFindings,
 } from './readingFindings.js';
 import { mountFindings, viewFindings } from './siteFindings.js';
+import { rangeFindings } from './tuningFindings.js';
 
 /** What was read and worked out. */
 export interface Results {
@@ -43,6 +44,7 @@ export function allFindings(job: JobFile, plan: JobPlan, results: Results): read
     ...pointingFindings(job, plan, peaking),
     ...polarizationFindings(job, plan, verdicts),
     ...tuningFindings(job, plan),
+    ...rangeFindings(job, plan),
     ...promiseFindings(job, plan),
     ...levelFindings(plan, verdicts),
     ...distributionFindings(plan),

@@ -47,6 +47,14 @@ export type FindingCode =
   | 'intermediate-frequency-wrong'
   /** The frequency on the cable lies where no receiver takes it; limit: the nearer end of 5 to 3000 MHz. */
   | 'intermediate-frequency-outside'
+  /** The carrier lies outside what the receivers tune over (undecided where the job does not say what that is); limit: the nearer end. */
+  | 'carrier-outside-receiver'
+  /** Part of the carrier lies outside it. */
+  | 'carrier-cut-off-by-receiver'
+  /** Another carrier of the antenna comes out at the same place on the cable, as an image; names: which; amount: how much they share. */
+  | 'image-conflict'
+  /** The local oscillator may be further off than a receiver looks for a carrier. */
+  | 'oscillator-beyond-lock-range'
   /** Pointing loss on one axis over the target (does-not-conform) or not surely under it (undecided). */
   | 'pointing-loss'
   /** The same for both axes together. */
@@ -134,6 +142,8 @@ export type FindingAction =
   | 'move-the-feeds'
   | 'use-another-unit'
   | 'correct-the-frequency'
+  | 'give-the-receivers-range'
+  | 'put-a-filter'
   | 'change-the-distribution'
   | 'peak-again'
   | 'find-the-main-lobe'
@@ -176,7 +186,7 @@ export interface FindingAmount {
   /** The value. */
   readonly value: number;
   /** Its unit; empty for a probability. */
-  readonly unit: 'dB' | 'dBuV' | 'dBW' | 'deg' | 'mm' | 'm' | '%' | 'V' | 'A' | 'MHz' | '';
+  readonly unit: 'dB' | 'dBuV' | 'dBW' | 'deg' | 'mm' | 'm' | '%' | 'V' | 'A' | 'MHz' | 'kHz' | '';
   /** What it is held against, in the same unit; `null` where nothing is. */
   readonly limit: number | null;
   /** Standard uncertainty of the value; `null` where it is not known. */

@@ -286,10 +286,6 @@ export function laterFindings(job: JobFile): readonly Finding[] {
   const fields: string[] = [];
   if (job.distribution?.stacking) fields.push('distribution.stacking');
   if (job.distribution?.terrestrial) fields.push('distribution.terrestrial');
-  job.units?.forEach((unit, index) => {
-    if (unit.localOscillatorStabilityMHz !== undefined)
-      fields.push(`units[${index}].localOscillatorStabilityMHz`);
-  });
   job.transmit?.forEach((sent, index) => {
     if (sent.upconverterLocalOscillatorGHz !== undefined)
       fields.push(`transmit[${index}].upconverterLocalOscillatorGHz`);

@@ -27,6 +27,14 @@ export interface TuningPlan {
   readonly givenFrequencyMHz: number | null;
   /** Whether the spectrum is turned round: the local oscillator stands above the carrier. */
   readonly inverted: boolean;
+  /** Bandwidth that the carrier occupies in MHz; `null` without a symbol rate. */
+  readonly occupiedMHz: number | null;
+  /** How far the local oscillator may be off in kHz, either way; `null` where the unit does not say. */
+  readonly oscillatorErrorKHz: number | null;
+  /** What else would come out at the same place, on the other side of the oscillator, in GHz; `null` without an oscillator or where nothing would. */
+  readonly imageFrequencyGHz: number | null;
+  /** Whether the carrier lies whole within what the receivers tune over, partly, or not at all; `null` where its place on the cable is not known. */
+  readonly inRange: 'inside' | 'cut-off' | 'outside' | null;
   /** Voltage that chooses the polarization; `null` for a unit that is not switched by voltage. */
   readonly voltageV: 13 | 18 | null;
   /** Whether the 22 kHz tone is on; `null` where the file does not say. */
@@ -65,6 +73,46 @@ export function servedBy(job: JobFile, slot: JobSlot, carrier: JobCarrier): Serv
   return { unit, band: unit && bandOf(unit) };
 }
 
+/** What receivers tune over where the job does not say, in MHz (practice of the trade). */
+const USUAL_RANGE = { lowestMHz: 950, highestMHz: 2150 };
+
+/** Widening of a carrier by its roll-off where the job does not say: EN 300 421 fixes 0.35; the later standards have 0.35 and less. */
+const ROLL_OFF_RATIO = 0.35;
+
+/** Bandwidth that a carrier occupies in MHz: symbol rate times one and the roll-off; `null` without a symbol rate. */
+export function occupiedMHz({
+  symbolRateMBd,
+  rollOffRatio,
+}: Pick<JobCarrier, 'symbolRateMBd' | 'rollOffRatio'>): number | null {
+  return symbolRateMBd === undefined
+    ? null
+    : symbolRateMBd * (1 + (rollOffRatio ?? ROLL_OFF_RATIO));
+}
+
+/** Where a carrier stands against a range of frequencies. */
+export function placeInRange(
+  centreMHz: number,
+  widthMHz: number,
+  { lowestMHz, highestMHz }: { readonly lowestMHz: number; readonly highestMHz: number },
+): 'inside' | 'cut-off' | 'outside' {
+  const [low, high] = [centreMHz - widthMHz / 2, centreMHz + widthMHz / 2];
+  if (low >= lowestMHz && high <= highestMHz) return 'inside';
+  return high <= lowestMHz || low >= highestMHz ? 'outside' : 'cut-off';
+}
+
+/** What the receivers tune over, as given or as usual. */
+export function tunerRange(
+  job: Pick<JobFile, 'tuner'>,
+  notes?: Ledger,
+): { readonly lowestMHz: number; readonly highestMHz: number } {
+  const { tuner } = job;
+  const take = (name: keyof typeof USUAL_RANGE) =>
+    notes?.number(tuner?.[name], `tuner.${name}`, USUAL_RANGE[name], 'MHz') ??
+    tuner?.[name] ??
+    USUAL_RANGE[name];
+  return { lowestMHz: take('lowestMHz'), highestMHz: take('highestMHz') };
+}
+
 /** Lines that carry a carrier of a unit. */
 export function linesOf(job: JobFile, carrier: JobCarrier, { unit, band }: Served) {
   return (job.distribution?.lines ?? []).filter(
@@ -77,6 +125,8 @@ export function linesOf(job: JobFile, carrier: JobCarrier, { unit, band }: Serve
 
 /** Tuning of every carrier. */
 export function tuningPlans(job: JobFile, notes: Ledger): readonly TuningPlan[] {
+  const asked = job.slots.some(({ carriers = [] }) => carriers.length > 0);
+  const range = tunerRange(job, asked ? notes : undefined);
   return job.slots.flatMap((slot, slotIndex) =>
     (slot.carriers ?? []).map((carrier, index): TuningPlan => {
       const path = `slots[${slotIndex}].carriers[${index}]`;
@@ -92,6 +142,12 @@ export function tuningPlans(job: JobFile, notes: Ledger): readonly TuningPlan[] 
         localOscillatorGHz === null
           ? null
           : Math.round(Math.abs(carrier.frequencyGHz - localOscillatorGHz) * 1e9) / 1e6;
+      const placeMHz = worked ?? given;
+      const widthMHz = occupiedMHz(carrier);
+      const image =
+        localOscillatorGHz === null
+          ? null
+          : Math.round((2 * localOscillatorGHz - carrier.frequencyGHz) * 1e9) / 1e9;
       const [line] = linesOf(job, carrier, served);
       const voltageV =
         unit?.switchedByVoltage === true
@@ -104,9 +160,16 @@ export function tuningPlans(job: JobFile, notes: Ledger): readonly TuningPlan[] 
         unit: unit?.name ?? null,
         band: band?.name ?? null,
         localOscillatorGHz,
-        intermediateFrequencyMHz: worked ?? given,
+        intermediateFrequencyMHz: placeMHz,
         givenFrequencyMHz: given,
         inverted: localOscillatorGHz !== null && localOscillatorGHz > carrier.frequencyGHz,
+        occupiedMHz: widthMHz,
+        oscillatorErrorKHz:
+          unit?.localOscillatorStabilityMHz === undefined
+            ? null
+            : 1000 * unit.localOscillatorStabilityMHz,
+        imageFrequencyGHz: image !== null && image > 0 ? image : null,
+        inRange: placeMHz === null ? null : placeInRange(placeMHz, widthMHz ?? 0, range),
         voltageV,
         tone: band?.tone ?? null,
         into: line?.into ?? null,

@@ -26,7 +26,36 @@ export function tuningBlocks(speech: Speech): readonly SheetBlock[] {
         'left',
       ],
     ]),
+    ...oscillatorBlocks(speech),
     ...(plan.tuning.some(({ inverted }) => inverted) ? [words.inverted] : []),
+  ];
+}
+
+/** Local oscillators, images, and what the receivers take. */
+function oscillatorBlocks({ job, plan, words, fixed, plain }: Speech): readonly SheetBlock[] {
+  const { columns, codes } = words;
+  const known = plan.tuning.filter(({ inRange }) => inRange !== null);
+  if (known.length === 0) return [];
+  const range = (['lowestMHz', 'highestMHz'] as const).map((end) => ({
+    said: job.tuner?.[end] !== undefined,
+    taken:
+      job.tuner?.[end] ?? plan.assumptions.find(({ field }) => field === `tuner.${end}`)?.taken,
+  }));
+  const [from, to] = range.map(({ taken }) => (typeof taken === 'number' ? plain(taken) : '-'));
+  return [
+    tableOf(known, [
+      [columns.slot, ({ slot }) => slot, 'left'],
+      [columns.carrier, ({ carrier }) => carrier, 'left'],
+      [columns.oscillatorGHz, ({ localOscillatorGHz }) => plain(localOscillatorGHz)],
+      [columns.oscillatorKHz, ({ oscillatorErrorKHz }) => fixed(oscillatorErrorKHz, 0)],
+      [columns.imageGHz, ({ imageFrequencyGHz }) => plain(imageFrequencyGHz)],
+      [columns.inRange, ({ inRange }) => (inRange === null ? '-' : codes.inRange[inRange]), 'left'],
+    ]),
+    words.tunerRange(
+      from ?? '-',
+      to ?? '-',
+      range.every(({ said }) => said),
+    ),
   ];
 }
 

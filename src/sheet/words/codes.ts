@@ -19,6 +19,7 @@ import type {
   Severity,
   SupplyPlan,
   TransmitPlan,
+  TuningPlan,
   ViewPlan,
 } from '../../job/index.js';
 import type { Bracket, PeakFit } from '../../peaking/index.js';
@@ -60,6 +61,7 @@ export interface CodeWords {
   readonly firstLook: Words<FirstLook['kind']>;
   readonly axes: Words<PeakingResult['axis']>;
   readonly supplies: Words<SupplyPlan['kind']>;
+  readonly inRange: Words<NonNullable<TuningPlan['inRange']>>;
   readonly exposureGroups: Words<TransmitPlan['exposureGroup']>;
   readonly visits: Words<JobVisit['kind']>;
   readonly weather: Words<NonNullable<JobVisit['weather']>>;

@@ -94,6 +94,10 @@ export const germanWords: SheetWords = {
     frequencyGHz: 'GHz',
     polarization: 'Pol.',
     frequencyMHz: 'MHz auf dem Kabel',
+    oscillatorGHz: 'LO GHz',
+    oscillatorKHz: 'LO ± kHz',
+    imageGHz: 'Spiegel GHz',
+    inRange: 'Empfänger nimmt ihn',
     voltageV: 'V',
     tone: '22 kHz',
     input: 'Eingang am Schalter',
@@ -197,6 +201,8 @@ export const germanWords: SheetWords = {
     `Polarhalterung: Achse auf Elevation ${axis}°, um ${tilt}° zum Äquator gekippt; Keule ${declination}° unter der Ebene quer zur Achse; am höchsten Punkt steht die Keule auf ${apex}°.`,
   tracking: (lowest, highest, error) =>
     `Geneigte Bahn: Elevation zwischen ${lowest}° und ${highest}°; zwischen zwei Bewegungen liegt die Keule höchstens ${error}° daneben.`,
+  tunerRange: (from, to, said) =>
+    `Die Empfänger nehmen ${from} bis ${to} MHz${said ? '' : ', wie üblich; was sie nehmen, ist nicht angegeben'}. Der Spiegel ist, was von der anderen Seite des Lokaloszillators (LO) an derselben Stelle herauskäme.`,
   inverted:
     'Wo der Lokaloszillator über dem Träger liegt, ist das Spektrum auf dem Kabel umgekehrt.',
   expectedSense:

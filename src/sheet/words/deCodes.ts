@@ -185,6 +185,7 @@ export const deCodes: CodeWords = {
     'self-powered': 'eigene Speisung',
     misread: 'falsch verstanden',
   },
+  inRange: { inside: 'ganz', 'cut-off': 'zum Teil', outside: 'nicht' },
   exposureGroups: { public: 'jedermann', occupational: 'unterwiesene Personen' },
   visits: { installation: 'Errichtung', service: 'Wartung' },
   weather: { clear: 'klar', cloudy: 'bewölkt', rain: 'Regen', snow: 'Schnee' },
@@ -233,6 +234,9 @@ export const deCodes: CodeWords = {
     distribution: 'was hinter den Einheiten liegt',
     offAxisMask: 'Maske neben der Achse',
     samples: 'Peilungen der Horizontlinie',
+    lowestMHz: 'tiefste Frequenz, die die Empfänger nehmen',
+    highestMHz: 'höchste Frequenz, die die Empfänger nehmen',
+    lockRangeMHz: 'wie weit daneben die Empfänger einen Träger finden',
     climate: 'Klima des Ortes',
   },
   taken: {

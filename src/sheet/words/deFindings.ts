@@ -52,6 +52,25 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
       amount: 'Frequenz',
       limit: 'Ende des Bereichs',
     },
+    'carrier-outside-receiver': {
+      says: 'der Träger liegt außerhalb dessen, was die Empfänger nehmen',
+      amount: 'bei',
+      limit: 'sie enden bei',
+    },
+    'carrier-cut-off-by-receiver': {
+      says: 'ein Teil des Trägers liegt außerhalb dessen, was die Empfänger nehmen',
+      amount: 'bei',
+      limit: 'sie enden bei',
+    },
+    'image-conflict': {
+      says: 'ein anderer Träger der Antenne kommt als Spiegel an derselben Stelle des Kabels heraus',
+      amount: 'gemeinsam',
+    },
+    'oscillator-beyond-lock-range': {
+      says: 'der Lokaloszillator kann weiter daneben liegen, als die Empfänger einen Träger suchen',
+      amount: 'daneben um bis zu',
+      limit: 'sie suchen',
+    },
     'pointing-loss': {
       says: 'Verlust durch Ausrichtung auf dieser Achse',
       amount: 'Verlust',
@@ -194,6 +213,8 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'move-the-feeds': 'Kleinere Feeds nehmen oder eine Schiene, die sie auseinanderhält.',
     'use-another-unit': 'Eine andere Empfangseinheit nehmen.',
     'correct-the-frequency': 'Die Frequenz berichtigen.',
+    'give-the-receivers-range': 'Nachsehen, was die Empfänger abstimmen, und es angeben.',
+    'put-a-filter': 'Ein Filter vor die Einheit setzen, oder eine nehmen, die den Spiegel abweist.',
     'change-the-distribution': 'Die Verteilung ändern.',
     'peak-again': 'Noch einmal auf Maximum stellen.',
     'find-the-main-lobe': 'Die Hauptkeule suchen: zu beiden Seiten über die nächsten Keulen gehen.',

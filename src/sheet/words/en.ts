@@ -109,6 +109,10 @@ export const englishWords = {
     frequencyGHz: 'GHz',
     polarization: 'pol.',
     frequencyMHz: 'MHz on the cable',
+    oscillatorGHz: 'LO GHz',
+    oscillatorKHz: 'LO ± kHz',
+    imageGHz: 'image GHz',
+    inRange: 'receiver takes it',
     voltageV: 'V',
     tone: '22 kHz',
     input: 'switch input',
@@ -225,6 +229,9 @@ export const englishWords = {
   /** Schedule of a tracking mount. */
   tracking: (lowest: string, highest: string, error: string) =>
     `Inclined orbit: elevation between ${lowest}° and ${highest}°; between two moves the beam is off by ${error}° at most.`,
+  /** What the receivers tune over, in MHz. */
+  tunerRange: (from: string, to: string, said: boolean) =>
+    `The receivers take ${from} to ${to} MHz${said ? '' : ', as usual; what they take is not given'}. The image is what else would come out at the same place, from the other side of the local oscillator (LO).`,
   inverted:
     'Where the local oscillator stands above the carrier, the spectrum on the cable is turned round.',
   expectedSense:

@@ -178,6 +178,7 @@ export const enCodes: CodeWords = {
     'self-powered': 'has its own supply',
     misread: 'misread',
   },
+  inRange: { inside: 'whole', 'cut-off': 'in part', outside: 'not' },
   exposureGroups: { public: 'anyone', occupational: 'trained people who know of it' },
   visits: { installation: 'Installation', service: 'Service call' },
   weather: { clear: 'clear', cloudy: 'cloudy', rain: 'rain', snow: 'snow' },
@@ -226,6 +227,9 @@ export const enCodes: CodeWords = {
     distribution: 'what lies behind the units',
     offAxisMask: 'off-axis mask',
     samples: 'sightings of the skyline',
+    lowestMHz: 'lowest frequency that the receivers take',
+    highestMHz: 'highest frequency that the receivers take',
+    lockRangeMHz: 'how far off the receivers find a carrier',
     climate: 'climate of the place',
   },
   taken: {

@@ -47,6 +47,25 @@ export const enFindings: Pick<CodeWords, 'findings' | 'actions'> = {
       amount: 'frequency',
       limit: 'end of the range',
     },
+    'carrier-outside-receiver': {
+      says: 'the carrier lies outside what the receivers take',
+      amount: 'at',
+      limit: 'they end at',
+    },
+    'carrier-cut-off-by-receiver': {
+      says: 'part of the carrier lies outside what the receivers take',
+      amount: 'at',
+      limit: 'they end at',
+    },
+    'image-conflict': {
+      says: 'another carrier of the antenna comes out at the same place on the cable, as an image',
+      amount: 'they share',
+    },
+    'oscillator-beyond-lock-range': {
+      says: 'the local oscillator may be further off than the receivers look for a carrier',
+      amount: 'off by up to',
+      limit: 'they look for',
+    },
     'pointing-loss': { says: 'pointing loss on this axis', amount: 'loss', limit: 'target' },
     'pointing-loss-together': {
       says: 'pointing loss of both axes together',
@@ -165,6 +184,8 @@ export const enFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'move-the-feeds': 'Use smaller feeds or a bar that holds them apart.',
     'use-another-unit': 'Use another receiving unit.',
     'correct-the-frequency': 'Correct the frequency.',
+    'give-the-receivers-range': 'Look up what the receivers tune over and give it.',
+    'put-a-filter': 'Put a filter before the unit, or use one that keeps the image out.',
     'change-the-distribution': 'Change the distribution.',
     'peak-again': 'Peak again.',
     'find-the-main-lobe': 'Find the main lobe: go over the next lobes to both sides.',
