@@ -15,6 +15,7 @@ export default defineConfig({
     // Test files share the modules they import: loading them anew for each file took most of the time.
     pool: 'threads',
     isolate: false,
+    maxWorkers: 2,
     // No limit that a busy machine could break; a test that hangs is seen by hand.
     testTimeout: 0,
     hookTimeout: 0,

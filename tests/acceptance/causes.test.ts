@@ -38,8 +38,8 @@ function confusion(jobs: readonly SimulatedJob[], stage: 'first' | 'last'): stri
 }
 
 /** Jobs of each simulation, and by how much the share of a few hundred jobs may lie below that of all. */
-const JOBS = FULL_RUNS ? 5000 : 480;
-const SPARSE_JOBS = FULL_RUNS ? 3000 : 240;
+const JOBS = runs(5000, 192);
+const SPARSE_JOBS = runs(3000, 96);
 const SLACK = FULL_RUNS ? 0 : 0.04;
 
 /** Least shares in the sparse world, a little below what full runs reach. */
@@ -123,7 +123,7 @@ describe('simulated jobs', () => {
     const jobs = simulate({
       seed: 9,
       sceneCount: 6,
-      count: runs(300),
+      count: runs(300, 60),
       causes: ['nothing'],
       mostAsked: 0,
     });

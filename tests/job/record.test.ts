@@ -6,7 +6,6 @@ import {
   compareRecords,
   type JobFile1,
   type JobRecord,
-  parseJob,
   planJob,
   recheckRecord,
   recordJob,
@@ -70,7 +69,7 @@ describe('the record of the demo hut', () => {
     );
     expect(figures.length).toBeGreaterThan(300);
     const stream = randomStream(7);
-    for (let i = 0; i < 12; i++) {
+    for (let i = 0; i < runs(12, 4); i++) {
       const figure = figures[stream.integer(figures.length)];
       if (!figure) continue;
       const check = recheckRecord(tampered(record, figure.path, (figure.value as number) + 0.01));
@@ -317,69 +316,4 @@ describe('a later visit', () => {
     // Expanded uncertainty 2 dB, so 1 dB standard at each visit.
     expect(change?.standardUncertainty).toBeCloseTo(Math.SQRT2, 12);
   });
-});
-
-test(`${runs(10_000)} fuzzed job files: a clear error or an answer without NaN, never a crash`, () => {
-  const all = leaves(job).map(({ path }) => path);
-  const stream = randomStream(20_261_125);
-  const junk = [
-    null,
-    undefined,
-    Number.NaN,
-    Number.POSITIVE_INFINITY,
-    -1,
-    0,
-    -0,
-    1e-300,
-    1e300,
-    90,
-    181,
-    12518,
-    '',
-    'x',
-    '12',
-    [],
-    {},
-    true,
-    [[]],
-    { kind: 'cable' },
-    '__proto__',
-  ];
-  let refused = 0;
-  let answered = 0;
-  for (let i = 0; i < runs(10_000); i++) {
-    let document: unknown = job;
-    const changes = 1 + stream.integer(3);
-    for (let c = 0; c < changes; c++) {
-      const path = all[stream.integer(all.length)] ?? 'title';
-      const value =
-        stream.uniform() < 0.7 ? junk[stream.integer(junk.length)] : stream.normal() * 100;
-      try {
-        document = tampered(document, path, value);
-      } catch {
-        // An earlier change took the parent away.
-      }
-    }
-    let parsed: ReturnType<typeof parseJob>;
-    try {
-      parsed = parseJob(document);
-    } catch (error) {
-      expect(error).toBeInstanceOf(DomainError);
-      refused++;
-      continue;
-    }
-    // The whole record is slower than the parser, so of the files that pass it every twelfth is computed.
-    if (++answered % 12 !== 0) continue;
-    try {
-      const answer = recordJob(parsed);
-      expect(JSON.stringify(answer)).not.toMatch(/NaN|Infinity/);
-      for (const { path, value } of leaves(answer.plan))
-        if (typeof value === 'number') expect(Number.isFinite(value), path).toBe(true);
-    } catch (error) {
-      expect(error).toBeInstanceOf(DomainError);
-    }
-  }
-  console.log(`fuzzed job files: ${refused} refused, ${answered} taken`);
-  expect(refused).toBeGreaterThan(runs(5000));
-  expect(answered).toBeGreaterThan(runs(500));
 });

@@ -147,7 +147,7 @@ function givensOf({ givens }: (typeof SOLUTION_PLANS)[number]): Record<string, n
     seed = (seed * 16807) % 2147483647;
     return seed / 2147483647;
   };
-  return Array.from({ length: runs(400) }, (_, index) =>
+  return Array.from({ length: runs(400, 30) }, (_, index) =>
     Object.fromEntries(
       givens.map(({ name, draw: { from, to } }) => {
         const far = index > 1 && chance() < 0.5 ? 2 * (to - from) : 0;

@@ -1,19 +1,24 @@
 /**
- * How many runs a simulation or a fuzz test makes: all where `FULL_RUNS=1` (`.ci/run` sets it), a fifth otherwise.
+ * How many runs a simulation or a fuzz test makes: all where `FULL_RUNS=1` (`.ci/run` sets it), a tenth otherwise.
  */
 
 /** Whether everything is run. */
 export const FULL_RUNS = process.env['FULL_RUNS'] === '1';
 
-/** `full` runs where everything is run, otherwise a fifth of them. */
-export const runs = (full: number): number => (FULL_RUNS ? full : Math.ceil(full / 5));
+/** `full` runs where everything is run, otherwise `short` of them, a tenth where nothing is said. */
+export const runs = (full: number, short: number = Math.ceil(full / 10)): number =>
+  FULL_RUNS ? full : short;
 
 /**
- * What a share found in a fifth of 10,000 runs may stray from that of all: two standard deviations of a share
- * of 95 %, 1 percentage point; nothing where everything is run.
+ * What a share of about 95 % found in `count` runs may stray from that of 10,000, in percentage points: two
+ * standard deviations of such a share; nothing where everything is run.
  */
-export const slackPercent = FULL_RUNS ? 0 : 1;
+export const slackPercentOf = (count: number): number =>
+  FULL_RUNS ? 0 : 200 * Math.sqrt((0.95 * 0.05) / count);
 
-/** All of a list where everything is run, otherwise every third, so that each third of a long walk still meets every part. */
+/** That of the runs of `runs(10_000)`. */
+export const slackPercent = slackPercentOf(runs(10_000));
+
+/** All of a list where everything is run, otherwise every fifth, so that each fifth of a long walk still meets every part. */
 export const share = <T>(list: readonly T[]): readonly T[] =>
-  FULL_RUNS ? list : list.filter((_, index) => index % 3 === 0);
+  FULL_RUNS ? list : list.filter((_, index) => index % 5 === 0);
