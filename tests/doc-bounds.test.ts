@@ -208,6 +208,6 @@ test('bounds and defaults of inputs are what their comments say', async () => {
   }
   console.log(`doc comments: ${bounds} bounds and ${defaults} defaults walked`);
   expect(wrong).toEqual([]);
-  expect(bounds).toBeGreaterThan(FULL_RUNS ? 350 : 100);
-  expect(defaults).toBeGreaterThan(FULL_RUNS ? 250 : 70);
+  expect(bounds).toBeGreaterThan(FULL_RUNS ? 350 : 60);
+  expect(defaults).toBeGreaterThan(FULL_RUNS ? 250 : 40);
 });

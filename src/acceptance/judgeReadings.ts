@@ -1,13 +1,18 @@
 /** Every reading against its limit and against what the plan expects. */
 
 import { DomainError, finite, inRange, positive } from '../errors.js';
-import { type Keys, knownOnly } from '../keys.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import {
   type ConformityDecision,
   type DecisionRule,
   decideConformity,
 } from './decideConformity.js';
-import { checkedPlace, mostSpecific, type ReadingPlace } from './readingPlace.js';
+import {
+  checkedPlace,
+  mostSpecific,
+  READING_PLACE_KEYS,
+  type ReadingPlace,
+} from './readingPlace.js';
 
 /** A limit for the places whose fields it names; a field left out stands for all. */
 export interface ReadingLimit extends ReadingPlace {
@@ -17,6 +22,12 @@ export interface ReadingLimit extends ReadingPlace {
   readonly upperLimit?: number;
 }
 
+const READING_LIMIT_KEYS = {
+  ...READING_PLACE_KEYS,
+  lowerLimit: true,
+  upperLimit: true,
+} satisfies Keys<ReadingLimit>;
+
 /** A reading with its standard uncertainty, dBuV for a level, dB otherwise. */
 export interface Reading extends ReadingPlace {
   /** The reading, dBuV for a level, dB otherwise. */
@@ -25,6 +36,12 @@ export interface Reading extends ReadingPlace {
   readonly standardUncertainty: number;
 }
 
+const READING_KEYS = {
+  ...READING_PLACE_KEYS,
+  reading: true,
+  standardUncertainty: true,
+} satisfies Keys<Reading>;
+
 /** What the plan expects at the places whose fields it names. */
 export interface ExpectedReading extends ReadingPlace {
   /** The expected value, dBuV for a level, dB otherwise. */
@@ -32,6 +49,12 @@ export interface ExpectedReading extends ReadingPlace {
   /** Its standard uncertainty in dB, 0 or more: tolerance of EIRP, unit and parts. */
   readonly standardUncertainty: number;
 }
+
+const EXPECTED_READING_KEYS = {
+  ...READING_PLACE_KEYS,
+  expected: true,
+  standardUncertainty: true,
+} satisfies Keys<ExpectedReading>;
 
 /** Readings and what they are judged by. */
 export interface JudgeReadingsInput {
@@ -112,7 +135,7 @@ export function judgeReadings(input: JudgeReadingsInput): readonly JudgedReading
     });
   const limits = list('limits', input.limits);
   limits.forEach((limit, index) => {
-    checkedPlace(`limits[${index}]`, limit);
+    checkedPlace(`limits[${index}]`, known(`limits[${index}]`, limit, READING_LIMIT_KEYS));
     if (limit.lowerLimit === undefined && limit.upperLimit === undefined)
       throw new DomainError({
         code: 'missing',
@@ -123,13 +146,16 @@ export function judgeReadings(input: JudgeReadingsInput): readonly JudgedReading
   });
   const expected = list('expected', input.expected ?? []);
   expected.forEach((entry, index) => {
-    checkedPlace(`expected[${index}]`, entry);
+    checkedPlace(`expected[${index}]`, known(`expected[${index}]`, entry, EXPECTED_READING_KEYS));
     finite(`expected[${index}].expected`, entry.expected);
     inRange(`expected[${index}].standardUncertainty`, entry.standardUncertainty, 0, 100);
   });
   const factor = inRange('expectationFactor', input.expectationFactor ?? 2, 1, 10);
   return readings.map((entry, index) => {
-    const place = checkedPlace(`readings[${index}]`, entry);
+    const place = checkedPlace(
+      `readings[${index}]`,
+      known(`readings[${index}]`, entry, READING_KEYS),
+    );
     const reading = inRange(`readings[${index}].reading`, entry.reading, -200, 200);
     const standardUncertainty = positive(
       `readings[${index}].standardUncertainty`,

@@ -32,7 +32,8 @@ export interface ReadingPlace {
   readonly testPoint?: string;
 }
 
-const READING_PLACE_KEYS = {
+/** Fields of a place. */
+export const READING_PLACE_KEYS = {
   quantity: true,
   slot: true,
   polarization: true,

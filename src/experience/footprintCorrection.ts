@@ -1,7 +1,7 @@
 /** A footprint learnt from readings: by how much the published EIRP is off over a region, honest where nobody has read. */
 
-import { DomainError, finite, inRange, object, positive } from '../errors.js';
-import { known } from '../keys.js';
+import { DomainError, finite, inRange, positive } from '../errors.js';
+import { type Keys, known } from '../keys.js';
 import { cosDeg, sinDeg } from '../numeric/angle.js';
 import { type Cholesky, cholesky } from '../numeric/cholesky.js';
 import { denseAt, valueAt } from '../numeric/columns.js';
@@ -18,6 +18,13 @@ export interface ExcessReading {
   /** Standard uncertainty of the reading in dB, above 0. */
   readonly standardUncertaintyDb: number;
 }
+
+const EXCESS_READING_KEYS = {
+  latitudeDeg: true,
+  longitudeDeg: true,
+  excessDb: true,
+  standardUncertaintyDb: true,
+} satisfies Keys<ExcessReading>;
 
 /** What the readings say at a place. */
 export interface EirpCorrection {
@@ -255,7 +262,7 @@ function checked(readings: readonly ExcessReading[]): readonly ExcessReading[] {
     });
   readings.forEach((reading, index) => {
     const path = `readings[${index}]`;
-    const at = object(path, reading);
+    const at = known(path, reading, EXCESS_READING_KEYS);
     inRange(`${path}.latitudeDeg`, at.latitudeDeg, -90, 90);
     inRange(`${path}.longitudeDeg`, at.longitudeDeg, -540, 540);
     inRange(`${path}.excessDb`, at.excessDb, -200, 200);

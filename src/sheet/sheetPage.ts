@@ -2,6 +2,7 @@
 
 import { DomainError, object, oneOf } from '../errors.js';
 import type { JobRecord } from '../job/index.js';
+import { type Keys, knownOnly } from '../keys.js';
 import { blanks, type SheetBlock, type SheetPage } from './paper/blocks.js';
 import { notARecord, type Speech, speechOf } from './paper/speech.js';
 import { assumptionBlocks, peakingAidBlocks, sunOutageBlocks } from './plan/aidBlocks.js';
@@ -37,13 +38,15 @@ export interface SheetOptions {
   readonly words?: SheetWords;
 }
 
+const SHEET_OPTIONS_KEYS = { visit: true, words: true } satisfies Keys<SheetOptions>;
+
 /** A sheet of a record, written by `write`; what is no record is told as such. */
 export function writtenSheet(
   record: JobRecord,
   options: SheetOptions,
   write: (page: SheetPage) => string,
 ): string {
-  const { visit, words = englishWords } = object('options', options);
+  const { visit, words = englishWords } = knownOnly('options', options, SHEET_OPTIONS_KEYS);
   if (visit !== undefined) oneOf('visit', visit, ['before', 'after']);
   try {
     return write(pageOf(object('record', record), visit, words));

@@ -1,7 +1,7 @@
 /** An amplifier near its limit: compression from measured pairs, back-off, intermodulation. */
 
-import { DomainError, finite, inRange, object } from '../errors.js';
-import { type Keys, knownOnly } from '../keys.js';
+import { DomainError, finite, inRange } from '../errors.js';
+import { type Keys, known, knownOnly } from '../keys.js';
 import { ratioToDb } from '../numeric/decibel.js';
 
 /** One step of a line-up. */
@@ -11,6 +11,8 @@ export interface PowerPair {
   /** Level at the output in dBm. */
   readonly outputDbm: number;
 }
+
+const POWER_PAIR_KEYS = { inputDbm: true, outputDbm: true } satisfies Keys<PowerPair>;
 
 /** Where the amplifier has lost 1 dB of gain; read `kind` first. */
 export type CompressionPoint =
@@ -59,7 +61,7 @@ export function compressionPoint(pairs: readonly PowerPair[]): CompressionPoint 
       allowed: 'an array of 2 to 1000 pairs',
     });
   const steps = pairs.map((pair, index) => {
-    const at = object(`pairs[${index}]`, pair);
+    const at = known(`pairs[${index}]`, pair, POWER_PAIR_KEYS);
     return {
       input: finite(`pairs[${index}].inputDbm`, at.inputDbm),
       output: finite(`pairs[${index}].outputDbm`, at.outputDbm),

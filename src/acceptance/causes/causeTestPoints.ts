@@ -2,8 +2,14 @@
 
 import type { DistributionPart } from '../../distribution/index.js';
 import { checkedFrequencies, compiledTree, type Stage } from '../../distribution/internal.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { valueAt } from '../../numeric/columns.js';
 import type { CauseTestPoint } from './installation.js';
+
+const CAUSE_TEST_POINT_OPTIONS_KEYS = {
+  frequenciesMHz: true,
+  temperatureC: true,
+} satisfies Keys<Parameters<typeof causeTestPoints>[1]>;
 
 /**
  * Test points of a tree: every outlet and receiver, and the input of every part at which the tree branches.
@@ -33,12 +39,13 @@ export function causeTestPoints(
   tree: DistributionPart,
   options: { readonly frequenciesMHz: ArrayLike<number>; readonly temperatureC?: number },
 ): readonly CauseTestPoint[] {
+  knownOnly('options', options, CAUSE_TEST_POINT_OPTIONS_KEYS);
   const stages = compiledTree({
     source: { levelDbuv: 0 },
     tree,
-    ...(options?.temperatureC === undefined ? {} : { temperatureC: options.temperatureC }),
+    ...(options.temperatureC === undefined ? {} : { temperatureC: options.temperatureC }),
   });
-  const frequencies = [...new Set(checkedFrequencies(options?.frequenciesMHz))].sort(
+  const frequencies = [...new Set(checkedFrequencies(options.frequenciesMHz))].sort(
     (a, b) => a - b,
   );
   const children = new Map<number, number>();

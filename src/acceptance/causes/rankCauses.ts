@@ -38,6 +38,11 @@ const CAUSE_QUESTION_KEYS = {
   priorWeights: true,
 } satisfies Keys<CauseQuestion>;
 
+const RANK_CAUSES_QUESTION_KEYS = {
+  ...CAUSE_QUESTION_KEYS,
+  observations: true,
+} satisfies Keys<Parameters<typeof rankCauses>[0]>;
+
 /** Ranks the causes for one list of observations of the installation. */
 export type CauseRanker = (observations: readonly CauseObservation[]) => CauseRanking;
 
@@ -177,7 +182,8 @@ export function causeRanker(question: CauseQuestion): CauseRanker {
 export function rankCauses(
   question: CauseQuestion & { readonly observations: readonly CauseObservation[] },
 ): CauseRanking {
-  return causeRanker(question)(question.observations);
+  const { observations, ...installed } = known('question', question, RANK_CAUSES_QUESTION_KEYS);
+  return causeRanker(installed)(observations);
 }
 
 function checkedList(observations: readonly CauseObservation[]): readonly CauseObservation[] {

@@ -1,6 +1,7 @@
 /** Whether amplifiers are overloaded when they carry many carriers. */
 
 import { inRange } from '../../errors.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { ratioToDb, sumPowerDbm } from '../../numeric/decibel.js';
 import { compiledTree } from '../tree/compiledTree.js';
 import type { DistributionSystem } from '../tree/tree.js';
@@ -30,6 +31,12 @@ export interface AmplifierLoadOptions {
   /** Ratio of carrier to third-order products to be kept, in dB; 20 by default. */
   readonly requiredRatioDb?: number;
 }
+
+const AMPLIFIER_LOAD_KEYS = {
+  carrierCount: true,
+  requiredRatioDb: true,
+  frequenciesMHz: true,
+} satisfies Keys<Parameters<typeof amplifierLoads>[1]>;
 
 /**
  * Triple beats that fall into a channel in the middle of `count` evenly spaced carriers, 3 n^2 / 8; for two and three
@@ -78,7 +85,8 @@ export function amplifierLoads(
   load: AmplifierLoadOptions & { readonly frequenciesMHz: ArrayLike<number> },
 ): readonly AmplifierLoad[] {
   const stages = compiledTree(system);
-  const frequencies = checkedFrequencies(load?.frequenciesMHz);
+  knownOnly('load', load, AMPLIFIER_LOAD_KEYS);
+  const frequencies = checkedFrequencies(load.frequenciesMHz);
   const count = inRange(
     'carrierCount',
     load.carrierCount ?? Math.max(2, frequencies.length),

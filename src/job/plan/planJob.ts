@@ -1,5 +1,6 @@
 /** The plan: everything about a job that can be known before anything is read. */
 
+import { type Keys, knownOnly } from '../../keys.js';
 import type { JobFile } from '../file/jobFile.js';
 import { type JobInput, jobOf } from '../file/jobOf.js';
 import { type Caution, cautions } from './cautions.js';
@@ -61,6 +62,9 @@ export interface PlanSources {
   readonly climate: ClimateSource | null;
 }
 
+/** Fields of the sources. */
+const PLAN_SOURCES_KEYS = { climate: true } satisfies Keys<PlanSources>;
+
 /**
  * Plan of a job with a climate of the caller's own, so that the embedded grid need not be loaded.
  *
@@ -111,7 +115,8 @@ function assumeReferences(job: JobFile, notes: Ledger): void {
 }
 
 /** The plan of a checked job. */
-export function planOf(job: JobFile, { climate: source }: PlanSources): JobPlan {
+export function planOf(job: JobFile, sources: PlanSources): JobPlan {
+  const { climate: source } = knownOnly('sources', sources, PLAN_SOURCES_KEYS);
   const notes = ledger();
   const station = stationOf(job, notes);
   const north = northPlan(job, station, notes);

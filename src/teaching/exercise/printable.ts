@@ -1,5 +1,6 @@
 /** A worksheet as one HTML document for the printer, with or without the key. */
 
+import { knownOnly } from '../../keys.js';
 import { escapedXml } from './exportQti.js';
 import type { Worksheet } from './worksheet.js';
 
@@ -18,6 +19,7 @@ ol.steps { font-size: 9.5pt; } ol.steps li { margin: 0 0 1mm; }
  * @param sheet  From {@link worksheet}.
  * @param options  `key: true` prints answers and worked solutions instead of lines to write on.
  * @returns One self-contained HTML document.
+ * @throws {@link DomainError} `unknown-field` for another option.
  *
  * Source: the worksheet.
  * @example
@@ -27,7 +29,7 @@ ol.steps { font-size: 9.5pt; } ol.steps li { margin: 0 0 1mm; }
  * ```
  */
 export function worksheetHtml(sheet: Worksheet, options: { readonly key?: boolean } = {}): string {
-  const key = options.key ?? false;
+  const key = knownOnly('options', options, { key: true }).key ?? false;
   const items = sheet.exercises.map(({ text, answer, decimals, unit, solution }) => {
     const question = `<p>${escapedXml(text)}</p>`;
     if (!key)
