@@ -3,7 +3,7 @@
 import { inRange, oneOf, positive } from '../errors.js';
 import { type Keys, known, knownOnly } from '../keys.js';
 import { ratioToDb } from '../numeric/decibel.js';
-import { exponentialIntegral } from '../numeric/exponentialIntegral.js';
+import { exponentialIntegral } from './exponentialIntegral.js';
 
 /** How the display averages: the logarithm of the power, the voltage, or the power itself. */
 export type DisplayAverage = 'logarithm' | 'voltage' | 'power';

@@ -1,6 +1,8 @@
 /** Least squares of a lobe on prepared samples: a parabola in dB, with noise floor and drift where asked. */
 
+import { denseAt } from '../../numeric/columns.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
+import { gaussNewton } from '../../numeric/gaussNewton.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
 import type { LobeDesign, LobeEstimate } from '../lobe/lobeDesign.js';
 import { fitParabola } from '../lobe/parabolaFit.js';
@@ -47,45 +49,30 @@ export function fitLobe(design: LobeDesign, weights?: readonly number[]): LobeEs
     weights,
   );
   if (start === undefined) return undefined;
-  let coefficients = [...start.coefficients, ...(fitFloor ? [floorDb] : [])];
-  const state = (values: readonly number[]) => evaluate(values, columns, offset, design, weights);
-  let here = state(coefficients);
-  for (let round = 0; round < 30; round++) {
-    const signal = here.signalShare;
-    const jacobian = columns.map((column) => column.map((v, i) => v * (signal[i] as number)));
-    if (fitFloor) jacobian.push(Array.from(signal, (share) => 1 - share));
-    const step = linearLeastSquares(jacobian, here.residuals, weights);
-    if (step === undefined) return undefined;
-    let share = 1;
-    let next = here;
-    let trial = coefficients;
-    for (; share > 1e-3; share /= 2) {
-      trial = coefficients.map((value, j) => value + share * (step.coefficients[j] as number));
-      next = state(trial);
-      if (next.sumOfSquares <= here.sumOfSquares) break;
-    }
-    if (next.sumOfSquares > here.sumOfSquares) break;
-    const settled = here.sumOfSquares - next.sumOfSquares <= 1e-10 * (here.sumOfSquares + 1e-12);
-    coefficients = trial;
-    here = next;
-    if (settled) break;
-  }
-  const jacobian = columns.map((column) =>
-    column.map((v, i) => v * (here.signalShare[i] as number)),
-  );
-  if (fitFloor) jacobian.push(Array.from(here.signalShare, (share) => 1 - share));
-  const last = linearLeastSquares(jacobian, here.residuals, weights);
-  if (last === undefined) return undefined;
-  const fittedFloor = fitFloor ? (coefficients[coefficients.length - 1] as number) : floorDb;
+  const { values, place, linear } = gaussNewton({
+    start: [...start.coefficients, ...(fitFloor ? [floorDb] : [])],
+    at: (coefficients) => placeOf(coefficients, columns, offset, design, weights),
+    weights,
+    rounds: 30,
+    halvings: 10,
+    settledRatio: 1e-10,
+  });
+  if (linear === undefined) return undefined;
+  const fittedFloor = fitFloor ? values.at(-1) : floorDb;
   return estimate(
     design,
-    { ...last, coefficients, residuals: here.residuals, sumOfSquares: here.sumOfSquares },
+    {
+      ...linear,
+      coefficients: values,
+      residuals: place.residuals,
+      sumOfSquares: place.sumOfSquares,
+    },
     fittedFloor,
   );
 }
 
-/** Residuals of the readings at given coefficients, and the share of signal in each reading's power. */
-function evaluate(
+/** Residuals of the readings at given coefficients, and their slopes: a reading follows the lobe by the share of signal in its power. */
+function placeOf(
   coefficients: readonly number[],
   columns: readonly (readonly number[])[],
   offset: readonly number[],
@@ -110,7 +97,14 @@ function evaluate(
     residuals[i] = residual;
     sumOfSquares += (weights?.[i] ?? 1) * residual * residual;
   }
-  return { residuals, signalShare, sumOfSquares };
+  return {
+    residuals,
+    sumOfSquares,
+    slopes: () => [
+      ...columns.map((column) => column.map((v, i) => v * denseAt(signalShare, i))),
+      ...(design.fitFloor ? [signalShare.map((share) => 1 - share)] : []),
+    ],
+  };
 }
 
 function estimate(

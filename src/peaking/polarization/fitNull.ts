@@ -5,7 +5,8 @@ import { type Keys, knownOnly } from '../../keys.js';
 import { RADIANS_PER_DEGREE } from '../../numeric/angle.js';
 import { valueAt } from '../../numeric/columns.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
-import { type LinearFit, linearLeastSquares } from '../../numeric/leastSquares.js';
+import { gaussNewton } from '../../numeric/gaussNewton.js';
+import { linearLeastSquares } from '../../numeric/leastSquares.js';
 import { studentCoverageFactor } from '../../numeric/student.js';
 
 /** Readings of the cross-polar level over the feed's rotation. */
@@ -57,9 +58,6 @@ export type NullFit =
 /** Least leak that is told from none: 90 dB. */
 const LEAST_LEAK = 1e-9;
 
-/** Parameters of the null: level at right angles in dB, rotation in radians, logarithm of the leak. */
-type NullState = readonly [topDb: number, angle: number, logLeak: number];
-
 /**
  * Fits level = top + 10 log10(sin^2(rotation - null) + leak) by Gauss-Newton.
  *
@@ -86,7 +84,9 @@ export function fitNull(samples: NullSamples): NullFit {
   const flat = levels.reduce((sum, y) => sum + (y - mean) ** 2, 0);
   const best = bestNull(angles, levels);
   if (best === undefined) return { kind: 'flat' };
-  const { state, fit, sumOfSquares } = best;
+  // Level at right angles in dB, rotation in radians, logarithm of the leak.
+  const [top = 0, angle = 0, logLeak = 0] = best.values;
+  const { fit, sumOfSquares } = best;
   const spare = Math.max(1, n - 3);
   const standardDeviationDb = knownDb ?? Math.sqrt(sumOfSquares / spare);
   // The null takes two quantities more than a constant; F by its closed form for two.
@@ -100,22 +100,22 @@ export function fitNull(samples: NullSamples): NullFit {
   if (!(chance < 0.01)) return { kind: 'flat' };
   const least = angles.reduce((a, b) => Math.min(a, b));
   const most = angles.reduce((a, b) => Math.max(a, b));
-  if (state[1] < least) return { kind: 'not-enclosed', towards: 'lower' };
-  if (state[1] > most) return { kind: 'not-enclosed', towards: 'higher' };
+  if (angle < least) return { kind: 'not-enclosed', towards: 'lower' };
+  if (angle > most) return { kind: 'not-enclosed', towards: 'higher' };
   const factor = studentCoverageFactor(
     0.95,
     knownDb === undefined ? n - 3 : Number.POSITIVE_INFINITY,
   );
   const half =
     (factor * standardDeviationDb * Math.sqrt(fit.covariance[1]?.[1] ?? 0)) / RADIANS_PER_DEGREE;
-  const nullDeg = state[1] / RADIANS_PER_DEGREE;
-  const leak = Math.max(LEAST_LEAK, Math.exp(state[2]));
+  const nullDeg = angle / RADIANS_PER_DEGREE;
+  const leak = Math.max(LEAST_LEAK, Math.exp(logLeak));
   return {
     kind: 'null',
     nullDeg,
     interval95Deg: [nullDeg - half, nullDeg + half],
     depthDb: ratioToDb((1 + leak) / leak),
-    topLevelDbm: state[0] + ratioToDb(1 + leak),
+    topLevelDbm: top + ratioToDb(1 + leak),
     standardDeviationDb,
   };
 }
@@ -132,46 +132,32 @@ function bestNull(angles: readonly number[], levels: readonly number[]) {
   return best;
 }
 
-/** Gauss-Newton with halved steps from a rotation; `undefined` where the readings do not determine the null. */
+/** Descent from a rotation; `undefined` where the readings do not determine the null. */
 function descend(angles: readonly number[], levels: readonly number[], from: number) {
   const top = levels.reduce((a, b) => Math.max(a, b));
   const low = levels.reduce((a, b) => Math.min(a, b));
-  let state: NullState = [top + 6, from + 1e-3, Math.log(dbToRatio(low - top - 8))];
-  let here = residualsAt(state, angles, levels);
-  let fit: LinearFit | undefined;
-  for (let round = 0; round < 60; round++) {
-    const { columns } = here;
-    fit = linearLeastSquares(columns, here.residuals);
-    if (fit === undefined) break;
-    const [d0 = 0, d1 = 0, d2 = 0] = fit.coefficients;
+  const { values, place, linear } = gaussNewton({
+    start: [top + 6, from + 1e-3, Math.log(dbToRatio(low - top - 8))],
+    at: (state) => residualsAt(state, angles, levels),
     // A step of the rotation beyond a tenth of a radian leaves the region where the slope holds.
-    let share = Math.min(1, 0.1 / (Math.abs(d1) + 1e-9), 3 / (Math.abs(d2) + 1e-9));
-    let next = here;
-    let trial = state;
-    for (let halving = 0; halving < 12; halving++, share /= 2) {
-      trial = [
-        state[0] + share * d0,
-        state[1] + share * d1,
-        Math.max(Math.log(LEAST_LEAK), Math.min(0, state[2] + share * d2)),
-      ];
-      next = residualsAt(trial, angles, levels);
-      if (next.sumOfSquares < here.sumOfSquares) break;
-    }
-    if (!(next.sumOfSquares < here.sumOfSquares)) break;
-    const settled = here.sumOfSquares - next.sumOfSquares < 1e-12 * (here.sumOfSquares + 1e-12);
-    state = trial;
-    here = next;
-    if (settled) break;
-  }
+    firstShare: ([, d1 = 0, d2 = 0]) =>
+      Math.min(1, 0.1 / (Math.abs(d1) + 1e-9), 3 / (Math.abs(d2) + 1e-9)),
+    bounded: ([topDb = 0, angle = 0, logLeak = 0]) => [
+      topDb,
+      angle,
+      Math.max(Math.log(LEAST_LEAK), Math.min(0, logLeak)),
+    ],
+    rounds: 60,
+    halvings: 12,
+    settledRatio: 1e-12,
+  });
   // Where the leak is too small to be seen, rotation and level are all that is fitted.
-  fit =
-    linearLeastSquares(here.columns, here.residuals) ??
-    linearLeastSquares(here.columns.slice(0, 2), here.residuals);
-  return fit === undefined ? undefined : { state, fit, sumOfSquares: here.sumOfSquares };
+  const fit = linear ?? linearLeastSquares(place.slopes().slice(0, 2), place.residuals);
+  return fit === undefined ? undefined : { values, fit, sumOfSquares: place.sumOfSquares };
 }
 
 function residualsAt(
-  [top, angle, logLeak]: NullState,
+  [top = 0, angle = 0, logLeak = 0]: readonly number[],
   angles: readonly number[],
   levels: readonly number[],
 ) {
@@ -182,7 +168,7 @@ function residualsAt(
   return {
     residuals,
     sumOfSquares: residuals.reduce((sum, r) => sum + r * r, 0),
-    columns: [
+    slopes: () => [
       angles.map(() => 1),
       angles.map((a, i) => (-perNeper * Math.sin(2 * (a - angle))) / valueAt(power, i)),
       power.map((p) => (perNeper * leak) / p),
