@@ -6,6 +6,7 @@ import {
   approximateGasAttenuation,
   cloudAttenuation,
   heldPercent,
+  type RainAttenuationInput,
   rainAttenuation,
   referenceAtmosphere,
   type TotalAttenuation,
@@ -124,33 +125,74 @@ export function gasAndCloud(
  * ```
  */
 export function attenuationAt(climate: Climate, path: SkyPath): AttenuationAt {
+  const over = attenuationOver(climate, path);
+  return over.at(checkedExceededPercent(path.exceededPercent));
+}
+
+/** The attenuation of one path against the percentage, for a search over percentages. */
+export interface AttenuationOver {
+  /** The causes and their total; bit for bit as {@link attenuationAt} has them. */
+  readonly total: (exceededPercent: number) => TotalAttenuation;
+  /** The same with its spread. */
+  readonly at: (exceededPercent: number) => AttenuationAt;
+}
+
+/** As {@link attenuationAt} for many percentages: gas and cloud, held below 5 %, are worked out once. */
+export function attenuationOver(
+  climate: Climate,
+  path: Omit<SkyPath, 'exceededPercent'>,
+): AttenuationOver {
   known('climate', climate, CLIMATE_KEYS);
-  known('path', path, SKY_PATH_KEYS);
-  checkedExceededPercent(path.exceededPercent);
-  const { gasDb, cloudDb } = gasAndCloud(climate, path);
-  const { latitudeDeg, heightM, rainHeightKm, wetRefractivityNUnits } = climate;
-  const rain = {
+  known<SkyPath | Omit<SkyPath, 'exceededPercent'>>('path', path, SKY_PATH_KEYS);
+  const { frequencyGHz, elevationDeg, tiltDeg, diameterM, efficiencyRatio } = path;
+  const { latitudeDeg, heightM, rainHeightKm, rainRate001MmPerH, wetRefractivityNUnits } = climate;
+  const held = new Map<number, ReturnType<typeof gasAndCloud>>();
+  const aloft = (exceededPercent: number): ReturnType<typeof gasAndCloud> => {
+    const percent = heldPercent(exceededPercent);
+    const before = held.get(percent);
+    if (before) return before;
+    const found = gasAndCloud(climate, { frequencyGHz, elevationDeg, exceededPercent });
+    held.set(percent, found);
+    return found;
+  };
+  const rainAt = (exceededPercent: number) => ({
     latitudeDeg,
     heightM,
     rainHeightKm,
-    rainRate001MmPerH: climate.rainRate001MmPerH,
-    frequencyGHz: path.frequencyGHz,
-    elevationDeg: path.elevationDeg,
-    tiltDeg: path.tiltDeg,
-    exceededPercent: path.exceededPercent,
-  };
-  const total = totalAttenuation({
-    ...rain,
-    diameterM: path.diameterM,
-    efficiencyRatio: path.efficiencyRatio,
-    wetRefractivityNUnits,
-    gasDb,
-    cloudDb,
+    rainRate001MmPerH,
+    frequencyGHz,
+    elevationDeg,
+    tiltDeg,
+    exceededPercent,
   });
+  const total = (exceededPercent: number): TotalAttenuation => {
+    const { gasDb, cloudDb } = aloft(exceededPercent);
+    return totalAttenuation({
+      ...rainAt(exceededPercent),
+      diameterM,
+      efficiencyRatio,
+      wetRefractivityNUnits,
+      gasDb,
+      cloudDb,
+    });
+  };
+  const at = (exceededPercent: number): AttenuationAt => {
+    const whole = total(exceededPercent);
+    const spread = spreadOf(climate, rainAt(exceededPercent), whole);
+    return { ...whole, exceededPercent, spread };
+  };
+  return { total, at };
+}
+
+/** How far a total may be off. */
+function spreadOf(
+  climate: Climate,
+  rain: RainAttenuationInput,
+  { rainDb, cloudDb, scintillationDb }: TotalAttenuation,
+): AttenuationSpread {
   // How much of a change in rain reaches the total: scintillation adds in squares.
-  const wetDb = total.rainDb + total.cloudDb;
-  const together = Math.hypot(wetDb, total.scintillationDb);
-  const share = total.rainDb === 0 ? 0 : wetDb / together;
+  const wetDb = rainDb + cloudDb;
+  const share = rainDb === 0 ? 0 : wetDb / Math.hypot(wetDb, scintillationDb);
   const change = (ratio: number): number => {
     if (share === 0) return 0;
     const at = (part: number) =>
@@ -160,15 +202,11 @@ export function attenuationAt(climate: Climate, path: SkyPath): AttenuationAt {
     return ((at(1 + step) - at(1 - step)) / (2 * step)) * ratio * share;
   };
   const rainInputDb = change(climate.rainUncertainty.standardUncertaintyRatio);
-  const rainModelDb = RAIN_MODEL_RATIO * total.rainDb * share;
+  const rainModelDb = RAIN_MODEL_RATIO * rainDb * share;
   return {
-    ...total,
-    exceededPercent: path.exceededPercent,
-    spread: {
-      rainInputDb,
-      rainModelDb,
-      standardUncertaintyDb: Math.hypot(rainInputDb, rainModelDb),
-      singleYearDb: change(climate.rainUncertainty.singleYearRatio),
-    },
+    rainInputDb,
+    rainModelDb,
+    standardUncertaintyDb: Math.hypot(rainInputDb, rainModelDb),
+    singleYearDb: change(climate.rainUncertainty.singleYearRatio),
   };
 }

@@ -2,12 +2,23 @@
  * The least worst: the point at which the largest of several smooth functions is smallest.
  *
  * The largest is replaced by the smooth log-sum-exp (1/p) ln sum exp(p f), which lies above it by at most
- * ln(n)/p, and minimised by damped Newton steps while p grows; derivatives are central differences.
+ * ln(n)/p, and minimised by damped Newton steps while p grows. The functions give their derivatives, or central
+ * differences stand for them.
  * Idea: entropic smoothing of minimax problems (X.-S. Li, Science in China A 34, 1991).
  */
 
 import { valueAt } from './columns.js';
 import { solveLinear } from './linearSystem.js';
+
+/** Functions at a point: their values, and their derivatives where they are asked for. */
+export interface AtPoint {
+  readonly values: readonly number[];
+  /** For each function its first derivatives, and its second ones by rows. */
+  readonly derivatives: () => {
+    readonly slopes: readonly (readonly number[])[];
+    readonly bends: readonly (readonly (readonly number[])[])[];
+  };
+}
 
 /** Where the largest function value is smallest. */
 export interface LeastWorst {
@@ -34,22 +45,40 @@ export function leastWorst(
   start: readonly number[],
   step: number,
 ): LeastWorst {
-  let best: LeastWorst = { at: start, value: largest(functions(start)) };
-  let point = start;
+  return leastWorstOf((point) => {
+    const values = functions(point);
+    return { values, derivatives: () => differences(functions, point, values, step) };
+  }, start);
+}
+
+/** The same for functions that give their own derivatives. */
+export function leastWorstOf(
+  functions: (point: readonly number[]) => AtPoint,
+  start: readonly number[],
+): LeastWorst {
+  let here = { point: start, at: functions(start) };
+  let best: LeastWorst = { at: start, value: largest(here.at.values) };
   for (let sharpness = 0.1; sharpness < 2e5; sharpness *= 10) {
-    point = smoothMinimum(functions, point, step, sharpness);
-    const value = largest(functions(point));
-    if (value < best.value) best = { at: point, value };
+    here = smoothMinimum(functions, here, sharpness);
+    const value = largest(here.at.values);
+    if (value < best.value) best = { at: here.point, value };
   }
   return best;
 }
 
+interface Place {
+  readonly point: readonly number[];
+  readonly at: AtPoint;
+}
+
+/** Promised gain below which a search at a sharpness ends, times that sharpness: far below what the smoothing adds. */
+const LEAST_GAIN = 1e-4;
+
 function smoothMinimum(
-  functions: (point: readonly number[]) => readonly number[],
-  start: readonly number[],
-  step: number,
+  functions: (point: readonly number[]) => AtPoint,
+  start: Place,
   sharpness: number,
-): readonly number[] {
+): Place {
   const smooth = (values: readonly number[]): number => {
     const top = largest(values);
     return (
@@ -57,11 +86,11 @@ function smoothMinimum(
       Math.log(values.reduce((sum, f) => sum + Math.exp(sharpness * (f - top)), 0)) / sharpness
     );
   };
-  let point = start;
-  let value = smooth(functions(point));
+  let here = start;
+  let value = smooth(here.at.values);
   let damping = 1e-6;
   for (let iteration = 0; iteration < 30; iteration++) {
-    const { gradient, hessian } = derivatives(functions, point, step, sharpness);
+    const { gradient, hessian } = smoothDerivatives(here, sharpness);
     let moved = false;
     for (let trial = 0; trial < 25 && !moved; trial++) {
       const scale = hessian.reduce((sum, row, i) => sum + Math.abs(valueAt(row, i)), 1e-12);
@@ -69,63 +98,47 @@ function smoothMinimum(
         row.map((entry, j) => (i === j ? entry + damping * scale : entry)),
       );
       const change = solveLinear(damped, gradient);
-      const next = change && point.map((x, i) => x - valueAt(change, i));
-      const nextValue = next ? smooth(functions(next)) : Number.POSITIVE_INFINITY;
-      if (next && nextValue < value) {
+      // What the step promises by its own slope; below the rounding of the functions no trial would show it.
+      const promised = change?.reduce((sum, by, i) => sum + by * valueAt(gradient, i), 0) ?? 1;
+      if (promised >= 0 && promised * sharpness < LEAST_GAIN) return here;
+      const point = change && here.point.map((x, i) => x - valueAt(change, i));
+      const at = point && functions(point);
+      const nextValue = at ? smooth(at.values) : Number.POSITIVE_INFINITY;
+      if (at && nextValue < value) {
         moved = true;
-        const gain = value - nextValue;
-        point = next;
+        here = { point, at };
         value = nextValue;
         damping = Math.max(damping / 10, 1e-12);
-        if (gain < 1e-10) return point;
       } else damping *= 10;
     }
-    if (!moved) return point;
+    if (!moved) return here;
   }
-  return point;
+  return here;
 }
 
 /** Gradient and second derivatives of the smooth maximum from those of the functions. */
-function derivatives(
-  functions: (point: readonly number[]) => readonly number[],
-  point: readonly number[],
-  step: number,
+function smoothDerivatives(
+  { point, at }: Place,
   sharpness: number,
 ): { readonly gradient: number[]; readonly hessian: number[][] } {
+  const { slopes, bends } = at.derivatives();
   const n = point.length;
-  const shifted = (...moves: readonly (readonly [number, number])[]): readonly number[] => {
-    const moved = [...point];
-    for (const [index, by] of moves) moved[index] = valueAt(moved, index) + by;
-    return functions(moved);
-  };
-  const middle = functions(point);
-  const plus = point.map((_, i) => shifted([i, step]));
-  const minus = point.map((_, i) => shifted([i, -step]));
-  const both = point.map((_, i) =>
-    point.map((__, j) => (j > i ? shifted([i, step], [j, step]) : middle)),
-  );
-  const top = largest(middle);
-  const shares = middle.map((f) => Math.exp(sharpness * (f - top)));
+  const top = largest(at.values);
+  const shares = at.values.map((f) => Math.exp(sharpness * (f - top)));
   const total = shares.reduce((a, b) => a + b, 0);
-  const value = (lists: readonly (readonly number[])[], i: number, k: number): number =>
-    valueAt(lists[i] as readonly number[], k);
   const gradient = new Array<number>(n).fill(0);
   const hessian = point.map(() => new Array<number>(n).fill(0));
-  middle.forEach((f, k) => {
-    const share = valueAt(shares, k) / total;
-    const slope = point.map((_, i) => (value(plus, i, k) - value(minus, i, k)) / (2 * step));
+  shares.forEach((unscaled, k) => {
+    const share = unscaled / total;
+    const slope = slopes[k] as readonly number[];
     for (let i = 0; i < n; i++) {
       const row = hessian[i] as number[];
+      const bend = bends[k]?.[i] as readonly number[];
       gradient[i] = valueAt(gradient, i) + share * valueAt(slope, i);
-      for (let j = i; j < n; j++) {
-        const bend =
-          i === j
-            ? (value(plus, i, k) - 2 * f + value(minus, i, k)) / step ** 2
-            : ((both[i] as (readonly number[])[])[j]?.[k] ?? f) / step ** 2 -
-              (value(plus, i, k) + value(plus, j, k) - f) / step ** 2;
+      for (let j = i; j < n; j++)
         row[j] =
-          valueAt(row, j) + share * (bend + sharpness * valueAt(slope, i) * valueAt(slope, j));
-      }
+          valueAt(row, j) +
+          share * (valueAt(bend, j) + sharpness * valueAt(slope, i) * valueAt(slope, j));
     }
   });
   for (let i = 0; i < n; i++)
@@ -137,4 +150,38 @@ function derivatives(
       (hessian[j] as number[])[i] = entry;
     }
   return { gradient, hessian };
+}
+
+/** First and second derivatives of all functions by central differences. */
+function differences(
+  functions: (point: readonly number[]) => readonly number[],
+  point: readonly number[],
+  middle: readonly number[],
+  step: number,
+): ReturnType<AtPoint['derivatives']> {
+  const shifted = (...moves: readonly (readonly [number, number])[]): readonly number[] => {
+    const moved = [...point];
+    for (const [index, by] of moves) moved[index] = valueAt(moved, index) + by;
+    return functions(moved);
+  };
+  const plus = point.map((_, i) => shifted([i, step]));
+  const minus = point.map((_, i) => shifted([i, -step]));
+  const both = point.map((_, i) =>
+    point.map((__, j) => (j > i ? shifted([i, step], [j, step]) : middle)),
+  );
+  const value = (lists: readonly (readonly number[])[], i: number, k: number): number =>
+    valueAt(lists[i] as readonly number[], k);
+  const slopes = middle.map((_, k) =>
+    point.map((__, i) => (value(plus, i, k) - value(minus, i, k)) / (2 * step)),
+  );
+  const bends = middle.map((f, k) =>
+    point.map((_, i) =>
+      point.map((__, j) => {
+        if (i === j) return (value(plus, i, k) - 2 * f + value(minus, i, k)) / step ** 2;
+        const corner = both[Math.min(i, j)]?.[Math.max(i, j)] as readonly number[];
+        return (valueAt(corner, k) - value(plus, i, k) - value(plus, j, k) + f) / step ** 2;
+      }),
+    ),
+  );
+  return { slopes, bends };
 }

@@ -22,11 +22,11 @@ import {
 } from '../../src/pointing/reflector/reflectorOptics.js';
 import { checkedSeveralSlots } from '../../src/pointing/reflector/severalSlotsInput.js';
 import {
-  beside,
   slotsProblem,
   slotTrials,
   worstWeightedLossDb,
 } from '../../src/pointing/reflector/severalSlotsSearch.js';
+import { beside } from '../../src/pointing/reflector/slotLosses.js';
 import { type CsvRow, cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
 

@@ -1,7 +1,7 @@
 /** Section of the plan: level and carrier-to-noise ratio to expect of each carrier, clear and in rain. */
 
-import { attenuationAt } from '../../climate/attenuationAt.js';
 import type { Climate } from '../../climate/index.js';
+import { type AttenuationOver, attenuationOver } from '../../climate/internal.js';
 import { dbmToDbuv } from '../../distribution/index.js';
 import { within } from '../../errors.js';
 import {
@@ -229,18 +229,16 @@ function signalPlan(job: JobFile, carrier: KnownCarrier, place: Place): SignalPl
     mount.losses.find((loss) => loss.slot === place.slot && loss.carrier === carrier.name)
       ?.lossDb ?? 0;
   const promisedPercent = job.target?.exceededPercent;
-  const fade = climate
-    ? (exceededPercent: number) =>
-        attenuationAt(climate, {
-          frequencyGHz: carrier.frequencyGHz,
-          elevationDeg: Math.max(0.1, direction.elevationDeg),
-          tiltDeg: polarizationTiltDeg(carrier.polarization, direction.skewDeg ?? 0),
-          diameterM: place.reflector.diameterM,
-          efficiencyRatio: place.reflector.efficiencyRatio,
-          exceededPercent,
-        })
+  const fading = climate
+    ? attenuationOver(climate, {
+        frequencyGHz: carrier.frequencyGHz,
+        elevationDeg: Math.max(0.1, direction.elevationDeg),
+        tiltDeg: polarizationTiltDeg(carrier.polarization, direction.skewDeg ?? 0),
+        diameterM: place.reflector.diameterM,
+        efficiencyRatio: place.reflector.efficiencyRatio,
+      })
     : undefined;
-  const promised = fade?.(promisedPercent ?? CLEAR_PERCENT);
+  const promised = fading?.at(promisedPercent ?? CLEAR_PERCENT);
   const link = clearLink(carrier, place, sharingLossDb, promised?.gasDb ?? 0);
   const clear = linkBudget(link);
   const known = carrier.mode !== undefined;
@@ -257,8 +255,8 @@ function signalPlan(job: JobFile, carrier: KnownCarrier, place: Place): SignalPl
     requiredDb: known ? clear.requiredEsN0Db : null,
     clearMarginDb: known ? clear.marginDb : null,
     promise:
-      known && fade && promised && promisedPercent !== undefined
-        ? promisePlan(link, fade, promised, promisedPercent)
+      known && fading && promised && promisedPercent !== undefined
+        ? promisePlan(link, fading.total, promised, promisedPercent)
         : null,
     terms: clear.terms,
     outsideStatedRange: promised?.outsideStatedRange ?? [],
@@ -267,8 +265,8 @@ function signalPlan(job: JobFile, carrier: KnownCarrier, place: Place): SignalPl
 
 function promisePlan(
   link: LinkBudgetInput,
-  fade: (exceededPercent: number) => ReturnType<typeof attenuationAt>,
-  promised: ReturnType<typeof attenuationAt>,
+  fade: AttenuationOver['total'],
+  promised: ReturnType<AttenuationOver['at']>,
   promisedPercent: number,
 ): PromisePlan {
   const { standardUncertaintyDb } = promised.spread;

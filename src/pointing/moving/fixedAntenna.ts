@@ -16,7 +16,7 @@ import {
   skyVector,
   unit,
 } from '../look/sightLine.js';
-import { beside } from '../reflector/severalSlotsSearch.js';
+import { beside } from '../reflector/slotLosses.js';
 
 /** What {@link fixedAntennaLoss} is asked. */
 export interface FixedAntennaInput {

@@ -94,7 +94,7 @@ export function apertureOf(reflector: ReflectorShape): Aperture {
 export type FeedPlace = readonly [right: number, up: number, along: number];
 
 /** Third direction cosine; a search that strays far aside is held short of the side. */
-function forwardCosine(rightCosine: number, upCosine: number): number {
+export function forwardCosine(rightCosine: number, upCosine: number): number {
   return Math.sqrt(Math.max(0.01, 1 - rightCosine ** 2 - upCosine ** 2));
 }
 

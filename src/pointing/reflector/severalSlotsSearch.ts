@@ -1,10 +1,9 @@
 /** The search behind several slots with one reflector: losses for a trial boresight, and the least worst. */
 
-import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
-import { cosDeg, DEGREES_PER_RADIAN, RADIANS_PER_DEGREE, sinDeg } from '../../numeric/angle.js';
+import { cosDeg, DEGREES_PER_RADIAN, sinDeg } from '../../numeric/angle.js';
 import { valueAt } from '../../numeric/columns.js';
 import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
-import { leastWorst } from '../../numeric/leastWorst.js';
+import { leastWorst, leastWorstOf } from '../../numeric/leastWorst.js';
 import { dot, type EastNorthUp, pictureAxes, unit } from '../look/sightLine.js';
 import { type BeamCosines, bestFieldPlace, fieldLossDb } from './reflectorField.js';
 import {
@@ -16,6 +15,7 @@ import {
   scanLossDb,
 } from './reflectorOptics.js';
 import type { CheckedSeveralSlots } from './severalSlotsInput.js';
+import { beamwidthDeg, beside, slotLosses } from './slotLosses.js';
 
 /** One slot under a trial boresight. */
 export interface SlotTrial {
@@ -56,12 +56,6 @@ export function slotsProblem(
   losses: 'rays' | 'fields' = 'rays',
 ): SlotsProblem {
   return { checked, aperture: apertureOf(checked.shape), directions, losses };
-}
-
-/** Half-power beamwidth in degrees. */
-function beamwidthDeg(checked: CheckedSeveralSlots, frequencyGHz: number): number {
-  const wavelengthM = SPEED_OF_LIGHT_M_PER_S / (frequencyGHz * 1e9);
-  return (checked.beamwidthFactorDeg * wavelengthM) / checked.shape.diameterM;
 }
 
 /** Places, errors and losses of all slots for a setting. */
@@ -130,18 +124,6 @@ function weightedLosses(problem: SlotsProblem, setting: Setting): readonly numbe
   );
 }
 
-/** The direction `rightDeg` and `upDeg` beside another, both small. */
-export function beside(direction: EastNorthUp, rightDeg: number, upDeg: number): EastNorthUp {
-  const { right, up } = pictureAxes(direction);
-  const a = rightDeg * RADIANS_PER_DEGREE;
-  const b = upDeg * RADIANS_PER_DEGREE;
-  return unit([
-    direction[0] + a * right[0] + b * up[0],
-    direction[1] + a * right[1] + b * up[1],
-    direction[2] + a * right[2] + b * up[2],
-  ]);
-}
-
 /** A problem with the setting whose largest weighted loss is least. */
 export interface Solved {
   readonly problem: SlotsProblem;
@@ -192,14 +174,15 @@ function bestFrom(problem: SlotsProblem, starts: readonly Setting[]): Setting {
       tiltDeg: start.tiltDeg + (point[2] ?? 0),
     });
     // Coordinates beside the start, not azimuth and elevation: near the zenith those have a seam.
-    const found = leastWorst(
-      (point) => weightedLosses(problem, setting(point)),
-      checked.placesM ? [0, 0, 0] : [0, 0],
-      0.01,
-    );
+    const middle = checked.placesM ? [0, 0, 0] : [0, 0];
+    const found =
+      problem.losses === 'rays'
+        ? leastWorstOf(slotLosses(problem, start), middle)
+        : leastWorst((point) => weightedLosses(problem, setting(point)), middle, 0.01);
     // The start counts too: where the search makes it worse, the start stays.
     consider(start, worstWeightedLossDb(problem, start));
-    consider(setting(found.at), found.value);
+    const reached = setting(found.at);
+    consider(reached, worstWeightedLossDb(problem, reached));
   }
   return best;
 }
