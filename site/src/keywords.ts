@@ -53,6 +53,10 @@ const KEYWORDS: Readonly<Record<string, string>> = {
     'acceptance measurement uncertainty pass fail limit guard band test report',
   'examples/which-frequency-do-i-tune':
     'LO frequency LNB frequency LOF local oscillator IF intermediate frequency L-band transponder frequency 9750 10600 5150 universal LNB low band high band 22 kHz tone 22khz 13V 18V 13/18 volt band switching polarity voltage inverted spectrum image wideband LNB wrong LO no lock frequenz frequency calculator tunning',
+  'examples/how-do-several-receivers-share-one-cable':
+    'single cable one cable several receivers SCR channel stacking user band userband EN 50494 EN 50607 EN50494 EN50607 tuning word single coax multiple receivers cascade daisy chain two receivers one cable',
+  'examples/what-does-the-meter-really-say':
+    'MER C/N CNR SNR Es/N0 Eb/N0 EsNo EbNo spectrum analyser analyzer RBW resolution bandwidth noise floor marker channel power meter reading quality BER convert MER to C/N signal quality percent',
   'reference/glossary': 'LNB LNBF low-noise block BUC OMT VSAT dish MER BER SNR inclinometer',
   'de/examples/where-is-the-satellite':
     'Schüssel ausrichten Antenne ausrichten Azimut Elevation Kompass Spiegel einstellen Satellit suchen',
@@ -90,6 +94,10 @@ const KEYWORDS: Readonly<Record<string, string>> = {
   'de/examples/accept-or-not': 'Messunsicherheit Abnahme Grenzwert Prüfprotokoll',
   'de/examples/which-frequency-do-i-tune':
     'LOF Oszillatorfrequenz LNB-Frequenz ZF Zwischenfrequenz Transponderfrequenz 9750 10600 Universal-LNB unteres oberes Band Lowband Highband 22 kHz Ton 13 Volt 18 Volt Umschaltung Frequenz einstellen Frequenz eingeben falsche LOF invertiertes Spektrum Spiegelfrequenz',
+  'de/examples/how-do-several-receivers-share-one-cable':
+    'Einkabellösung Einkabelsystem ein Kabel mehrere Receiver mehrere Empfänger SCR Userband Teilnehmerband EN 50494 EN 50607 Kanalstapelung Twin-Receiver ein Kabel Teilnehmer stören sich',
+  'de/examples/what-does-the-meter-really-say':
+    'MER C/N SNR Es/N0 Eb/N0 Spektrumanalysator RBW Auflösebandbreite Rauschen Marker Kanalleistung Messgerät Signalqualität Prozent BER umrechnen Messwert',
 };
 
 /** Words for a page. */
