@@ -57,6 +57,8 @@ const KEYWORDS: Readonly<Record<string, string>> = {
     'single cable one cable several receivers SCR channel stacking user band userband EN 50494 EN 50607 EN50494 EN50607 tuning word single coax multiple receivers cascade daisy chain two receivers one cable',
   'examples/what-does-the-meter-really-say':
     'MER C/N CNR SNR Es/N0 Eb/N0 EsNo EbNo spectrum analyser analyzer RBW resolution bandwidth noise floor marker channel power meter reading quality BER convert MER to C/N signal quality percent',
+  'examples/two-instruments-two-readings':
+    'two meters differ meter offset calibration compare meters different readings second meter LNB gain differs level differs instrument offset systematic error cross check which meter is right',
   'reference/glossary': 'LNB LNBF low-noise block BUC OMT VSAT dish MER BER SNR inclinometer',
   'de/examples/where-is-the-satellite':
     'Schüssel ausrichten Antenne ausrichten Azimut Elevation Kompass Spiegel einstellen Satellit suchen',
@@ -98,6 +100,8 @@ const KEYWORDS: Readonly<Record<string, string>> = {
     'Einkabellösung Einkabelsystem ein Kabel mehrere Receiver mehrere Empfänger SCR Userband Teilnehmerband EN 50494 EN 50607 Kanalstapelung Twin-Receiver ein Kabel Teilnehmer stören sich',
   'de/examples/what-does-the-meter-really-say':
     'MER C/N SNR Es/N0 Eb/N0 Spektrumanalysator RBW Auflösebandbreite Rauschen Marker Kanalleistung Messgerät Signalqualität Prozent BER umrechnen Messwert',
+  'de/examples/two-instruments-two-readings':
+    'zwei Messgeräte verschieden Messgeräte vergleichen Abweichung Kalibrierung Versatz Offset anderes Messgerät zeigt anders systematischer Fehler welches Messgerät stimmt',
 };
 
 /** Words for a page. */
