@@ -59,6 +59,16 @@ const KEYWORDS: Readonly<Record<string, string>> = {
     'MER C/N CNR SNR Es/N0 Eb/N0 EsNo EbNo spectrum analyser analyzer RBW resolution bandwidth noise floor marker channel power meter reading quality BER convert MER to C/N signal quality percent',
   'examples/two-instruments-two-readings':
     'two meters differ meter offset calibration compare meters different readings second meter LNB gain differs level differs instrument offset systematic error cross check which meter is right',
+  'examples/how-is-a-two-way-terminal-lined-up':
+    'VSAT commissioning line-up lineup BUC power uplink EIRP P1dB 1 dB compression back-off saturation off-axis S.524 S.728 mask cross-pol test XPI CW carrier NOC hub control centre access test UPC uplink power control transmit setup',
+  'examples/how-much-ballast-does-a-flat-roof-need':
+    'non-penetrating mount ballast weight flat roof wind load paving slabs concrete blocks wind force moment mast bending sway gust how heavy tripod storm dish blown over balast',
+  'examples/does-a-mobile-mast-disturb':
+    '5G LTE 4G interference mobile phone mast cell tower DECT cordless phone ingress shielding screening class A coax C-band 5G filter freezes picture breaks up terrestrial interference',
+  'examples/what-does-circular-polarization-lose':
+    'LHCP RHCP left hand right hand circular polarisation axial ratio circular LNB linear LNB on circular 3 dB depolarizer dielectric plate Faraday rotation ionosphere C band L band',
+  'examples/what-did-a-hundred-records-teach':
+    'statistics many sites learn footprint correction drift re-peak sampling AQL acceptance sampling ISO 2859 ISO 3951 lot inspection operating characteristic OC curve how many to check quality',
   'reference/glossary': 'LNB LNBF low-noise block BUC OMT VSAT dish MER BER SNR inclinometer',
   'de/examples/where-is-the-satellite':
     'Schüssel ausrichten Antenne ausrichten Azimut Elevation Kompass Spiegel einstellen Satellit suchen',
@@ -102,6 +112,16 @@ const KEYWORDS: Readonly<Record<string, string>> = {
     'MER C/N SNR Es/N0 Eb/N0 Spektrumanalysator RBW Auflösebandbreite Rauschen Marker Kanalleistung Messgerät Signalqualität Prozent BER umrechnen Messwert',
   'de/examples/two-instruments-two-readings':
     'zwei Messgeräte verschieden Messgeräte vergleichen Abweichung Kalibrierung Versatz Offset anderes Messgerät zeigt anders systematischer Fehler welches Messgerät stimmt',
+  'de/examples/how-is-a-two-way-terminal-lined-up':
+    'VSAT Inbetriebnahme einpegeln Line-up BUC Sendeleistung EIRP Kompression Back-off Sättigung Nebenkeulen S.524 Maske Kreuzpolarisationstest Kontrollzentrum Uplink Sendeanlage',
+  'de/examples/how-much-ballast-does-a-flat-roof-need':
+    'Ballast Flachdachständer Gehwegplatten Gewicht Flachdach Windlast Sturm Mast schwankt Biegung Kippmoment wie schwer Betonplatten Ständer umgefallen',
+  'de/examples/does-a-mobile-mast-disturb':
+    '5G LTE Störung Mobilfunk Funkmast Handymast DECT Telefon stört Einstrahlung Schirmung Schirmungsmaß Klasse A Koaxkabel Klötzchen Bild friert ein Filter',
+  'de/examples/what-does-circular-polarization-lose':
+    'zirkular linksdrehend rechtsdrehend Zirkularpolarisation Achsenverhältnis Depolarisator lineares LNB 3 dB Faraday Ionosphäre C-Band',
+  'de/examples/what-did-a-hundred-records-teach':
+    'Statistik viele Anlagen Erfahrung Footprint Korrektur Drift nachstellen Stichprobe AQL Stichprobenprüfung ISO 2859 Los Abnahme wie viele prüfen Qualität',
 };
 
 /** Words for a page. */
