@@ -11,7 +11,6 @@ export {
   type NamedSlip,
   type Question,
 } from './answer/checkAnswer.js';
-export { SLIPS, type Slip } from './answer/slips.js';
 export { type Exercise, type ExerciseInput, exercise } from './exercise/exercise.js';
 export { worksheetCsv } from './exercise/exportCsv.js';
 export { type PackageFile, worksheetQti } from './exercise/exportQti.js';
@@ -40,6 +39,8 @@ export type {
   SolutionPlan,
   SolutionValues,
 } from './plans/plan.js';
+export { SLIPS } from './slips/index.js';
+export type { Slip, SlipGroup } from './slips/slip.js';
 export {
   type SolutionQuantity,
   type SolutionStep,

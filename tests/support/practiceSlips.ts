@@ -3,13 +3,18 @@
  * expressions, and directions from vectors on the ellipsoid.
  */
 
-import { type CompiledFormula, compileFormula, solutionPlanOf } from './practicePlan.js';
 import { referenceTable } from './csv.js';
+import {
+  type CompiledFormula,
+  compileFormula,
+  solutionPlanOf,
+  toleranceOf,
+} from './practicePlan.js';
 
 const RAD = Math.PI / 180;
 
 /** Azimuth, elevation, range and skew from Cartesian vectors (WGS 84, station at sea level). */
-export function directions(latitudeDeg: number, longitudeDeg: number, slotDeg: number) {
+function directions(latitudeDeg: number, longitudeDeg: number, slotDeg: number) {
   const [a, e2, r] = [6378.137, 0.00669437999014, 42164.169];
   const [p, l, s] = [latitudeDeg * RAD, longitudeDeg * RAD, slotDeg * RAD];
   const n = a / Math.sqrt(1 - e2 * Math.sin(p) ** 2);
@@ -45,7 +50,7 @@ export function directions(latitudeDeg: number, longitudeDeg: number, slotDeg: n
 }
 
 /** A row of the table with its wrong answer. */
-export interface PracticeSlip {
+interface PracticeSlip {
   readonly plan: string;
   readonly inputs: Readonly<Record<string, number>>;
   readonly words: string;
@@ -59,41 +64,64 @@ export interface PracticeSlip {
 /** Value of a row's expression over symbols: `x = ...; y`, with `AZ[lat; lon; sat]` and the like. */
 function worth(expression: string, symbols: Readonly<Record<string, number>>): number {
   const values: Record<string, number> = { ...symbols };
-  const valueOf = (text: string): number => {
+  const compute = (text: string): number => {
     const compiled: CompiledFormula = compileFormula(text, Object.keys(values));
     return compiled(values);
   };
-  const looked = expression.replace(/\b(AZ|EL|RG|SK)\[([^\]]*)\]/g, (_, name: string, list: string) => {
-    const [lat, lon, sat] = list.split(';').map(valueOf) as [number, number, number];
-    return `(${directions(lat, lon, sat)[name as 'AZ']})`;
-  });
+  const looked = expression.replace(
+    /\b(AZ|EL|RG|SK)\[([^\]]*)\]/g,
+    (_, name: string, list: string) => {
+      const [lat, lon, sat] = list.split(';').map(compute) as [number, number, number];
+      return `(${directions(lat, lon, sat)[name as 'AZ']})`;
+    },
+  );
   let last = Number.NaN;
   for (const part of looked.split(';')) {
     const [, name, body] = /^\s*(?:(\w+)\s*=)?(.*)$/s.exec(part) ?? [];
-    last = valueOf(body ?? '');
+    last = compute(body ?? '');
     if (name) values[name] = last;
   }
   return last;
 }
 
-/** The whole table. */
-export function practiceSlips(): readonly PracticeSlip[] {
+/** A row of the table as a rule: what it gives for any inputs of its plan. */
+export interface PracticeRule extends Omit<PracticeSlip, 'wrong' | 'exact' | 'decimals'> {
+  /** Whether an answer is right in the decimals asked for, or within what rounding each step as shown does. */
+  readonly same: (
+    answer: string,
+    exact: number,
+    inputs: Readonly<Record<string, number>>,
+  ) => boolean;
+  readonly at: (
+    inputs: Readonly<Record<string, number>>,
+  ) => Pick<PracticeSlip, 'wrong' | 'exact' | 'decimals'>;
+}
+
+/** The whole table as rules. */
+export function practiceRules(): readonly PracticeRule[] {
   return referenceTable('teaching/practice-slips.csv').map((row) => {
+    const plan = row['plan'] ?? '';
     const inputs = Object.fromEntries(
       (row['givens'] ?? '').split(';').map((pair) => {
         const [name, value] = pair.split('=').map((cell) => cell.trim());
         return [name ?? '', Number(value)];
       }),
     );
-    const { symbols, exact, decimals } = solutionPlanOf(row['plan'] ?? '', inputs);
     return {
-      plan: row['plan'] ?? '',
+      plan,
       inputs,
       words: row['words'] ?? '',
-      wrong: worth(row['expression'] ?? '', symbols),
-      exact,
-      decimals,
       expected: (row['slip'] ?? '').split(' and ').map((list) => list.split(' or ')),
+      same: (answer, exact, drawn) => {
+        const off = Number(answer) - exact;
+        const turn = plan === 'azimuth' || plan === 'magnetic-bearing' ? 360 : 0;
+        const apart = turn > 0 ? Math.abs(off - turn * Math.round(off / turn)) : Math.abs(off);
+        return apart <= toleranceOf(plan, drawn) + 1e-9;
+      },
+      at: (drawn) => {
+        const { symbols, exact, decimals } = solutionPlanOf(plan, drawn);
+        return { wrong: worth(row['expression'] ?? '', symbols), exact, decimals };
+      },
     };
   });
 }

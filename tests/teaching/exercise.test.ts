@@ -27,8 +27,8 @@ describe.each(SOLUTION_PLANS.map(({ name }) => name))('1,000 exercises: %s', (pl
       expect(one.answer).toBe(values[steps[steps.length - 1]?.symbol ?? '']);
       expect(Number.isFinite(one.answer)).toBe(true);
       // From the way, through the formulas, to the numbers put in; the answer itself is not given away.
-      expect(one.hints.length).toBe(2 * steps.length + 1);
-      expect(one.hints[1]).toContain(steps[0]?.formulaText);
+      expect(one.hints.length).toBe(2 * steps.length + 2);
+      expect(one.hints[2]).toContain(steps[0]?.formulaText);
       expect(one.hints[one.hints.length - 1]).toBe(steps[steps.length - 1]?.substitutedText);
     }
   });

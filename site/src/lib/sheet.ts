@@ -59,21 +59,46 @@ export function verdictOn(check: AnswerCheck, exercise: Exercise): Verdict {
     slips,
   });
   switch (check.kind) {
-    case 'right':
-      return of('✓ Right.');
+    case 'right': {
+      const notes = [
+        ...(check.by === 'round-earth' ? ['By the round Earth, which will do here.'] : []),
+        ...(check.moreDecimals
+          ? [`It shows more than the ${decimals(exercise.decimals)} asked for.`]
+          : []),
+      ];
+      return of('✓ Right.', notes);
+    }
+    case 'other-way':
+      return of(
+        `≈ Right for a round Earth, off by ${shown(Math.abs(check.error), exercise.decimals)} ${unitOf(exercise.unit)} from the ellipsoid asked for.`,
+      );
+    case 'wrong-unit':
+      return of(
+        `≈ The number is right, its unit is not: ${check.unit} was typed, ${check.askedUnit === '' ? 'a plain number' : unitOf(check.askedUnit)} asked for.`,
+      );
     case 'badly-rounded':
       return of(
         `≈ Nearly: rounded too early or too far, off by ${shown(Math.abs(check.error), exercise.decimals + 1)}. Keep all digits until the end and give ${decimals(check.decimals)}.`,
       );
     case 'other-unit':
       return of(
-        `≈ Right, but in ${check.unit}; asked for was ${check.askedUnit === '' ? 'a plain number' : unitOf(check.askedUnit)}.`,
+        `≈ This would be right in ${check.unit}; asked for was ${check.askedUnit === '' ? 'a plain number' : unitOf(check.askedUnit)}.`,
       );
     case 'wrong': {
-      const slips = check.slips.map(({ explanation }) => explanation);
-      if (slips.length === 0) return of('✗ Not right, and no usual slip gives this. Take a hint.');
+      const slips = [
+        ...check.slips.map(({ explanation }) => explanation),
+        ...(check.perhapsRounded ? ['Or the right answer, rounded to too few decimals.'] : []),
+        ...(check.wrongUnit === ''
+          ? []
+          : [`The unit is not the one asked for either: ${check.wrongUnit}.`]),
+      ];
+      if (check.slips.length === 0)
+        return of('✗ Not right, and no usual slip gives this. Take a hint.', slips);
+      if (check.together) return of('✗ Not right. Probably two slips at once:', slips);
       return of(
-        slips.length === 1 ? '✗ Not right. The likely slip:' : '✗ Not right. One of these slips:',
+        check.slips.length === 1
+          ? '✗ Not right. The likely slip:'
+          : '✗ Not right. One of these slips:',
         slips,
       );
     }

@@ -1,13 +1,17 @@
-/** A learner's answer: right, badly rounded, in another unit, or wrong with the likely slip named. */
+/** A learner's answer: right, by another way, badly rounded, in another unit, or wrong with the likely slip named. */
 
 import { type Keys, known } from '../../keys.js';
-import { wrapLongitudeDeg } from '../../numeric/angle.js';
 import { solutionPlan } from '../plans/index.js';
 import type { PlanStep, SolutionPlan } from '../plans/plan.js';
-import { evaluatePlan, evaluateRounded, roundedTo } from '../solution/evaluate.js';
+import { evaluateRounded, roundedTo, startValues } from '../solution/evaluate.js';
+import { answerTolerance } from '../solution/tolerance.js';
 import { checkedInputs } from '../solution/workedSolution.js';
-import { otherUnits } from './otherUnits.js';
-import { SLIPS } from './slips.js';
+import { apart, type Matched, matchingSlips, type NamedSlip } from './match.js';
+import { isRoundedTooMuch } from './rounding.js';
+import { type Typed, typedAnswer } from './typed.js';
+import { isUnit, otherUnits } from './units.js';
+
+export type { NamedSlip } from './match.js';
 
 /** What was asked. */
 export interface Question {
@@ -15,23 +19,34 @@ export interface Question {
   readonly plan: string;
   /** The givens by their library names. */
   readonly inputs: Readonly<Record<string, number>>;
+  /** Difficulty of the exercise: at level 1 the round Earth is as right as the ellipsoid; 2 by default. */
+  readonly level?: 1 | 2 | 3;
 }
 
-const QUESTION_KEYS = { plan: true, inputs: true } satisfies Keys<Question>;
-
-/** A slip that explains an answer. */
-export interface NamedSlip {
-  /** Name of the slip. */
-  readonly name: string;
-  /** What went wrong, said to the learner. */
-  readonly explanation: string;
-  /** What the slip gives, in the asked unit. */
-  readonly value: number;
-}
+const QUESTION_KEYS = { plan: true, inputs: true, level: true } satisfies Keys<Question>;
 
 /** Outcome of {@link checkAnswer}; read `kind` first. */
 export type AnswerCheck =
-  | { readonly kind: 'right'; readonly exact: number }
+  | {
+      readonly kind: 'right';
+      readonly exact: number;
+      /** The way it is right by: the plan's own, or another one that is as good at this level. */
+      readonly by: 'plan' | 'round-earth';
+      /** Whether more decimals are shown than were asked for. */
+      readonly moreDecimals: boolean;
+      /** Share of the marks. */
+      readonly creditRatio: number;
+    }
+  | {
+      /** Right by another way of computing, which is less exact than the one asked for. */
+      readonly kind: 'other-way';
+      readonly way: 'round-earth';
+      readonly exact: number;
+      /** Answer less exact value. */
+      readonly error: number;
+      /** Share of the marks. */
+      readonly creditRatio: number;
+    }
   | {
       /** Right, but rounded too early or to too few digits. */
       readonly kind: 'badly-rounded';
@@ -40,22 +55,44 @@ export type AnswerCheck =
       readonly error: number;
       /** Decimals that were asked for. */
       readonly decimals: number;
+      /** Share of the marks. */
+      readonly creditRatio: number;
     }
   | {
-      /** Right, but not in the unit that was asked for. */
+      /** What would be right in another unit than the one that was asked for. */
       readonly kind: 'other-unit';
       readonly exact: number;
       /** The unit it was given in and the one asked for. */
       readonly unit: string;
       readonly askedUnit: string;
+      /** Share of the marks. */
+      readonly creditRatio: number;
+    }
+  | {
+      /** The right number with a unit behind it that it does not have. */
+      readonly kind: 'wrong-unit';
+      readonly exact: number;
+      /** The unit as typed and the one asked for. */
+      readonly unit: string;
+      readonly askedUnit: string;
+      /** Share of the marks. */
+      readonly creditRatio: number;
     }
   | {
       readonly kind: 'wrong';
       readonly exact: number;
       /** Slips that give this answer, the likeliest first; empty where none is known. */
       readonly slips: readonly NamedSlip[];
-      /** Whether more than one slip explains it. */
+      /** Whether more than one slip alone explains it. */
       readonly ambiguous: boolean;
+      /** Whether it takes all the slips at once to explain it. */
+      readonly together: boolean;
+      /** Whether it is also what rounding to the few digits shown would give. */
+      readonly perhapsRounded: boolean;
+      /** The unit as typed, where it is not the one asked for; empty otherwise. */
+      readonly wrongUnit: string;
+      /** Share of the marks. */
+      readonly creditRatio: number;
     }
   | {
       /** The answer is no number. */
@@ -67,40 +104,27 @@ export type AnswerCheck =
       readonly reason: string;
     };
 
-/** An answer as typed: its value and how many decimals it shows. */
-interface Typed {
-  readonly value: number;
-  readonly decimals: number;
-}
-
-/** Reads a number with decimal point or comma, with or without a unit behind it. */
-function typed(answer: number | string): Typed | undefined {
-  if (typeof answer === 'number')
-    return Number.isFinite(answer) ? { value: answer, decimals: 12 } : undefined;
-  if (typeof answer !== 'string') return undefined;
-  const match = /^\s*([-+−]?\d*(?:[.,]\d*)?(?:e[-+]?\d+)?)\s*[^\d.,]*$/i.exec(answer);
-  const text = (match?.[1] ?? '').replace(',', '.').replace('−', '-');
-  if (!/\d/.test(text)) return undefined;
-  const value = Number(text);
-  if (!Number.isFinite(value)) return undefined;
-  const [, fraction] = text.split(/[.e]/i);
-  return { value, decimals: text.includes('.') ? (fraction ?? '').length : 0 };
-}
-
-/** Difference of two answers; full periods do not count. */
-function apart(plan: SolutionPlan, a: number, b: number): number {
-  if (plan.periodDeg === undefined) return Math.abs(a - b);
-  const turns = 360 / plan.periodDeg;
-  return Math.abs(wrapLongitudeDeg((a - b) * turns)) / turns;
-}
+/** Share of the marks by outcome: rounding costs a quarter, the unit or another way a half. */
+const CREDIT_RATIO = {
+  right: 1,
+  'badly-rounded': 0.75,
+  'other-way': 0.75,
+  'other-unit': 0.5,
+  'wrong-unit': 0.5,
+  wrong: 0,
+} as const;
 
 /**
  * Checks an answer against the library's value and, if it is wrong, against what the usual slips give.
  *
- * @param question  Plan and givens, for instance of an `exercise`.
- * @param answer  The number, or the text as typed: decimal point or comma, a unit behind it is passed over.
- * @returns `right` within half a step of the last decimal asked for; `badly-rounded` where early rounding or too few
- *   digits explain it; `other-unit`; `wrong` with the slips that give it; `unreadable`; `no-answer`.
+ * The unit is judged first, then the value, then slips; only what no slip explains is judged as rounding, so that a
+ * forgotten item is never praised as a rounded answer. Who rounds each step to the decimals shown is right.
+ *
+ * @param question  Plan and givens, for instance of an `exercise`; its level decides whether the round Earth will do.
+ * @param answer  The number, or the text as typed: decimal point or comma, the unit behind it or none.
+ * @returns `right` within the tolerance of {@link exercise}; `other-way`; `badly-rounded` where early rounding or too few
+ *   digits explain it; `other-unit`; `wrong-unit`; `wrong` with the slips that give it, one or two at once; `unreadable`;
+ *   `no-answer`.
  * @throws {@link DomainError} for a plan that is not known or givens outside their domain.
  *
  * Source: the slips are common practice of training; each is a wrong variant of the computation, matched by value.
@@ -110,74 +134,134 @@ function apart(plan: SolutionPlan, a: number, b: number): number {
  * import { checkAnswer } from 'slantpath/teaching';
  * const question = { plan: 'free-space-loss', inputs: { frequencyGHz: 12, slantRangeKm: 38000 } };
  * checkAnswer(question, '205,63 dB').kind; // => 'right'
+ * checkAnswer(question, '205.63 dBm').kind; // => 'wrong-unit'
  * const check = checkAnswer(question, 265.63);
  * check.kind === 'wrong' && check.slips.map((slip) => slip.name); // => ['mhz-for-ghz', 'metres-for-kilometres']
  * ```
  */
 export function checkAnswer(question: Question, answer: number | string): AnswerCheck {
-  const { plan: name, inputs: asked } = known('question', question, QUESTION_KEYS);
+  const { plan: name, inputs: asked, level } = known('question', question, QUESTION_KEYS);
   const plan = solutionPlan(name);
   const inputs = checkedInputs(plan, asked);
   const values = plan.compute(inputs);
   if (typeof values === 'string') return { kind: 'no-answer', reason: values };
   const step = plan.steps[plan.steps.length - 1] as PlanStep;
   const exact = values[step.symbol] as number;
-  const given = typed(answer);
+  const given = typedAnswer(answer);
   if (given === undefined) return { kind: 'unreadable' };
-  const half = 0.5 * 10 ** -step.decimals;
-  const hair = 1e-9 * Math.max(1, Math.abs(exact));
-  const error = apart(plan, given.value, exact);
-  // A half of the last decimal may be rounded up or down.
-  if (error <= half + hair) return { kind: 'right', exact };
-  const early = apart(plan, evaluateRounded(plan, inputs)[step.symbol] as number, exact);
-  const fewDigits =
-    given.decimals < step.decimals &&
-    apart(plan, given.value, roundedTo(exact, given.decimals)) <= hair;
-  const unexplained = { slips: matchingSlips(plan, inputs, given, exact, half) };
-  if (fewDigits || (error <= early + half + hair && unexplained.slips.length === 0))
-    return { kind: 'badly-rounded', exact, error: given.value - exact, decimals: step.decimals };
-  for (const { unit, convert } of otherUnits(step.unit)) {
-    const converted = convert(exact);
-    // Few decimals widen it, but a number that merely lies nearby is no conversion.
-    const tolerance = Math.min(
-      Math.max(0.5 * 10 ** -given.decimals, 2e-3 * Math.abs(converted)),
-      2e-2 * Math.abs(converted),
-    );
-    if (Math.abs(given.value - converted) <= tolerance)
-      return { kind: 'other-unit', exact, unit, askedUnit: step.unit };
-  }
-  if (error <= 3 * early + half && unexplained.slips.length === 0)
-    return { kind: 'badly-rounded', exact, error: given.value - exact, decimals: step.decimals };
-  return { kind: 'wrong', exact, ...unexplained, ambiguous: unexplained.slips.length > 1 };
+  const judged = judgedValue(plan, inputs, given, exact, level ?? 2);
+  const named = given.unit !== '' && !isUnit(given.unit, step.unit);
+  if (!named) return judged;
+  const other = otherUnits(step.unit).find(({ unit }) => isUnit(given.unit, unit));
+  if (other && near(given, other.convert(exact), 1)) return inOtherUnit(exact, other.unit, step);
+  if (judged.kind === 'wrong') return { ...judged, wrongUnit: given.unit };
+  return {
+    kind: 'wrong-unit',
+    exact,
+    unit: given.unit,
+    askedUnit: step.unit,
+    creditRatio: CREDIT_RATIO['wrong-unit'],
+  };
 }
 
-/** Slips whose value, rounded early or not, is the answer. */
-function matchingSlips(
+type Judged = Exclude<AnswerCheck, { kind: 'unreadable' | 'no-answer' | 'wrong-unit' }>;
+
+const inOtherUnit = (exact: number, unit: string, step: PlanStep) =>
+  ({
+    kind: 'other-unit',
+    exact,
+    unit,
+    askedUnit: step.unit,
+    creditRatio: CREDIT_RATIO['other-unit'],
+  }) as const;
+
+/** Whether an answer is a converted value: few decimals widen it, but a number that merely lies nearby is no conversion. */
+function near(given: Typed, converted: number, loose: number): boolean {
+  const tolerance = Math.min(
+    Math.max(0.5 * 10 ** -given.decimals, 2e-3 * loose * Math.abs(converted)),
+    2e-2 * Math.abs(converted),
+  );
+  return Math.abs(given.value - converted) <= tolerance;
+}
+
+/** The value alone, whatever unit stands behind it. */
+function judgedValue(
   plan: SolutionPlan,
   inputs: Question['inputs'],
   given: Typed,
   exact: number,
-  half: number,
-): readonly NamedSlip[] {
+  level: 1 | 2 | 3,
+): Judged {
   const step = plan.steps[plan.steps.length - 1] as PlanStep;
-  const tolerance = Math.max(half, Math.min(0.5 * 10 ** -given.decimals, 100 * half)) * 1.02;
-  return SLIPS.flatMap(
-    ({ name, explanation, changes }): readonly (NamedSlip & { miss: number })[] => {
-      for (const change of changes(plan)) {
-        const value = evaluatePlan(plan, inputs, change)[step.symbol] as number;
-        // A slip that does not show in these numbers explains nothing.
-        if (!Number.isFinite(value) || apart(plan, value, exact) <= 2 * half) continue;
-        const early = evaluatePlan(plan, inputs, {
-          ...change,
-          value: (x, at) => roundedTo(x, at.decimals),
-        })[step.symbol] as number;
-        const miss = apart(plan, given.value, value);
-        const spread = Number.isFinite(early) ? apart(plan, early, value) : 0;
-        if (miss <= tolerance + spread) return [{ name, explanation, value, miss }];
-      }
-      return [];
-    },
-  )
-    .sort((a, b) => a.miss - b.miss)
-    .map(({ miss: _miss, ...slip }) => slip);
+  const half = 0.5 * 10 ** -step.decimals;
+  // A half of the last decimal may be rounded up or down.
+  const hair = 1e-9 * Math.max(1, Math.abs(exact));
+  const off = (value: number) => apart(plan, given.value, value);
+  const right = (by: 'plan' | 'round-earth'): Judged => ({
+    kind: 'right',
+    exact,
+    by,
+    moreDecimals: given.decimals > step.decimals && given.decimals < 12,
+    creditRatio: CREDIT_RATIO.right,
+  });
+  if (off(exact) <= half + hair) return right('plan');
+  if (given.asThousands !== undefined && apart(plan, given.asThousands, exact) <= half + hair)
+    return right('plan');
+  const stepwise = evaluateRounded(plan, inputs)[step.symbol] as number;
+  if (off(stepwise) <= hair) return right('plan');
+  const start = startValues(plan, inputs);
+  const matched = matchingSlips({ plan, start, given, exact, half });
+  if (off(exact) <= answerTolerance(plan, inputs) + hair && !matched.own) return right('plan');
+  const other = plan.otherWays?.(inputs).some((value) => off(value) <= 1.2 * half + hair);
+  if (other && level === 1) return right('round-earth');
+  if (other)
+    return {
+      kind: 'other-way',
+      way: 'round-earth',
+      exact,
+      error: given.value - exact,
+      creditRatio: CREDIT_RATIO['other-way'],
+    };
+  return rejected(plan, inputs, given, exact, matched);
+}
+
+/** What is said of a value that is not right. */
+function rejected(
+  plan: SolutionPlan,
+  inputs: Question['inputs'],
+  given: Typed,
+  exact: number,
+  matched: Matched,
+): Judged {
+  const step = plan.steps[plan.steps.length - 1] as PlanStep;
+  if (given.unit === '') {
+    const other = otherUnits(step.unit).find(({ convert }) => near(given, convert(exact), 1));
+    const radians = matched.slips.some((slip) => slip.name === 'radians-in-answer');
+    if (other && (!matched.own || radians)) return inOtherUnit(exact, other.unit, step);
+  }
+  const hair = 1e-9 * Math.max(1, Math.abs(exact));
+  const fewDigits =
+    given.decimals < step.decimals &&
+    apart(plan, given.value, roundedTo(exact, given.decimals)) <= hair;
+  const rounded = fewDigits
+    ? !matched.exactly
+    : matched.slips.length === 0 && isRoundedTooMuch(plan, inputs, given, exact);
+  if (rounded)
+    return {
+      kind: 'badly-rounded',
+      exact,
+      error: given.value - exact,
+      decimals: step.decimals,
+      creditRatio: CREDIT_RATIO['badly-rounded'],
+    };
+  return {
+    kind: 'wrong',
+    exact,
+    slips: matched.slips,
+    ambiguous: matched.slips.length > 1 && !matched.together,
+    together: matched.together,
+    perhapsRounded: fewDigits,
+    wrongUnit: '',
+    creditRatio: CREDIT_RATIO.wrong,
+  };
 }

@@ -6,7 +6,9 @@ import { type RandomStream, randomStream } from '../../numeric/random.js';
 import type { Question } from '../answer/checkAnswer.js';
 import { solutionPlan } from '../plans/index.js';
 import type { PlanStep, SolutionGiven, SolutionPlan } from '../plans/plan.js';
+import { WHY } from '../plans/why.js';
 import { roundedTo } from '../solution/evaluate.js';
+import { answerTolerance } from '../solution/tolerance.js';
 import { put, type WorkedSolution, workedSolution } from '../solution/workedSolution.js';
 
 /** What {@link exercise} is asked. */
@@ -34,7 +36,7 @@ export interface Exercise extends Question {
   /** The right answer, and how far an answer may be off. */
   readonly answer: number;
   readonly tolerance: number;
-  /** Hints, each giving away more than the one before. */
+  /** Hints, each giving away more than the one before: why, the way, the formulas, the numbers put in. */
   readonly hints: readonly string[];
   /** The worked solution. */
   readonly solution: WorkedSolution & { readonly kind: 'solved' };
@@ -69,6 +71,9 @@ function takenFrom({ constants }: WorkedSolution & { readonly kind: 'solved' }):
   return ` Take ${list.join('; ')}.`;
 }
 
+/** What is said where the round Earth is as right as the ellipsoid. */
+const ROUND_EARTH = ' The formulas of the round Earth will do.';
+
 /** How far to round, in words. */
 function toDecimals(count: number): string {
   return count === 0 ? 'a whole number' : `${count} ${count === 1 ? 'decimal' : 'decimals'}`;
@@ -80,7 +85,9 @@ function hintsOf(
 ): string[] {
   const steps = solution.steps;
   const last = steps[steps.length - 1];
+  const why = WHY[plan.name];
   return [
+    ...(why === undefined ? [] : [why]),
     `The way: ${plan.steps.map(({ meaning }) => meaning).join(', then ')}.`,
     ...steps.map(({ meaning, formulaText }) => `${meaning}: ${formulaText}`),
     ...steps
@@ -93,7 +100,8 @@ function hintsOf(
 /**
  * An exercise of a kind from a seed.
  *
- * @returns Question, givens, answer with its tolerance (half a step of the last decimal asked for), hints in steps
+ * @returns Question, givens, answer with its tolerance (half a step of the last decimal asked for, and what rounding each
+ *   step as shown can do to it), hints in order
  *   and the worked solution.
  * @throws {@link DomainError} for a plan that is not known, a seed that is no number or a level other than 1, 2, 3.
  *
@@ -137,11 +145,11 @@ export function exercise(input: ExerciseInput): Exercise {
         .map((each) => told(each, inputs[each.name] as number))
         .join(
           '; ',
-        )}.${takenFrom(solution)} Answer in ${step.unit === '' ? 'a plain number' : step.unit} to ${toDecimals(step.decimals)}.`,
+        )}.${takenFrom(solution)}${level === 1 && plan.otherWays ? ROUND_EARTH : ''} Answer in ${step.unit === '' ? 'a plain number' : step.unit} to ${toDecimals(step.decimals)}.`,
       unit: step.unit,
       decimals: step.decimals,
       answer: solution.answer.value,
-      tolerance: 0.5 * 10 ** -step.decimals,
+      tolerance: answerTolerance(plan, inputs),
       hints: hintsOf(plan, solution),
       solution,
     };

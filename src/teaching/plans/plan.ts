@@ -72,6 +72,8 @@ export interface SolutionPlan {
   readonly steps: readonly PlanStep[];
   /** The library's values of all steps by symbol for inputs by name; a text where there is no answer. */
   readonly compute: (inputs: Readonly<Record<string, number>>) => SolutionValues | string;
+  /** Answers of a shorter way that the trade teaches, the round Earth, for inputs; none by default. */
+  readonly otherWays?: (inputs: Readonly<Record<string, number>>) => readonly number[];
   /** Full periods of the answer that do not count: 360 for an azimuth; none by default. */
   readonly periodDeg?: 360 | 180;
 }

@@ -5,6 +5,7 @@ import {
   WGS84_ECCENTRICITY_SQUARED_RATIO,
   WGS84_SEMI_MAJOR_AXIS_KM,
 } from '../../constants.js';
+import { atan2Deg, cosDeg, sinDeg } from '../../numeric/angle.js';
 import { lookAngles } from '../../pointing/index.js';
 import { direction, lineOfSight } from '../../pointing/internal.js';
 import type {
@@ -128,8 +129,33 @@ export function skyValues(inputs: Readonly<Record<string, number>>): SolutionVal
   };
 }
 
+/** The answers of the round Earth, with both radii that books have for it. */
+export const roundEarth =
+  (what: 'az' | 'el' | 'd' | 'turn') =>
+  (inputs: Readonly<Record<string, number>>): readonly number[] =>
+    [WGS84_SEMI_MAJOR_AXIS_KM, 6371].map((radiusKm) => {
+      const latitude = inputs['latitudeDeg'] as number;
+      const east = (inputs['orbitalLongitudeDeg'] as number) - (inputs['longitudeDeg'] as number);
+      const [x, y, z] = [
+        GEOSTATIONARY_RADIUS_KM * cosDeg(east) * cosDeg(latitude) - radiusKm,
+        GEOSTATIONARY_RADIUS_KM * sinDeg(east),
+        -GEOSTATIONARY_RADIUS_KM * cosDeg(east) * sinDeg(latitude),
+      ];
+      const level = Math.hypot(y, z);
+      if (what === 'az') return atan2Deg(y, z);
+      if (what === 'el') return atan2Deg(x, level);
+      // The textbook's angle between the vertical and the axis of the Earth.
+      return what === 'd'
+        ? Math.hypot(level, x)
+        : -atan2Deg(sinDeg(east) * cosDeg(latitude), sinDeg(latitude));
+    });
+
 const sky = (
-  plan: Pick<SolutionPlan, 'name' | 'title'> & { readonly last: PlanStep },
+  plan: Pick<SolutionPlan, 'name' | 'title'> & {
+    readonly last: PlanStep;
+    readonly otherWays: NonNullable<SolutionPlan['otherWays']>;
+    readonly without?: readonly string[];
+  },
 ): SolutionPlan => ({
   name: plan.name,
   title: plan.title,
@@ -137,7 +163,8 @@ const sky = (
   functionName: 'lookAngles',
   givens: SKY_GIVENS,
   constants: SKY_CONSTANTS,
-  steps: [...LINE_STEPS, plan.last],
+  steps: [...LINE_STEPS.filter(({ symbol }) => !plan.without?.includes(symbol)), plan.last],
+  otherWays: plan.otherWays,
   compute: skyValues,
 });
 
@@ -147,6 +174,9 @@ export const POINTING_PLANS: readonly SolutionPlan[] = [
     ...sky({
       name: 'azimuth',
       title: 'In which direction does the satellite stand?',
+      otherWays: roundEarth('az'),
+      // What is up does not change the direction.
+      without: ['up', 'flat'],
       last: {
         symbol: 'az',
         tex: 'A',
@@ -162,6 +192,7 @@ export const POINTING_PLANS: readonly SolutionPlan[] = [
   sky({
     name: 'elevation',
     title: 'At what elevation does the satellite stand?',
+    otherWays: roundEarth('el'),
     last: {
       symbol: 'el',
       tex: '\\varepsilon',
@@ -175,6 +206,7 @@ export const POINTING_PLANS: readonly SolutionPlan[] = [
   sky({
     name: 'slant-range',
     title: 'How far away is the satellite?',
+    otherWays: roundEarth('d'),
     last: {
       symbol: 'd',
       tex: 'd',

@@ -5,7 +5,14 @@ import { polarizationSkew, polarMount, sphericalLookAngles } from '../../pointin
 import { obstructionClearance } from '../../survey/index.js';
 import { constant, given, input, stepRows } from './parts.js';
 import type { SolutionConstant, SolutionPlan } from './plan.js';
-import { GROUND_GIVENS, LINE_STEPS, SKY_CONSTANTS, SKY_GIVENS, skyValues } from './pointing.js';
+import {
+  GROUND_GIVENS,
+  LINE_STEPS,
+  roundEarth,
+  SKY_CONSTANTS,
+  SKY_GIVENS,
+  skyValues,
+} from './pointing.js';
 
 const SKEW: SolutionPlan = {
   name: 'skew',
@@ -20,6 +27,7 @@ const SKEW: SolutionPlan = {
     },
   ],
   constants: SKY_CONSTANTS,
+  otherWays: (inputs) => roundEarth('turn')(inputs).map((turn) => turn + input(inputs, 'tiltDeg')),
   steps: [
     ...LINE_STEPS,
     ...stepRows`
@@ -126,8 +134,6 @@ const OBSTRUCTION: SolutionPlan = {
   ],
   constants: [],
   steps: stepRows`
-      sky | \eta | elevation of the top | atan2(h - c, s) | deg | 1 | geometry
-      free | \zeta | clear sky over the top | el - sky | deg | 1 | difference
       axis | q | room between top and beam axis, across the beam | s * sin(el) - (h - c) * cos(el)
         | m | 2 | geometry
       edge | q_e | room between top and edge of the beam, negative if it is cut | axis - D / 2 | m
@@ -142,8 +148,6 @@ const OBSTRUCTION: SolutionPlan = {
       diameterM: input(inputs, 'diameterM'),
     });
     return {
-      sky: clearance.obstructionElevationDeg,
-      free: clearance.clearanceDeg,
       axis: clearance.axisClearanceM,
       edge: clearance.edgeClearanceM,
     };

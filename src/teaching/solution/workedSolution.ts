@@ -2,11 +2,11 @@
 
 import { DomainError, finite, object } from '../../errors.js';
 import { wrapLongitudeDeg } from '../../numeric/angle.js';
-import { formulaTree } from '../formula/parse.js';
 import { treeToTex, treeToText } from '../formula/tex.js';
 import { solutionPlan } from '../plans/index.js';
 import type { SolutionConstant, SolutionPlan, SolutionValues } from '../plans/plan.js';
 import { constantsOf, evaluateRounded, roundedTo, startValues } from './evaluate.js';
+import { stepTree } from './stepTree.js';
 
 /** A quantity of a solution. */
 export interface SolutionQuantity {
@@ -158,7 +158,7 @@ function solutionSteps(
     return value === undefined ? symbol : put(value);
   };
   return plan.steps.map((step) => {
-    const tree = formulaTree(step.expression);
+    const tree = stepTree(step);
     const value = values[step.symbol] as number;
     const bracketed = (symbol: string) => {
       const text = number(symbol);

@@ -1,0 +1,125 @@
+/** Why each computation goes the way it does, and which way the sign goes: the first hint of an exercise. */
+
+/** Reasons by the name of a plan. */
+export const WHY: Readonly<Record<string, string>> = {
+  azimuth:
+    'The satellite stands over the equator: seen from the north it is to the south, and a slot further east turns the azimuth below 180°, a slot further west above.',
+  elevation:
+    'The farther the station is from the point below the satellite, the lower the satellite stands; being near, it stands lower than a star in the same direction would.',
+  'slant-range':
+    'The line of sight is the longest side of a right triangle of its level and its upward part, so it is always longer than 35 786 km.',
+  skew: 'The vertical of the station and the axis of the Earth part company away from the meridian of the satellite; seen from the north, a slot to the west turns the feed clockwise as seen from behind.',
+  'spherical-elevation':
+    'Only the angle at the centre of the Earth counts: the larger it is, the lower the satellite; the radius of the Earth over that of the orbit takes off what the nearness of the satellite costs.',
+  'polar-declination':
+    'The satellites are near, so that from the north they are seen below the plane of the equator: the beam leans towards the equator, on both sides of it by the same angle.',
+  'obstruction-clearance':
+    'What counts is the distance from the top to the edge of the beam, across the beam; half a diameter goes off the distance to its axis, and what is left below zero is cut.',
+  'magnetic-bearing':
+    'An east declination turns the needle to the east of true north, so that the compass shows less: magnetic is true less east declination.',
+  'offset-angle':
+    'The rim of an offset reflector is an ellipse that looks round along the beam: width over height is the cosine of the angle between both views.',
+  'face-lean':
+    'An offset reflector receives from higher than its face looks: the offset angle goes off the elevation, and what is below zero leans forwards.',
+  skyline:
+    'Height over level distance is the tangent of the elevation; only what is above the eye counts, not above the ground.',
+  'geocentric-latitude':
+    'The Earth is flattened, so that the angle at its centre is smaller than the geodetic latitude everywhere but at the equator and the poles.',
+  beamwidth:
+    'The beam is the narrower the more wavelengths fit across the reflector: a larger dish or a higher frequency narrows it.',
+  'antenna-gain':
+    'Gain grows with the area, so with the square of diameter and frequency: 20 log. What the aperture loses by its efficiency goes off.',
+  'pointing-loss':
+    'Near its peak the beam falls with the square of the error: half a beamwidth off costs 3 dB, twice the error costs four times the decibels.',
+  'surface-loss':
+    'A bump lengthens the way twice, in and out, so that its phase error is 4 π over the wavelength; the loss grows with its square.',
+  'far-field':
+    'The far field begins where the way from the rim is longer than that from the middle by a sixteenth of a wavelength: with the square of the diameter.',
+  'polarization-mismatch':
+    'Only the part of the field along the feed is received, the cosine of the error; a loss is positive, so a minus stands before the logarithm of a number below 1.',
+  'rain-height':
+    'Snow melts a little above the height of zero degrees: rain reaches 0.36 km higher than the isotherm.',
+  'specific-rain-attenuation':
+    'Attenuation grows faster than the rain rate, by a power a little above 1; for circular polarization both linear ones are averaged.',
+  'rain-attenuation':
+    'A kilometre of rain times the part of the path in it; heavy rain is small, so that the path is shortened; a rarer share of time attenuates more.',
+  'total-attenuation':
+    'Rain and cloud come together and are added; scintillation comes on its own and adds as squares; gases are always there and are added at the end.',
+  'sky-noise':
+    'What absorbs also radiates: rain replaces the cold background by its own warmth, in the share that it absorbs.',
+  'free-space-loss':
+    'The same power spreads over a sphere that grows with the square of the distance: 20 log for distance and frequency, all three terms added.',
+  'noise-temperature':
+    'A noise figure says by how much a source at 290 K is made worse; 0 dB adds nothing, so one is taken off the ratio.',
+  'system-noise':
+    'A loss before the receiver does two things: it weakens what comes from the antenna and adds noise of its own, being warm.',
+  'figure-of-merit':
+    'Signal over noise: the gain counts for it, the loss and ten log of the noise temperature against it.',
+  'clear-sky-margin':
+    'Follow the power: EIRP, less the loss, plus the gain; then subtract the noise, the symbol rate and the threshold. What is left is margin.',
+  'symbol-energy':
+    'A symbol holds the power for the time of one symbol: the more symbols a second, the less energy each has, so ten log of the rate goes off.',
+  'bit-energy':
+    'The energy of a symbol is shared by its bits: with more bits per symbol each has less, so ten log of them goes off.',
+  'combined-ratio':
+    'Both noises add, so that less is left than the worse link alone: add noise over carrier as powers, then turn the sum over.',
+  'signal-over-noise-floor':
+    'The reading is signal and noise together; take the noise off as a power. The signal’s own level is always a little below the reading.',
+  'peak-from-two-flanks':
+    'With equal levels the peak is half way; the higher level pulls it to its own side.',
+  'peak-from-three-readings':
+    'Three points lie on one parabola: the peak moves from the middle towards the higher neighbour.',
+  'loss-from-three-readings':
+    'The parabola through three readings gives its width and how far the middle is from its top; the loss is what the lobe falls over that way.',
+  'unequal-bracketing':
+    'A drop grows with the square of the way, so that ways are as the roots of the drops; the peak lies nearer to the end with the smaller drop.',
+  'offset-from-loss':
+    'The loss grows with the square of the error, so that the error is a root: four times the decibels is twice the error.',
+  'null-half-way':
+    'The null is deep and narrow, but its flanks are alike: between two rotations of equal level it lies half way, with their signs.',
+  'null-isolation':
+    'The finer the display and the nearer both places, the better the null is known; what is not known of it costs isolation.',
+  'axis-coupling':
+    'If the lobe stands slantwise to the axes of the mount, the peak of one axis depends on where the other stands: square the coupling for the loss that is left.',
+  'loss-after-both-axes':
+    'After the first axis is peaked, the error of the second is left, a little smaller by the coupling; after the second, the square of the coupling is left of that.',
+  bracketing:
+    'Between equal levels the peak is half way, but turning back begins with turns that move nothing: they go off the way, and are turned again.',
+  'cable-loss':
+    'The skin effect grows with the root of the frequency, the loss of the dielectric with the frequency itself; both with the length.',
+  'cable-run':
+    'As for any cable, and a warm conductor loses more: by so many percent for each kelvin above 20 degrees Celsius.',
+  'outlet-level':
+    'Every part on the way takes decibels off: subtract them all from the level at the beginning.',
+  'outlet-budget': 'Amplifiers add decibels, everything else on the way takes them off.',
+  'level-in-dbm':
+    'Power is voltage squared over the impedance: 0 dBuV is 90 dB and ten log of 75 below one milliwatt, so that dBm is always the smaller number.',
+  'acceptance-limit':
+    'To accept with little risk, the reading must be better than the limit by the guard band: for a least level it is added.',
+  'intermediate-frequency':
+    'The converter moves the carrier down by the frequency of its oscillator: the difference, in megahertz.',
+  'energy-from-mer':
+    'The instrument adds an error of its own; take it off as a power. The true value is always better than the one shown.',
+  'wind-moment':
+    'Pressure grows with the square of the wind; force is pressure times area times shape, and its lever is the height.',
+  ballast:
+    'Friction must hold the wind with a margin: the smoother the roof, the heavier the mount; mass is weight over gravity.',
+  'mast-slope':
+    'A tube bends the less the thicker it is, by the fourth power of its diameters: outside less inside, and the wall goes off twice.',
+  'eirp-density':
+    'Watts become decibels, the loss goes off, the gain is added; spreading the power over the symbol rate leaves less in each 40 kHz.',
+  'off-axis-density':
+    'Beside the beam the antenna still has gain, less with the angle: 29 less 25 log of it, added to the density at the flange.',
+  'mean-of-three-readings':
+    'A mean of three is surer than one by the root of three; what the instrument itself is unsure of stays, and both add as squares.',
+  'guard-band':
+    'To accept with little risk, the reading must be better than the limit by the guard band: for a least level it is added.',
+  'conformity-probability':
+    'How many standard uncertainties is the reading above the limit? The normal distribution gives the share below that; above the limit it is over a half.',
+  'conformity-of-few-readings':
+    'As with the normal distribution, but with few readings the uncertainty itself is unsure: Student’s t has wider tails.',
+  'two-suspects':
+    'Odds before, times how much better the first explains what was seen, are the odds after; a probability is the odds over one and the odds.',
+  'lean-or-mispointed':
+    'How well does each cause explain the reading? Their ratio times the odds before gives the odds after, and from them the probability.',
+};

@@ -1,0 +1,126 @@
+/** Slips against the rules of acceptance, probability and of finding the peak. */
+
+import type { FormulaNode } from '../formula/parse.js';
+import { answered, givensThat, lastStep, type Slip, set, trees } from './slip.js';
+import {
+  binary,
+  call,
+  callArguments,
+  calledName,
+  joined,
+  literal,
+  literalValue,
+  symbolName,
+} from './tree.js';
+
+/** Odds as they stand for the share x / (1 + x). */
+function oddsForShare(node: FormulaNode): FormulaNode {
+  const parts = binary(node);
+  const below = parts?.operator === '/' ? binary(parts.right) : undefined;
+  const share =
+    below?.operator === '+' &&
+    literalValue(below.left) === 1 &&
+    symbolName(below.right) !== undefined;
+  return parts && share ? parts.left : node;
+}
+
+/** The slips. */
+export const RULE_SLIPS: readonly Slip[] = [
+  {
+    name: 'expanded-for-standard',
+    group: 'rule',
+    explanation: 'The expanded uncertainty (k = 2) stands where the standard one belongs.',
+    changes: (plan) =>
+      givensThat(
+        plan,
+        ({ name }) => /standardUncertainty/i.test(name),
+        (value) => value * 2,
+      ),
+  },
+  {
+    name: 'prior-left-out',
+    group: 'rule',
+    explanation:
+      'What was known before the observation was left out: the likelihood ratio alone is no probability.',
+    changes: (plan) => {
+      const priors = plan.givens.filter(({ name }) => /^prior/.test(name));
+      return priors.length > 0
+        ? [set(Object.fromEntries(priors.map(({ symbol }) => [symbol, () => 1])))]
+        : [];
+    },
+  },
+  {
+    name: 'odds-for-probability',
+    group: 'rule',
+    explanation: 'Odds are no probability: a share is the odds over one and the odds.',
+    changes: (plan) => trees(plan, oddsForShare),
+  },
+  {
+    name: 'normal-for-student',
+    group: 'rule',
+    explanation:
+      'The normal distribution was taken: with few readings the spread itself is uncertain, and Student’s t belongs there.',
+    changes: (plan) =>
+      trees(plan, (node) =>
+        calledName(node) === 'student' ? call('normal', callArguments(node).slice(0, 1)) : node,
+      ),
+  },
+  {
+    name: 'one-off',
+    group: 'rule',
+    explanation:
+      'One too many or too few was counted: degrees of freedom are one less than the readings.',
+    changes: (plan) =>
+      [1, -1].flatMap((more) =>
+        givensThat(
+          plan,
+          ({ name }) => name === 'degreesOfFreedom',
+          (value) => value + more,
+        ),
+      ),
+  },
+  {
+    name: 'population-deviation',
+    group: 'rule',
+    explanation:
+      'The sum of squares was divided by the number of readings; the mean was taken from the same readings, so it is one less.',
+    changes: () => [
+      {
+        tree: (tree, step) => {
+          const [under] =
+            /^standard deviation/.test(step.meaning) && calledName(tree) === 'sqrt'
+              ? callArguments(tree)
+              : [];
+          const parts = under && binary(under);
+          const count = parts && literalValue(parts.right);
+          return parts?.operator === '/' && count !== undefined
+            ? call('sqrt', [joined('/', parts.left, literal(count + 1))])
+            : tree;
+        },
+      },
+    ],
+  },
+  {
+    name: 'backlash-forgotten',
+    group: 'rule',
+    explanation: 'The backlash was forgotten: turning back begins with turns that move nothing.',
+    changes: (plan) =>
+      givensThat(
+        plan,
+        ({ name }) => name === 'backlashTurns',
+        () => 0,
+      ),
+  },
+  {
+    name: 'half-way-anyway',
+    group: 'rule',
+    explanation:
+      'Half way back is the peak only between equal levels; here the peak lies nearer to the higher one.',
+    changes: (plan) =>
+      lastStep(plan).unit === 'turns'
+        ? plan.givens
+            .filter(({ name }) => name === 'turnsBack')
+            .map(({ symbol }) => answered((_, values) => (values[symbol] as number) / 2))
+        : [],
+  },
+];
