@@ -163,6 +163,10 @@ const AT_CARRIER = [
   'noise-level',
 ] as const satisfies readonly ReadingQuantity[];
 
+/** What nobody has read, at a place. */
+const missing = (where: FindingPlace): Finding =>
+  finding('reading-missing', 'incomplete', where, null, 'read-it');
+
 /**
  * What the limits ask to be read and nobody has: each test point, slot, polarization, band and quantity once, by any carrier of
  * theirs.
@@ -172,95 +176,103 @@ export function coverageFindings(
   plan: JobPlan,
   verdicts: readonly ReadingVerdict[],
 ): readonly Finding[] {
-  const found: Finding[] = [];
   const points = ['antenna', ...terminals(job).flatMap(({ name }) => name ?? [])];
-  for (const testPoint of points) {
-    for (const slot of job.slots) {
-      if (plan.directions.find((each) => each.slot === slot.name)?.kind === 'below-horizon')
-        continue;
-      const groups = new Map<string, { carriers: string[]; polarization: string }>();
-      for (const carrier of slot.carriers ?? []) {
-        if (testPoint !== 'antenna' && !reaches(plan, testPoint, slot.name, carrier.name)) continue;
-        const tuned = plan.tuning.find(
-          (each) => each.slot === slot.name && each.carrier === carrier.name,
-        );
-        const band =
-          tuned?.band ??
-          (carrier.frequencyGHz < 11.7 ? 'low' : carrier.frequencyGHz < 13 ? 'high' : 'above');
-        const key = JSON.stringify([tuned?.unit, band, carrier.polarization]);
-        const group = groups.get(key) ?? { carriers: [], polarization: carrier.polarization };
-        group.carriers.push(carrier.name);
-        groups.set(key, group);
-      }
-      for (const { carriers, polarization } of groups.values())
-        for (const quantity of AT_CARRIER) {
-          if (!limitFor(job, quantity, testPoint, slot.name)) continue;
-          // Isolation is a matter of linear polarization, and of the antenna.
-          const read = verdicts.some(
-            (verdict) =>
-              verdict.testPoint === testPoint &&
-              verdict.slot === slot.name &&
-              verdict.carrier !== null &&
-              carriers.includes(verdict.carrier) &&
-              verdict.quantity === quantity,
-          );
-          if (read) continue;
-          found.push(
-            finding(
-              'reading-missing',
-              'incomplete',
-              {
-                testPoint,
-                slot: slot.name,
-                polarization,
-                ...(carriers.length === 1
-                  ? { carrier: carriers[0] as string }
-                  : { names: carriers }),
-                quantity,
-              },
-              null,
-              'read-it',
-            ),
-          );
-        }
-    }
-    if (
-      limitFor(job, 'supply-voltage', testPoint, undefined) &&
-      !verdicts.some(
-        (verdict) => verdict.testPoint === testPoint && verdict.quantity === 'supply-voltage',
-      )
-    )
-      found.push(
-        finding(
-          'reading-missing',
-          'incomplete',
-          { testPoint, quantity: 'supply-voltage' },
-          null,
-          'read-it',
-        ),
-      );
+  const seen = job.slots.filter(
+    ({ name }) => plan.directions.find(({ slot }) => slot === name)?.kind !== 'below-horizon',
+  );
+  const readings = points.flatMap((testPoint) => [
+    ...seen.flatMap((slot) =>
+      carrierGroups(plan, slot, testPoint).flatMap((group) =>
+        missingOfGroup(job, verdicts, group, { testPoint, slot: slot.name }),
+      ),
+    ),
+    ...missingSupply(job, verdicts, testPoint),
+  ]);
+  const all = [...readings, ...missingTests(job, verdicts)];
+  return verdicts.length === 0 && readings.length === 0 ? [...all, missing({})] : all;
+}
+
+/** Carriers of a slot that one reading stands for. */
+interface CarrierGroup {
+  readonly carriers: readonly string[];
+  readonly polarization: string;
+}
+
+/** Carriers of a slot that come to a test point, those of one unit, band and polarization together. */
+function carrierGroups(
+  plan: JobPlan,
+  slot: JobFile['slots'][number],
+  testPoint: string,
+): readonly CarrierGroup[] {
+  const groups = new Map<string, { carriers: string[]; polarization: string }>();
+  for (const { name, frequencyGHz, polarization } of slot.carriers ?? []) {
+    if (testPoint !== 'antenna' && !reaches(plan, testPoint, slot.name, name)) continue;
+    const tuned = plan.tuning.find((each) => each.slot === slot.name && each.carrier === name);
+    const band =
+      tuned?.band ?? (frequencyGHz < 11.7 ? 'low' : frequencyGHz < 13 ? 'high' : 'above');
+    const key = JSON.stringify([tuned?.unit, band, polarization]);
+    const group = groups.get(key) ?? { carriers: [], polarization };
+    group.carriers.push(name);
+    groups.set(key, group);
   }
-  for (const { slot, name } of job.transmit ?? [])
-    if (
-      !verdicts.some(
-        (verdict) =>
-          verdict.slot === slot &&
-          verdict.carrier === name &&
-          verdict.quantity === 'cross-polar-isolation',
-      )
+  return [...groups.values()];
+}
+
+/** Quantities of a group that have a limit at a place and were not read of any of its carriers. */
+function missingOfGroup(
+  job: JobFile,
+  verdicts: readonly ReadingVerdict[],
+  { carriers, polarization }: CarrierGroup,
+  { testPoint, slot }: { readonly testPoint: string; readonly slot: string },
+): readonly Finding[] {
+  const [carrier, ...others] = carriers;
+  const whose = carrier !== undefined && others.length === 0 ? { carrier } : { names: carriers };
+  return AT_CARRIER.flatMap((quantity) => {
+    const read = verdicts.some(
+      (verdict) =>
+        verdict.testPoint === testPoint &&
+        verdict.slot === slot &&
+        verdict.carrier !== null &&
+        carriers.includes(verdict.carrier) &&
+        verdict.quantity === quantity,
+    );
+    return read || !limitFor(job, quantity, testPoint, slot)
+      ? []
+      : [missing({ testPoint, slot, polarization, ...whose, quantity })];
+  });
+}
+
+/** The supply voltage, which belongs to the test point alone. */
+function missingSupply(
+  job: JobFile,
+  verdicts: readonly ReadingVerdict[],
+  testPoint: string,
+): readonly Finding[] {
+  const quantity = 'supply-voltage';
+  const read = verdicts.some((each) => each.testPoint === testPoint && each.quantity === quantity);
+  return read || !limitFor(job, quantity, testPoint, undefined)
+    ? []
+    : [missing({ testPoint, quantity })];
+}
+
+/** The line-up test of each transmitted carrier. */
+function missingTests(job: JobFile, verdicts: readonly ReadingVerdict[]): readonly Finding[] {
+  const quantity = 'cross-polar-isolation';
+  return (job.transmit ?? []).flatMap(({ slot, name }) =>
+    verdicts.some(
+      (each) => each.slot === slot && each.carrier === name && each.quantity === quantity,
     )
-      found.push(
-        finding(
-          'transmit-test-missing',
-          'incomplete',
-          { slot, carrier: name, quantity: 'cross-polar-isolation' },
-          null,
-          'read-it',
-        ),
-      );
-  if (verdicts.length === 0 && found.every(({ code }) => code !== 'reading-missing'))
-    found.push(finding('reading-missing', 'incomplete', {}, null, 'read-it'));
-  return found;
+      ? []
+      : [
+          finding(
+            'transmit-test-missing',
+            'incomplete',
+            { slot, carrier: name, quantity },
+            null,
+            'read-it',
+          ),
+        ],
+  );
 }
 
 /** Whether a carrier comes to an outlet: by the plan, or as far as is known. */

@@ -2,90 +2,90 @@
 
 import type { JobFile } from '../file/jobFile.js';
 import type { JobPlan } from '../plan/planJob.js';
+import type { ViewPlan } from '../plan/views.js';
 import { amount, type Finding, finding } from './finding.js';
 
 /** Findings on where the slots stand and whether they are seen. */
 export function viewFindings(job: JobFile, plan: JobPlan): readonly Finding[] {
-  const found: Finding[] = [];
-  for (const { slot, kind, elevationDeg } of plan.directions)
-    if (kind === 'below-horizon')
-      found.push(
-        finding(
-          'slot-below-horizon',
-          'does-not-conform',
-          { slot },
-          amount(elevationDeg, 'deg', 0),
-          'choose-another-slot',
-        ),
+  const below = plan.directions
+    .filter(({ kind }) => kind === 'below-horizon')
+    .map(({ slot, elevationDeg }) =>
+      finding(
+        'slot-below-horizon',
+        'does-not-conform',
+        { slot },
+        amount(elevationDeg, 'deg', 0),
+        'choose-another-slot',
+      ),
+    );
+  const views = plan.views.flatMap((view) => viewFinding(job, plan, view) ?? []);
+  return [...below, ...views, ...northFindings(job, plan)];
+}
+
+/** What stands against one view, if anything does. */
+function viewFinding(job: JobFile, plan: JobPlan, view: ViewPlan): Finding | undefined {
+  const where = { slot: view.slot, mount: view.mount };
+  const metres = (value: number | null, limit?: number) =>
+    value === null ? null : amount(value, 'm', limit);
+  switch (view.kind) {
+    case 'blocked':
+      return finding(
+        'view-blocked',
+        'does-not-conform',
+        where,
+        metres(view.edgeClearanceM, 0),
+        'choose-another-place',
       );
-  for (const view of plan.views) {
-    const where = { slot: view.slot, mount: view.mount };
-    const edge = view.edgeClearanceM;
-    const worst = view.worstEdgeClearanceM;
-    if (view.kind === 'blocked')
-      found.push(
-        finding(
-          'view-blocked',
-          'does-not-conform',
-          where,
-          edge === null ? null : amount(edge, 'm', 0),
-          'choose-another-place',
-        ),
+    case 'doubtful':
+      return finding(
+        'view-doubtful',
+        'undecided',
+        where,
+        metres(view.worstEdgeClearanceM, 0),
+        'sight-again',
       );
-    if (view.kind === 'doubtful')
-      found.push(
-        finding(
-          'view-doubtful',
-          'undecided',
-          where,
-          worst === null ? null : amount(worst, 'm', 0),
-          'sight-again',
-        ),
+    case 'distance-needed':
+      return finding(
+        'view-distance-needed',
+        'undecided',
+        where,
+        metres(view.freeBeyondM),
+        'measure-the-distance',
       );
-    if (view.kind === 'distance-needed')
-      found.push(
-        finding(
-          'view-distance-needed',
-          'undecided',
-          where,
-          view.freeBeyondM === null ? null : amount(view.freeBeyondM, 'm'),
-          'measure-the-distance',
-        ),
+    case 'not-sighted': {
+      const field = job.horizon?.north === 'magnetic' && !plan.north ? 'date' : 'horizon.samples';
+      return finding(
+        'view-not-sighted',
+        'incomplete',
+        { ...where, field },
+        null,
+        'sight-the-horizon',
       );
-    if (view.kind === 'not-sighted')
-      found.push(
-        finding(
-          'view-not-sighted',
-          'incomplete',
-          {
-            ...where,
-            field: job.horizon?.north === 'magnetic' && !plan.north ? 'date' : 'horizon.samples',
-          },
-          null,
-          'sight-the-horizon',
-        ),
-      );
+    }
+    default:
+      return undefined;
   }
+}
+
+/** Findings on north: they weigh where the horizon was sighted by compass. */
+function northFindings(job: JobFile, { north }: JobPlan): readonly Finding[] {
+  if (!north) return [];
   const compass = job.horizon?.north === 'magnetic' && job.horizon.samples.length > 0;
-  if (plan.north && plan.north.compassZone !== 'usable')
+  const severity = compass ? 'undecided' : 'note';
+  const found: Finding[] = [];
+  if (north.compassZone !== 'usable')
     found.push(
       finding(
         'compass-not-usable',
-        compass ? 'undecided' : 'note',
+        severity,
         {},
-        amount(plan.north.declinationStandardUncertaintyDeg, 'deg'),
+        amount(north.declinationStandardUncertaintyDeg, 'deg'),
         'use-the-sun',
       ),
     );
-  if (plan.north && plan.north.validity !== 'valid')
+  if (north.validity !== 'valid')
     found.push(
-      finding(
-        'declination-outside-dates',
-        compass ? 'undecided' : 'note',
-        { field: 'date' },
-        null,
-        'use-the-sun',
-      ),
+      finding('declination-outside-dates', severity, { field: 'date' }, null, 'use-the-sun'),
     );
   return found;
 }

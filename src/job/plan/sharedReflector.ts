@@ -2,7 +2,12 @@
 
 import { DomainError, within } from '../../errors.js';
 import { valueAt } from '../../numeric/columns.js';
-import { type SlotBandLoss, severalSlots } from '../../pointing/index.js';
+import {
+  type SeveralSlots,
+  type SeveralSlotsInput,
+  type SlotBandLoss,
+  severalSlots,
+} from '../../pointing/index.js';
 import type { JobMount } from '../file/jobFile.js';
 import { apparentDeg } from './directions.js';
 import {
@@ -31,17 +36,44 @@ export interface SharedPlan extends Omit<OneSlotPlan, 'kind'> {
 /** Outer diameter of a feed and fall of the illumination where the file names none (practice of the trade). */
 const USUAL = { feedDiameterM: 0.06, edgeTaperDb: 10 };
 
+/** A mount that takes several slots with one reflector. */
+type SharedMount = JobMount & { readonly kind: 'fixed' };
+
 /** Boresight, tilt, feed places and losses. */
 export function sharedPlan(
   question: MountQuestion,
-  mount: JobMount & { readonly kind: 'fixed' },
+  mount: SharedMount,
   reflector: ReflectorPlan,
 ):
   | (SharedPlan & { readonly losses: readonly SharingLoss[] })
   | { readonly kind: 'too-far-apart'; readonly losses: readonly SharingLoss[] } {
-  const { slots, station, path, notes, job } = question;
+  const input = sharedInput(question, mount, reflector);
+  try {
+    const several = within(question.path, () => severalSlots(input));
+    return several.kind === 'below-horizon'
+      ? { kind: 'too-far-apart', losses: [] }
+      : { ...placedPlan(question, several), losses: sharingLosses(question, several) };
+  } catch (error) {
+    if (
+      error instanceof DomainError &&
+      error.code === 'inconsistent' &&
+      /slots$/.test(error.parameter)
+    )
+      return { kind: 'too-far-apart', losses: [] };
+    throw error;
+  }
+}
+
+/** What the search of the boresight is asked: the file's values, the usual ones noted where it has none. */
+function sharedInput(
+  question: MountQuestion,
+  mount: SharedMount,
+  reflector: ReflectorPlan,
+): SeveralSlotsInput {
+  const { slots, station, path, notes } = question;
+  const { feeds } = mount;
   const feedDiameterM = notes.number(
-    mount.feeds?.feedDiameterM,
+    feeds?.feedDiameterM,
     `${path}.feeds.feedDiameterM`,
     USUAL.feedDiameterM,
     'm',
@@ -58,89 +90,86 @@ export function sharedPlan(
     USUAL.edgeTaperDb,
     'dB',
   );
-  notes.word(mount.feeds?.kind, `${path}.feeds.kind`, 'free');
-  const places =
-    mount.feeds?.kind === 'rigid'
-      ? slots.map(({ name }) => {
-          const at = mount.slots.indexOf(name);
-          return mount.feeds?.kind === 'rigid' ? (mount.feeds.placesM[at] ?? 0) : 0;
-        })
-      : undefined;
-  try {
-    const several = within(path, () =>
-      severalSlots({
-        station,
-        slots: slots.map((slot) => {
-          const frequenciesGHz = [
-            ...(slot.carriers ?? []).map(({ frequencyGHz }) => frequencyGHz),
-            ...(job.transmit ?? [])
-              .filter((sent) => sent.slot === slot.name)
-              .map(({ frequencyGHz }) => frequencyGHz),
-          ];
-          return {
-            orbitalLongitudeDeg: slot.orbitalLongitudeDeg,
-            polarization: hasLinear(job, slot.name, true)
-              ? { kind: 'linear', tiltDeg: slot.polarizationTiltDeg ?? 0 }
-              : { kind: 'circular' },
-            // At most sixteen count in the search; a slot without carriers is placed as for the Ku band.
-            frequenciesGHz:
-              frequenciesGHz.length === 0 ? [12] : spread(frequenciesGHz, MOST_FREQUENCIES),
-          };
-        }),
-        reflector: {
-          diameterM: reflector.diameterM,
-          focalLengthM: reflector.focalLengthM,
-          offsetAngleDeg: reflector.offsetAngleDeg ?? 0,
-          edgeTaperDb,
-        },
-        feeds: places
-          ? { kind: 'rigid', placesM: places, feedDiameterM }
-          : { kind: 'free', feedDiameterM },
+  notes.word(feeds?.kind, `${path}.feeds.kind`, 'free');
+  return {
+    station,
+    slots: slots.map((slot) => sharedSlot(question, slot)),
+    reflector: {
+      diameterM: reflector.diameterM,
+      focalLengthM: reflector.focalLengthM,
+      offsetAngleDeg: reflector.offsetAngleDeg ?? 0,
+      edgeTaperDb,
+    },
+    feeds:
+      feeds?.kind === 'rigid'
+        ? {
+            kind: 'rigid',
+            placesM: slots.map(({ name }) => feeds.placesM[mount.slots.indexOf(name)] ?? 0),
+            feedDiameterM,
+          }
+        : { kind: 'free', feedDiameterM },
+  };
+}
+
+/** A slot with all frequencies that its feed carries, both ways. */
+function sharedSlot(
+  { job }: MountQuestion,
+  slot: MountQuestion['slots'][number],
+): SeveralSlotsInput['slots'][number] {
+  const carriers = [
+    ...(slot.carriers ?? []),
+    ...(job.transmit ?? []).filter((sent) => sent.slot === slot.name),
+  ];
+  const frequenciesGHz = carriers.map(({ frequencyGHz }) => frequencyGHz);
+  return {
+    orbitalLongitudeDeg: slot.orbitalLongitudeDeg,
+    polarization: hasLinear(job, slot.name, true)
+      ? { kind: 'linear', tiltDeg: slot.polarizationTiltDeg ?? 0 }
+      : { kind: 'circular' },
+    // At most sixteen count in the search; a slot without carriers is placed as for the Ku band.
+    frequenciesGHz: frequenciesGHz.length === 0 ? [12] : spread(frequenciesGHz, MOST_FREQUENCIES),
+  };
+}
+
+type Placed = SeveralSlots & { readonly kind: 'placed' };
+
+/** What the mount and the feeds are set to. */
+function placedPlan(question: MountQuestion, several: Placed): SharedPlan {
+  const { slots, station } = question;
+  const elevationDeg = apparentDeg(several.boresight.elevationDeg, station);
+  return {
+    kind: 'several-slots',
+    boresightAzimuthDeg: several.boresight.azimuthDeg,
+    magneticBearingDeg: question.magnetic(several.boresight.azimuthDeg),
+    boresightElevationDeg: elevationDeg,
+    preset: presetOf(question, elevationDeg),
+    tiltDeg: several.tiltDeg,
+    feeds: several.slots.map(
+      ({ feed, feedTurn }, index): FeedPlan => ({
+        slot: slots[index]?.name ?? '',
+        acrossMm: feed.rightM * 1000,
+        upMm: feed.upM * 1000,
+        alongMm: feed.alongM * 1000,
+        turnDeg: feedTurn.kind === 'linear' ? feedTurn.turnDeg : null,
+        turnAgainstRowDeg: feedTurn.kind === 'linear' ? feedTurn.turnAgainstRowDeg : null,
       }),
-    );
-    if (several.kind === 'below-horizon') return { kind: 'too-far-apart', losses: [] };
-    const elevationDeg = apparentDeg(several.boresight.elevationDeg, station);
-    const losses = several.slots.flatMap(({ bands }, index) =>
-      (slots[index]?.carriers ?? []).map(({ name, frequencyGHz }): SharingLoss => {
-        const { lossDb, beyondModel } = lossAt(bands, frequencyGHz);
-        return { slot: slots[index]?.name ?? '', carrier: name, lossDb, beyondModel };
-      }),
-    );
-    return {
-      kind: 'several-slots',
-      boresightAzimuthDeg: several.boresight.azimuthDeg,
-      magneticBearingDeg: question.magnetic(several.boresight.azimuthDeg),
-      boresightElevationDeg: elevationDeg,
-      preset: presetOf(question, elevationDeg),
-      tiltDeg: several.tiltDeg,
-      feeds: several.slots.map(
-        ({ feed, feedTurn }, index): FeedPlan => ({
-          slot: slots[index]?.name ?? '',
-          acrossMm: feed.rightM * 1000,
-          upMm: feed.upM * 1000,
-          alongMm: feed.alongM * 1000,
-          turnDeg: feedTurn.kind === 'linear' ? feedTurn.turnDeg : null,
-          turnAgainstRowDeg: feedTurn.kind === 'linear' ? feedTurn.turnAgainstRowDeg : null,
-        }),
-      ),
-      collisions: several.collisions.map(
-        ({ orbitalLongitudesDeg: [a, b], distanceM, overlapM }) => ({
-          slots: [nameAt(several.slots, slots, a), nameAt(several.slots, slots, b)],
-          distanceMm: distanceM * 1000,
-          overlapMm: overlapM * 1000,
-        }),
-      ),
-      losses,
-    };
-  } catch (error) {
-    if (
-      error instanceof DomainError &&
-      error.code === 'inconsistent' &&
-      /slots$/.test(error.parameter)
-    )
-      return { kind: 'too-far-apart', losses: [] };
-    throw error;
-  }
+    ),
+    collisions: several.collisions.map(({ orbitalLongitudesDeg: [a, b], distanceM, overlapM }) => ({
+      slots: [nameAt(several.slots, slots, a), nameAt(several.slots, slots, b)],
+      distanceMm: distanceM * 1000,
+      overlapMm: overlapM * 1000,
+    })),
+  };
+}
+
+/** What sharing the reflector costs each carrier. */
+function sharingLosses({ slots }: MountQuestion, several: Placed): readonly SharingLoss[] {
+  return several.slots.flatMap(({ bands }, index) =>
+    (slots[index]?.carriers ?? []).map(({ name, frequencyGHz }): SharingLoss => {
+      const { lossDb, beyondModel } = lossAt(bands, frequencyGHz);
+      return { slot: slots[index]?.name ?? '', carrier: name, lossDb, beyondModel };
+    }),
+  );
 }
 
 const MOST_FREQUENCIES = 16;
