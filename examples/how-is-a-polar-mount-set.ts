@@ -8,7 +8,7 @@ for (const fit of ['polar-axis', 'apex-and-ends', 'least-worst'] as const) {
   const mount = polarMount({ station, minimumElevationDeg: 10, fit });
   if (mount.kind === 'mount')
     console.log(
-      `${fit}: axis ${mount.axisElevationDeg.toFixed(2)}, declination ${mount.declinationDeg.toFixed(2)}, ` +
+      `${fit}: axis ${mount.axisElevationDeg.toFixed(2)}, declination ${mount.mountDeclinationDeg.toFixed(2)}, ` +
         `largest error ${mount.largestErrorDeg.toFixed(4)} degrees`,
     );
 }

@@ -99,6 +99,8 @@ function gathered(readings: readonly ExcessReading[]): Cell[] {
         sum[2] + weight * latitudeDeg,
         sum[3] + weight * longitudeDeg,
       ]);
+      // Too many cells already: the rest of the readings would change nothing.
+      if (sums.size > MOST_CELLS && spanDeg <= 90) break;
     }
     if (sums.size <= MOST_CELLS || spanDeg > 90)
       return [...sums.values()].map(([weight, value, lat, lon]) => ({

@@ -19,7 +19,7 @@ const HALF_SPAN_MS = 3600000;
 /** A direction in Earth-fixed axes as a unit vector with its declination and longitude. */
 export interface FixedDirection {
   readonly unit: VectorKm;
-  readonly declinationDeg: number;
+  readonly celestialDeclinationDeg: number;
   readonly longitudeDeg: number;
   /** Geometric elevation above the station's horizon. */
   readonly elevationDeg: number;
@@ -40,7 +40,7 @@ export function fixedDirection(station: Station, point: VectorKm): FixedDirectio
   return {
     elevationDeg: Math.atan2(upKm, Math.hypot(eastKm, northKm)) * DEGREES_PER_RADIAN,
     unit: { x: x / length, y: y / length, z: z / length },
-    declinationDeg: Math.atan2(z, Math.hypot(x, y)) * DEGREES_PER_RADIAN,
+    celestialDeclinationDeg: Math.atan2(z, Math.hypot(x, y)) * DEGREES_PER_RADIAN,
     longitudeDeg: Math.atan2(y, x) * DEGREES_PER_RADIAN,
   };
 }

@@ -22,7 +22,7 @@ interface SunPlace {
   /** Right ascension seen from the station, true equator of date, degrees, [0, 360). */
   readonly rightAscensionDeg: number;
   /** Declination seen from the station, true equator of date, degrees, -90 to 90. */
-  readonly declinationDeg: number;
+  readonly sunDeclinationDeg: number;
   /** Hour angle in degrees, west of the meridian positive, [-180, 180). */
   readonly hourAngleDeg: number;
   /** Half the angular diameter of the disc in degrees. */
@@ -112,7 +112,7 @@ export function sunDirection(
     refractionDeg,
     apparentElevationDeg: elevationDeg + refractionDeg,
     rightAscensionDeg: wrapAzimuthDeg(greenwichDeg + eastOfGreenwichDeg),
-    declinationDeg: asinDeg((fixed.z - here.zKm) / distanceKm),
+    sunDeclinationDeg: asinDeg((fixed.z - here.zKm) / distanceKm),
     hourAngleDeg: wrapLongitudeDeg((place.longitudeDeg % 360) - eastOfGreenwichDeg),
     angularRadiusDeg: asinDeg(SOLAR_RADIUS_KM / distanceKm),
     distanceKm,

@@ -104,7 +104,7 @@ export function sunOutages(input: SunOutageInput): SunOutages {
   const { beamwidthDeg, brightnessTemperatureK, direction } = reception;
   const { elevationDeg } = direction;
   if (!(elevationDeg > 0)) return { kind: 'below-horizon', elevationDeg };
-  const satelliteDeclinationDeg = direction.declinationDeg;
+  const satelliteDeclinationDeg = direction.celestialDeclinationDeg;
   const head = { beamwidthDeg, brightnessTemperatureK, satelliteDeclinationDeg };
   const greatestLossDb = reception.noise(0, 0.2666).lossDb;
   const events: SunOutage[] = [];

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { recheckRecord, recordJob } from 'slantpath/job';
 import { expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 
 const text = readFileSync(
   fileURLToPath(new URL('./data/job-version-1.json', import.meta.url)),
@@ -72,7 +73,7 @@ test('the wobble reaches the figures', () => {
   expect(onOtherEngine(1, () => JSON.stringify(recordJob(text)))).not.toBe(here);
 });
 
-test.each([1, 2, 3, 4, 5])('a record of engine %i agrees here', (seed) => {
+test.each([1, 2, 3, 4, 5].slice(0, runs(5, 2)))('a record of engine %i agrees here', (seed) => {
   const record = onOtherEngine(seed, () => JSON.stringify(recordJob(text)));
   const check = recheckRecord(record);
   expect(check.kind === 'differs' ? check.differences : []).toEqual([]);

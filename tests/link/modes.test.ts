@@ -54,7 +54,7 @@ for (const [quantity, source, rows, column, got, limit, reason] of [
     'EN 302 307-2, Table 20a, hard-limited channel',
     s2x,
     'Csat_over_N0Rs_dB_nonlinear_channel',
-    (row: CsvRow) => inS2x(row).saturatedRatioDb ?? Number.NaN,
+    (row: CsvRow) => inS2x(row).saturatedCarrierToNoiseDb ?? Number.NaN,
     0,
     'printed values',
   ],

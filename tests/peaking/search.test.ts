@@ -12,6 +12,7 @@ import {
   type PeakSearch,
   type PeakSearchSettings,
 } from '../../src/peaking/index.js';
+import { FULL_RUNS, runs } from '../support/runs.js';
 
 /** Plays a search on a lobe with a thread that has play, counting only what the hand turns. */
 function play(
@@ -75,7 +76,7 @@ describe('next move', () => {
           expect(search.readings.length).toBeLessThan(12);
         },
       ),
-      { numRuns: 200 },
+      { numRuns: runs(200, 40) },
     );
   });
 
@@ -116,15 +117,16 @@ describe('next move', () => {
   });
 
   test('the target is kept in 95 of 100 runs', () => {
+    const count = runs(200, 60);
     let within = 0;
-    for (let seed = 1; seed <= 200; seed++) {
+    for (let seed = 1; seed <= count; seed++) {
       const { antenna, last } = play(
         { beamwidthTurns: 3, standardDeviationDb: 1 },
         { peak: 0.5, width: 3, standardDeviationDb: 1, seed },
       );
       if (last.kind === 'done' && 12 * ((antenna - 0.5) / 3) ** 2 <= 0.1) within++;
     }
-    expect(within).toBeGreaterThan(187);
+    expect(within).toBeGreaterThan(0.935 * count - (FULL_RUNS ? 0 : 2));
   });
 
   test('stops: end of the thread, side lobe, no lobe, too many', () => {
@@ -222,15 +224,15 @@ describe('next move', () => {
 
 describe('comparison of plans', () => {
   test('the same seed gives the same figures, and bad input is refused', () => {
-    const input = { beamwidthTurns: 3, standardDeviationDb: 0.3, runs: 100 };
+    const input = { beamwidthTurns: 3, standardDeviationDb: 0.3, runs: runs(100, 30) };
     expect(comparePlans(input)).toEqual(comparePlans(input));
     expect(() => comparePlans({ ...input, standardDeviationDb: 0 })).toThrow(DomainError);
     expect(() => comparePlans({ ...input, runs: 5 })).toThrow(DomainError);
   });
 
   test('turns grow with the beamwidth in turns, readings do not', () => {
-    const one = comparePlans({ beamwidthTurns: 1, standardDeviationDb: 0.3, runs: 200 });
-    const five = comparePlans({ beamwidthTurns: 5, standardDeviationDb: 0.3, runs: 200 });
+    const one = comparePlans({ beamwidthTurns: 1, standardDeviationDb: 0.3, runs: runs(200, 40) });
+    const five = comparePlans({ beamwidthTurns: 5, standardDeviationDb: 0.3, runs: runs(200, 40) });
     five.forEach((plan, i) => {
       expect(plan.turns / (one[i]?.turns ?? 1)).toBeCloseTo(5, 6);
       expect(plan.readings).toBeCloseTo(one[i]?.readings ?? 0, 6);

@@ -16,7 +16,10 @@ import {
 } from '../../src/peaking/index.js';
 import { FULL_RUNS, runs } from '../support/runs.js';
 
-const RUNS = runs(10_000);
+const RUNS = runs(10_000, 500);
+
+/** Percent of runs that are wrong at most; of 500 runs two standard deviations more. */
+const MOST_WRONG = FULL_RUNS ? 2 : 2 + 200 * Math.sqrt((0.02 * 0.98) / RUNS);
 const SHIFTS = 20;
 
 /** Noise floor below the main peak in dB: a strong carrier in clear sky on a small reflector. */
@@ -130,8 +133,12 @@ test('false alarms and misses are those of the table in the docs', () => {
         rows.push(
           `| ${name} | ${standardDeviationDb} | ${means} | ${percent(main.wrong)} | ${percent(main.undecided + main.unseen)} | ${percent(side.wrong)} | ${percent(side.undecided)} | ${percent(side.unseen)} |`,
         );
-        expect(main.wrong, `${name} ${standardDeviationDb} ${means}: false alarms`).toBeLessThan(2);
-        expect(side.wrong, `${name} ${standardDeviationDb} ${means}: misses`).toBeLessThan(2);
+        expect(main.wrong, `${name} ${standardDeviationDb} ${means}: false alarms`).toBeLessThan(
+          MOST_WRONG,
+        );
+        expect(side.wrong, `${name} ${standardDeviationDb} ${means}: misses`).toBeLessThan(
+          MOST_WRONG,
+        );
       }
     }
   console.log(`peaking side-lobe test, percent of ${RUNS} runs\n${rows.join('\n')}`);

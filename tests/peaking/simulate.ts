@@ -4,6 +4,9 @@ import { randomStream } from '../../src/numeric/random.js';
 import { fitPeak, type PeakFit, type PeakSamples, peakBound } from '../../src/peaking/index.js';
 import { runs } from '../support/runs.js';
 
+/** Runs of each setting that does not ask for others. */
+export const SIMULATION_RUNS = runs(10_000, 500);
+
 /** One setting; positions run evenly from -1 to 1 degree, the peak anywhere within 0.2 of the middle. */
 export interface SimulationSetting {
   readonly readings: number;
@@ -46,7 +49,7 @@ export function simulate(setting: SimulationSetting): SimulationFigures {
     dropDb,
     standardDeviationDb,
     stepDb = 0,
-    runs: count = runs(10_000),
+    runs: count = SIMULATION_RUNS,
   } = setting;
   const random = randomStream(setting.seed ?? 20_260_101);
   const widthDeg = Math.sqrt(12 / dropDb);

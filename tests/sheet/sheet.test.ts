@@ -12,7 +12,7 @@ import {
 } from 'slantpath/sheet';
 import { describe, expect, test } from 'vitest';
 import { randomStream } from '../../src/numeric/random.js';
-import { runs } from '../support/runs.js';
+import { FULL_RUNS, runs, share } from '../support/runs.js';
 
 const job = JSON.parse(
   readFileSync(fileURLToPath(new URL('../job/data/job-version-1.json', import.meta.url)), 'utf8'),
@@ -213,11 +213,11 @@ describe('whatever the record', () => {
 
   test('nor from any field of a record that came from elsewhere', () => {
     let made = 0;
-    for (const html of everyField(record, '<b class="evil">').map(htmlOrNothing)) {
+    for (const html of share(everyField(record, '<b class="evil">')).map(htmlOrNothing)) {
       if (html !== '') made++;
       expect(html).not.toContain('<b class');
     }
-    expect(made).toBeGreaterThan(100);
+    expect(made).toBeGreaterThan(FULL_RUNS ? 100 : 20);
   });
 
   test('what is no record is refused by name', () => {

@@ -78,7 +78,7 @@ function statesOf(example: Example): Raw[] {
     seed = (seed * 16807) % 2147483647;
     return seed % below;
   };
-  const mixed = Array.from({ length: runs(60) }, () =>
+  const mixed = Array.from({ length: runs(60, 4) }, () =>
     Object.assign(
       {},
       ...variants.map((some) => (chance(3) === 0 ? some[chance(some.length)] : undefined)),
@@ -91,7 +91,7 @@ function statesOf(example: Example): Raw[] {
     ...actions,
     ...sets
       .flatMap((set) => alone.map((one) => ({ ...set, ...one })))
-      .filter((_, index) => index % 7 === 0),
+      .filter((_, index) => index % (FULL_RUNS ? 7 : 29) === 0),
     ...mixed,
   ].map((state) => ({ ...defaults, ...state }));
 }

@@ -28,7 +28,7 @@ publishedTable({
       refraction: sun.refractionDeg,
       elevation: sun.apparentElevationDeg,
       'topocentric right ascension': sun.rightAscensionDeg,
-      'topocentric declination': sun.declinationDeg,
+      'topocentric declination': sun.sunDeclinationDeg,
       'topocentric hour angle': sun.hourAngleDeg,
       'equation of time': solarTime(place, instant).equationOfTimeMin,
     };
@@ -109,7 +109,7 @@ describe('direction of the Sun', () => {
         for (const value of Object.values(sun))
           if (typeof value === 'number') expect(Number.isFinite(value)).toBe(true);
         expect(sun.refractionDeg >= 0 && sun.refractionDeg < 1).toBe(true);
-        expect(Math.abs(sun.declinationDeg)).toBeLessThan(23.5);
+        expect(Math.abs(sun.sunDeclinationDeg)).toBeLessThan(23.5);
         expect(sun.angularRadiusDeg > 0.262 && sun.angularRadiusDeg < 0.2715).toBe(true);
         if (sun.kind !== 'overhead') expect(sun.azimuthDeg >= 0 && sun.azimuthDeg < 360).toBe(true);
       }),

@@ -40,6 +40,7 @@ export function publicNumbers(): readonly PublicNumber[] {
     moduleResolution: ts.ModuleResolutionKind.NodeNext,
     strict: true,
     skipLibCheck: true,
+    lib: ['lib.es2022.d.ts'],
     types: [],
     resolveJsonModule: true,
     noEmit: true,

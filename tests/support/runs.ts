@@ -16,6 +16,9 @@ export const runs = (full: number, short: number = Math.ceil(full / 10)): number
 export const slackPercentOf = (count: number): number =>
   FULL_RUNS ? 0 : 200 * Math.sqrt((0.95 * 0.05) / count);
 
+/** What a root mean square of `count` normal values may stray from that of 10,000, as a ratio: two standard deviations. */
+export const slackRatioOf = (count: number): number => (FULL_RUNS ? 0 : 2 / Math.sqrt(2 * count));
+
 /** That of the runs of `runs(10_000)`. */
 export const slackPercent = slackPercentOf(runs(10_000));
 

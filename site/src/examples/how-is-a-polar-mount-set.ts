@@ -60,7 +60,7 @@ export default defineExample({
     return {
       caution:
         'Before you climb: secure yourself and the tools, and keep clear of power lines. A motor can start by itself: take its supply off while hands are in the mount.',
-      says: `Axis ${shown(mount.axisElevationDeg)}° above the horizontal towards true ${north ? 'north' : 'south'}, beam ${shown(mount.declinationDeg)}° below the plane across it; it then misses no slot by more than ${shown(mount.largestErrorDeg, 3)}°.`,
+      says: `Axis ${shown(mount.axisElevationDeg)}° above the horizontal towards true ${north ? 'north' : 'south'}, beam ${shown(mount.mountDeclinationDeg)}° below the plane across it; it then misses no slot by more than ${shown(mount.largestErrorDeg, 3)}°.`,
       outputs: [
         {
           label: 'Elevation of the axis',
@@ -71,7 +71,7 @@ export default defineExample({
         },
         {
           label: 'Declination',
-          value: mount.declinationDeg,
+          value: mount.mountDeclinationDeg,
           unit: '°',
           note: 'below the plane across the axis',
           main: true,
@@ -89,7 +89,7 @@ export default defineExample({
         polarAxis({
           title: 'The mount from the side, in the plane of the meridian',
           axisElevationDeg: mount.axisElevationDeg,
-          declinationDeg: mount.declinationDeg,
+          mountDeclinationDeg: mount.mountDeclinationDeg,
           beamElevationDeg: mount.apexBeamElevationDeg,
           pole: north ? 'north' : 'south',
           equator: north ? 'south' : 'north',

@@ -80,7 +80,7 @@ export function polarPlan(
     kind: 'polar',
     axisElevationDeg: set.axisElevationDeg,
     forwardTiltDeg: set.forwardTiltDeg,
-    declinationDeg: set.declinationDeg,
+    declinationDeg: set.mountDeclinationDeg,
     apexElevationDeg: set.apexElevationDeg,
     apexBeamElevationDeg: set.apexBeamElevationDeg,
     stops,

@@ -33,7 +33,7 @@ export interface DvbMode extends ModeThreshold {
    * Saturated carrier over noise in the symbol rate that the mode needs on the standard's hard-limited channel, in dB; null where its
    * table has none.
    */
-  readonly saturatedRatioDb: number | null;
+  readonly saturatedCarrierToNoiseDb: number | null;
   /** How sure the threshold is. */
   readonly status: ThresholdStatus;
 }
@@ -43,7 +43,7 @@ export const DVB_MODE_KEYS = {
   name: true,
   modulation: true,
   codeRate: true,
-  saturatedRatioDb: true,
+  saturatedCarrierToNoiseDb: true,
   status: true,
   esN0Db: true,
   bitsPerSymbol: true,

@@ -22,7 +22,7 @@ export const DVB_S_MODES: readonly DvbMode[] = /* @__PURE__ */ REQUIRED.map(
       modulation: 'QPSK',
       codeRate,
       esN0Db: ebN0Db + ratioToDb(bitsPerSymbol),
-      saturatedRatioDb: null,
+      saturatedCarrierToNoiseDb: null,
       bitsPerSymbol,
       status: 'published',
     };

@@ -82,7 +82,7 @@ export const DVB_S2_MODES: readonly DvbMode[] = /* @__PURE__ */ TABLE_13.map(
     modulation,
     codeRate,
     esN0Db,
-    saturatedRatioDb: null,
+    saturatedCarrierToNoiseDb: null,
     bitsPerSymbol: bitsPerSymbol(OUTER_BLOCK_BITS[codeRate] ?? 0, slotsOf(modulation)),
     status: 'published',
   }),

@@ -15,7 +15,7 @@ const TABLE_20A: readonly (readonly [
   modulation: string,
   codeRate: string,
   esN0Db: number,
-  saturatedRatioDb: number,
+  saturatedCarrierToNoiseDb: number,
   parityBits?: number,
 ])[] = [
   ['QPSK', '2/9', -2.85, -2.45],
@@ -67,13 +67,13 @@ function outerBlockBits(codeRate: string, parityBits: number): number {
 
 /** The 39 modes in the order of the standard's table. */
 export const DVB_S2X_MODES: readonly DvbMode[] = /* @__PURE__ */ TABLE_20A.map(
-  ([modulation, codeRate, esN0Db, saturatedRatioDb, parityBits]) => ({
+  ([modulation, codeRate, esN0Db, saturatedCarrierToNoiseDb, parityBits]) => ({
     standard: 'DVB-S2X',
     name: `${modulation} ${codeRate}`,
     modulation,
     codeRate,
     esN0Db,
-    saturatedRatioDb,
+    saturatedCarrierToNoiseDb,
     bitsPerSymbol: bitsPerSymbol(
       // The inner block first loses the outer parity.
       outerBlockBits(codeRate, parityBits ?? OUTER_PARITY_BITS),

@@ -37,7 +37,7 @@ export const VERY_LOW_SNR_MODES: readonly DvbMode[] = /* @__PURE__ */ MODES.map(
     modulation,
     codeRate,
     esN0Db,
-    saturatedRatioDb: null,
+    saturatedCarrierToNoiseDb: null,
     bitsPerSymbol: (outerBlockBits - 80) / FRAME_SYMBOLS[set],
     status,
   }),

@@ -61,7 +61,7 @@ export type PolarMount =
       /** By how much the axis is tipped forwards, towards the equator, from the Earth's axis in degrees: axis elevation minus latitude. */
       readonly forwardTiltDeg: number;
       /** Angle of the beam below the plane across the axis in degrees. */
-      readonly declinationDeg: number;
+      readonly mountDeclinationDeg: number;
       /** Elevation of the beam at the highest point in degrees: 90 - axis elevation - declination. */
       readonly apexBeamElevationDeg: number;
       /** Elevation of the arc's highest point in degrees. */
@@ -111,7 +111,7 @@ function arcOf(station: Station, earthModel: 'ellipsoid' | 'sphere'): Arc {
 }
 
 /** Angle of a direction below the plane across an axis whose elevation is given. */
-function declinationDeg(direction: EastNorthUp, axisElevationDeg: number): number {
+function declinationOf(direction: EastNorthUp, axisElevationDeg: number): number {
   return -asinDeg(
     direction[1] * cosDeg(axisElevationDeg) + direction[2] * sinDeg(axisElevationDeg),
   );
@@ -123,7 +123,7 @@ function declinationSpan(
   halfWidthDeg: number,
   axisElevationDeg: number,
 ): readonly [number, number] {
-  const at = (difference: number): number => declinationDeg(arc(difference), axisElevationDeg);
+  const at = (difference: number): number => declinationOf(arc(difference), axisElevationDeg);
   const steps = 32;
   const values = Array.from({ length: steps + 1 }, (_, i) => at((i / steps) * halfWidthDeg));
   const extreme = (sign: 1 | -1): number => {
@@ -147,16 +147,16 @@ function setting(
   latitudeDeg: number,
   halfWidthDeg: number,
   fit: PolarMountFit,
-): { readonly axisElevationDeg: number; readonly declinationDeg: number } {
+): { readonly axisElevationDeg: number; readonly mountDeclinationDeg: number } {
   const right = (axisElevationDeg: number) => ({
     axisElevationDeg,
-    declinationDeg: declinationDeg(arc(0), axisElevationDeg),
+    mountDeclinationDeg: declinationOf(arc(0), axisElevationDeg),
   });
   if (fit === 'polar-axis') return right(latitudeDeg);
   if (fit === 'apex-and-ends') {
     const gap = (tilt: number): number =>
-      declinationDeg(arc(0), latitudeDeg + tilt) -
-      declinationDeg(arc(halfWidthDeg), latitudeDeg + tilt);
+      declinationOf(arc(0), latitudeDeg + tilt) -
+      declinationOf(arc(halfWidthDeg), latitudeDeg + tilt);
     return right(latitudeDeg + (bracketedRoot(gap, { from: -0.5, to: 2, tolerance: 1e-12 }) ?? 0));
   }
   const { at } = minimumBetween(
@@ -167,7 +167,7 @@ function setting(
     { from: -0.5, to: 2, tolerance: 1e-9 },
   );
   const [low, high] = declinationSpan(arc, halfWidthDeg, latitudeDeg + at);
-  return { axisElevationDeg: latitudeDeg + at, declinationDeg: (low + high) / 2 };
+  return { axisElevationDeg: latitudeDeg + at, mountDeclinationDeg: (low + high) / 2 };
 }
 
 /**
@@ -216,15 +216,20 @@ export function polarMount(input: PolarMountInput): PolarMount {
   if (apexElevationDeg < minimumDeg || halfWidthDeg === undefined)
     return { kind: 'none', apexElevationDeg };
   const latitudeDeg = Math.abs(station.latitudeDeg);
-  const { axisElevationDeg, declinationDeg: setDeg } = setting(arc, latitudeDeg, halfWidthDeg, fit);
+  const { axisElevationDeg, mountDeclinationDeg: setDeg } = setting(
+    arc,
+    latitudeDeg,
+    halfWidthDeg,
+    fit,
+  );
   const errorDeg = (difference: number): number =>
-    declinationDeg(arc(difference), axisElevationDeg) - setDeg + 0;
+    declinationOf(arc(difference), axisElevationDeg) - setDeg + 0;
   const [low, high] = declinationSpan(arc, halfWidthDeg, axisElevationDeg);
   return {
     kind: 'mount',
     axisElevationDeg,
     forwardTiltDeg: axisElevationDeg - latitudeDeg,
-    declinationDeg: setDeg + 0,
+    mountDeclinationDeg: setDeg + 0,
     apexBeamElevationDeg: 90 - axisElevationDeg - setDeg,
     apexElevationDeg,
     halfWidthDeg,

@@ -5,6 +5,7 @@ import { type Keys, known } from '../../keys.js';
 import { cosDeg } from '../../numeric/angle.js';
 import { checkedFrequencyGHz, checkedPercent, namesOutside } from '../inputs.js';
 import { tiltFactor } from './crossPolarScaling.js';
+import { EDITION } from './edition.js';
 
 /** Input of {@link crossPolarDiscrimination}. */
 export interface CrossPolarDiscriminationInput {
@@ -121,7 +122,7 @@ export function crossPolarDiscrimination(
   const rain = frequencyTermDb - attenuationTermDb + tiltTermDb + elevationTermDb + cantingTermDb;
   const iceTermDb = (rain * (0.3 + 0.1 * logPercent)) / 2;
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     frequencyTermDb,
     attenuationTermDb,
     tiltTermDb: tiltTermDb + 0,

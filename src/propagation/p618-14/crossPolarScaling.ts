@@ -4,6 +4,7 @@ import { finite, inRange } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import { cosDeg } from '../../numeric/angle.js';
 import { checkedFrequencyGHz, namesOutside } from '../inputs.js';
+import { EDITION } from './edition.js';
 
 /** Cross-polar discrimination carried to another frequency and tilt. */
 export interface ScaledCrossPolarDiscrimination {
@@ -59,7 +60,7 @@ export function scaledCrossPolarDiscrimination(input: {
   const from = fromGHz * Math.sqrt(tiltFactor(finite('fromTiltDeg', input.fromTiltDeg)));
   const to = toGHz * Math.sqrt(tiltFactor(finite('toTiltDeg', input.toTiltDeg)));
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     discriminationDb: discriminationDb - 20 * Math.log10(to / from),
     outsideStatedRange: namesOutside(['fromGHz', fromGHz, 4, 30], ['toGHz', toGHz, 4, 30]),
   };

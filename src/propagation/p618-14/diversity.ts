@@ -4,6 +4,7 @@ import { inRange, positive } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
 import { bivariateNormalExceedance } from '../../numeric/bivariateNormal.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
+import { EDITION } from './edition.js';
 import { rainAttenuationLognormal } from './lognormal.js';
 import type { RainPath } from './rain.js';
 
@@ -96,7 +97,7 @@ export function siteDiversity(input: {
   const rain = bivariateNormalExceedance(one.rain, two.rain, rainCorrelation);
   const both = bivariateNormalExceedance(one.attenuation, two.attenuation, attenuationCorrelation);
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     rainCorrelationRatio: rainCorrelation,
     rainAtBothPercent: 100 * rain,
     attenuationCorrelationRatio: attenuationCorrelation,

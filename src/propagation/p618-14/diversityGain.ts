@@ -3,6 +3,7 @@
 import { inRange } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import { checkedElevationDeg, checkedFrequencyGHz } from '../inputs.js';
+import { EDITION } from './edition.js';
 
 /** Diversity gain with its factors. */
 export interface DiversityGain {
@@ -69,7 +70,7 @@ export function diversityGain(input: {
     1 +
     0.002 * inRange('baselineAngleDeg', input.baselineAngleDeg, 0, 90, 'is it folded to 0..90?');
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     distanceGainDb,
     frequencyRatio,
     elevationRatio,

@@ -5,6 +5,7 @@ import { type Keys, known } from '../../keys.js';
 import { sinDeg } from '../../numeric/angle.js';
 import { bracketedRoot } from '../../numeric/root.js';
 import { checkedElevationDeg, checkedLatitudeDeg } from '../inputs.js';
+import { EDITION } from './edition.js';
 import { RAIN_PATH_KEYS, type RainPath, rainAttenuation } from './rain.js';
 import {
   attenuationAtPercentDb,
@@ -69,7 +70,7 @@ function solve(
   if (level > highest)
     return {
       kind: 'rarer',
-      edition: 'P.618-14',
+      edition: EDITION,
       limitPercent: Math.exp(logFrom),
       limitAttenuationDb: highest,
     };
@@ -77,13 +78,13 @@ function solve(
   if (level < lowest || lowest === highest)
     return {
       kind: 'more-often',
-      edition: 'P.618-14',
+      edition: EDITION,
       limitPercent: OFTENEST,
       limitAttenuationDb: lowest,
     };
   const log =
     bracketedRoot((x) => curve(Math.exp(x)) - level, { from: logFrom, to: logTo }) ?? logTo;
-  return { kind: 'exceeded', edition: 'P.618-14', exceededPercent: Math.exp(log) };
+  return { kind: 'exceeded', edition: EDITION, exceededPercent: Math.exp(log) };
 }
 
 /** The rain curve of a path and where it begins to fall; `undefined` without rain on the path. */

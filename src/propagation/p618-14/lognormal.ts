@@ -3,6 +3,7 @@
 import { DomainError, inRange } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
+import { EDITION } from './edition.js';
 import { type RainPath, rainAttenuation } from './rain.js';
 
 /** Percentages of time at which the recommendation suggests to take the attenuation. */
@@ -97,7 +98,7 @@ export function rainAttenuationLognormal(
     points.reduce((sum, { x, y }) => sum + (x - meanX) * (y - meanY), 0) /
     points.reduce((sum, { x }) => sum + (x - meanX) ** 2, 0);
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     logMean: meanY - slope * meanX,
     logDeviation: slope,
     rainProbabilityPercent: probability,

@@ -10,6 +10,7 @@ import {
   checkedPercent,
   namesOutside,
 } from '../inputs.js';
+import { EDITION } from './edition.js';
 
 /** Input of {@link lowElevationFade}. */
 export interface LowElevationFadeInput {
@@ -126,7 +127,7 @@ export function lowElevationFade(input: LowElevationFadeInput): LowElevationFade
       10 * Math.log10(exceededPercent),
   );
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     geoclimaticFactorDb,
     yearReductionDb,
     attenuationDb,

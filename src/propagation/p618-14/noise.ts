@@ -3,6 +3,7 @@
 import { COSMIC_BACKGROUND_K } from '../../constants.js';
 import { inRange } from '../../errors.js';
 import { dbToRatio } from '../../numeric/decibel.js';
+import { EDITION } from './edition.js';
 import { checkedPart } from './total.js';
 
 /** Sky noise with its terms. */
@@ -73,7 +74,7 @@ export function skyNoise(
   const mediumNoiseK = medium * (1 - through);
   const backgroundNoiseK = COSMIC_BACKGROUND_K * through;
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     meanRadiatingTemperatureK: medium,
     mediumNoiseK,
     backgroundNoiseK,

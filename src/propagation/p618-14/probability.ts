@@ -7,6 +7,7 @@ import { bivariateNormalExceedance } from '../../numeric/bivariateNormal.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
 
 import { checkedElevationDeg, checkedHeightM, checkedRainHeightKm } from '../inputs.js';
+import { EDITION } from './edition.js';
 import { rainAbove, slantPathKm } from './rainSteps.js';
 
 /** Input of {@link rainAttenuationProbability}. */
@@ -85,7 +86,7 @@ export function rainAttenuationProbability(
     100;
   if (station === 0 || rainAboveKm === 0)
     return {
-      edition: 'P.618-14',
+      edition: EDITION,
       normalValueRatio: 0,
       horizontalProjectionKm: 0,
       correlationRatio: 1,
@@ -99,7 +100,7 @@ export function rainAttenuationProbability(
   const both = bivariateNormalExceedance(normalValue, normalValue, correlation);
   const share = Math.max(0, (both - station * station) / (station * (1 - station)));
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     normalValueRatio: normalValue,
     horizontalProjectionKm,
     correlationRatio: correlation,

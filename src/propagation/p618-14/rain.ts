@@ -15,6 +15,7 @@ import {
 } from '../inputs.js';
 import { rainCoefficients } from '../p838-3/coefficients.js';
 import { mixedAlpha, mixedK, powerLaw } from '../p838-3/specificRainAttenuation.js';
+import { EDITION } from './edition.js';
 import {
   attenuationAtPercentDb,
   cellPathKm,
@@ -170,7 +171,7 @@ export function rainAttenuation(input: RainAttenuationInput): RainAttenuation {
   const attenuation001Db = gamma * effectivePathKm;
   const beta = latitudeExponent(exceededPercent, latitudeTerm, elevationDeg, sinElevation);
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     slantPathKm: slantKm,
     horizontalProjectionKm: projectionKm,
     specificAttenuationDbPerKm: gamma,

@@ -3,6 +3,7 @@
 import { finite } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import { checkedFrequencyGHz, namesOutside } from '../inputs.js';
+import { EDITION } from './edition.js';
 import { type RainPath, rainAttenuation } from './rain.js';
 import { checkedPart } from './total.js';
 
@@ -54,7 +55,7 @@ export function frequencyScaledRain(input: {
   const to = toGHz ** 2 / (1 + 1e-4 * toGHz ** 2);
   const exponentRatio = 1.12e-3 * Math.sqrt(to / from) * (from * attenuationDb) ** 0.55;
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     exponentRatio,
     attenuationDb: attenuationDb * (to / from) ** (1 - exponentRatio),
     outsideStatedRange: namesOutside(['fromGHz', fromGHz, 7, 55], ['toGHz', toGHz, 7, 55]),
@@ -124,5 +125,5 @@ export function polarizationScaledRain(
   const from = rainAttenuation(input).attenuationDb;
   const to = rainAttenuation({ ...input, tiltDeg: toTiltDeg }).attenuationDb;
   const ratio = from > 0 ? to / from : 1;
-  return { edition: 'P.618-14', ratio, attenuationDb: measuredDb * ratio };
+  return { edition: EDITION, ratio, attenuationDb: measuredDb * ratio };
 }

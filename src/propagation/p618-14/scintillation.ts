@@ -9,6 +9,7 @@ import {
   checkedRaisedElevationDeg,
   namesOutside,
 } from '../inputs.js';
+import { EDITION } from './edition.js';
 
 /** What scintillation depends on besides the percentage of time. */
 export interface ScintillationPath {
@@ -168,7 +169,7 @@ export function scintillationFade(input: ScintillationFadeInput): ScintillationF
   );
   const percentFactorRatio = Math.max(0, scintillationPercentFactor(exceededPercent));
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     referenceStandardDeviationDb: terms.referenceStandardDeviationDb,
     turbulentPathM: terms.turbulentPathM,
     effectiveDiameterM,

@@ -3,6 +3,7 @@
 import { inRange } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { checkedPercent, namesOutside } from '../inputs.js';
+import { EDITION } from './edition.js';
 import { type RainAttenuationInput, rainAttenuation } from './rain.js';
 import { type ScintillationPath, scintillationFade } from './scintillation.js';
 
@@ -123,7 +124,7 @@ export function totalAttenuation(input: TotalAttenuationInput): TotalAttenuation
   const scintillationDb = scintillationFade(input).attenuationDb;
   const rainDb = input.exceededPercent <= HELD_PERCENT ? rain.attenuationDb : 0;
   return {
-    edition: 'P.618-14',
+    edition: EDITION,
     heldPercent: held,
     rainDb,
     cloudDb,

@@ -6,6 +6,7 @@ import { sinDeg } from '../../numeric/angle.js';
 import { valueAt } from '../../numeric/columns.js';
 import { checkedRaisedElevationDeg, namesOutside } from '../inputs.js';
 import { ANNEX_2_TABLE, TABLE_FROM_GHZ, TABLE_ROW, TABLE_TO_GHZ } from './annex2Table.js';
+import { EDITION } from './edition.js';
 import {
   checkedAirTemperatureK,
   checkedPressureHpa,
@@ -194,7 +195,7 @@ export function approximateGasAttenuation(
   const oxygenDb = (specific.oxygenDbPerKm * oxygenHeightKm) / sine;
   const waterVapourDb = waterVapourZenithDb / sine;
   return {
-    edition: 'P.676-13',
+    edition: EDITION,
     oxygenDbPerKm: specific.oxygenDbPerKm,
     oxygenHeightKm,
     oxygenDb,

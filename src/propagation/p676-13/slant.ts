@@ -4,6 +4,7 @@ import { type Keys, known } from '../../keys.js';
 import { cosDeg } from '../../numeric/angle.js';
 import { checkedElevationDeg, checkedFrequencyGHz, namesOutside } from '../inputs.js';
 import { type AirAboveStation, gasColumn } from './column.js';
+import { EDITION } from './edition.js';
 import { rayThroughGas } from './path.js';
 
 /** Input of {@link gasSlantAttenuation}. */
@@ -68,7 +69,7 @@ export function gasSlantAttenuation(input: GasSlantAttenuationInput): GasSlantAt
   const column = gasColumn(input);
   const ray = rayThroughGas(column, f, cosDeg(elevationDeg));
   return {
-    edition: 'P.676-13',
+    edition: EDITION,
     oxygenDb: ray.oxygenDb,
     waterVapourDb: ray.waterVapourDb,
     attenuationDb: ray.oxygenDb + ray.waterVapourDb,

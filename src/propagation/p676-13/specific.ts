@@ -3,6 +3,7 @@
 import { inRange } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { checkedFrequencyGHz, namesOutside } from '../inputs.js';
+import { EDITION } from './edition.js';
 import { emptyLineState, setOxygen, setVapour } from './lineState.js';
 import { dryContinuum, frequencyTerms, oxygenSum, vapourSum } from './lineSum.js';
 
@@ -109,7 +110,7 @@ export function specificGasAttenuation(input: SpecificGasAttenuationInput): Spec
   const oxygenDbPerKm = scale * oxygen;
   const waterVapourDbPerKm = scale * vapourSum(lines, 0, terms.vapour);
   return {
-    edition: 'P.676-13',
+    edition: EDITION,
     waterVapourPressureHpa: e,
     oxygenDbPerKm,
     waterVapourDbPerKm,

@@ -2,6 +2,7 @@
 
 import { inRange, oneOf } from '../../errors.js';
 import { REFERENCE_ATMOSPHERES, type ReferenceAtmosphere } from './atmospheres.js';
+import { EDITION } from './edition.js';
 import { meanAnnualPressureHpa, meanAnnualTemperatureK } from './mean.js';
 import { type Profile, SEASONAL_PROFILES } from './seasonal.js';
 
@@ -34,7 +35,7 @@ export function atmosphereState(
     const floor = Math.min(seaLevelDensity, (2e-6 * 216.7 * pressureHpa) / temperatureK);
     const mixingRatio = (exponential * temperatureK) / 216.7 / pressureHpa;
     return {
-      edition: 'P.835-6',
+      edition: EDITION,
       pressureHpa,
       temperatureK,
       waterVapourDensityGPerM3: mixingRatio < 2e-6 ? floor : exponential,
@@ -42,7 +43,7 @@ export function atmosphereState(
   }
   const profile: Profile = SEASONAL_PROFILES[atmosphere];
   return {
-    edition: 'P.835-6',
+    edition: EDITION,
     pressureHpa: profile.pressureHpa(heightKm),
     temperatureK: profile.temperatureK(heightKm),
     waterVapourDensityGPerM3: profile.densityGPerM3(heightKm),

@@ -10,6 +10,7 @@ import {
   namesOutside,
 } from '../inputs.js';
 import { type RainCoefficients, rainCoefficients } from './coefficients.js';
+import { EDITION } from './edition.js';
 
 /** Input of {@link specificRainAttenuation}. */
 export interface SpecificRainAttenuationInput {
@@ -99,7 +100,7 @@ export function specificRainAttenuation(
   const k = mixedK(coefficients, mix);
   const alpha = mixedAlpha(coefficients, mix, k);
   return {
-    edition: 'P.838-3',
+    edition: EDITION,
     coefficients,
     k,
     alpha,

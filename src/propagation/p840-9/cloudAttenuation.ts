@@ -10,6 +10,7 @@ import {
   checkedRaisedElevationDeg,
   namesOutside,
 } from '../inputs.js';
+import { EDITION } from './edition.js';
 
 /** Temperature of cloud water to which the slant-path coefficient belongs, kelvin. */
 const CLOUD_TEMPERATURE_K = 273.75;
@@ -116,7 +117,7 @@ export function cloudAttenuation(input: {
   const liquid = inRange('liquidWaterKgPerM2', input.liquidWaterKgPerM2, 0, 100);
   const coefficient = pathCoefficient(f);
   return {
-    edition: 'P.840-9',
+    edition: EDITION,
     coefficientDbPerKgPerM2: coefficient,
     liquidWaterKgPerM2: liquid,
     attenuationDb: (coefficient * liquid) / sinDeg(elevationDeg),

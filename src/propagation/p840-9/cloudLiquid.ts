@@ -8,6 +8,7 @@ import { type Keys, known, knownOnly } from '../../keys.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
 import { betweenPercents, blend } from '../mapsByPercent.js';
 import { type GlobalMap, type MapPlace, mapValue } from '../p1144.js';
+import { EDITION } from './edition.js';
 
 /** Integrated cloud liquid water exceeded for a percentage of an average year. */
 export interface CloudLiquid {
@@ -65,7 +66,7 @@ export function cloudLiquid(input: CloudLiquidInput): CloudLiquid {
   const at = (index: number): number =>
     mapValue((maps[index] as (typeof maps)[number]).liquid, input);
   return {
-    edition: 'P.840-9',
+    edition: EDITION,
     exceededPercent,
     liquidWaterKgPerM2: ratio === 0 ? at(below) : blend(at(below), at(above), ratio),
     outsideStatedRange: outside ? ['exceededPercent'] : [],
@@ -127,7 +128,7 @@ export function cloudLiquidLognormal(
       ? 0
       : Math.exp(mean + spread * normalExceedanceQuantile(percent / probability));
   return {
-    edition: 'P.840-9',
+    edition: EDITION,
     exceededPercent: percent,
     liquidWaterKgPerM2: liquid,
     outsideStatedRange: [],

@@ -116,7 +116,7 @@ const POLAR_DECLINATION: SolutionPlan = {
       fit: 'polar-axis',
       earthModel: 'sphere',
     });
-    return mount.kind === 'mount' ? { decl: mount.declinationDeg } : 'no-arc';
+    return mount.kind === 'mount' ? { decl: mount.mountDeclinationDeg } : 'no-arc';
   },
 };
 

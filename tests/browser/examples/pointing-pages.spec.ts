@@ -48,7 +48,7 @@ test('polar mount: answers as the library does', async ({ page }) => {
   await expect(output(example, 'Elevation of the axis')).toHaveText(
     `${shown(mount.axisElevationDeg)}°`,
   );
-  await expect(output(example, 'Declination')).toHaveText(`${shown(mount.declinationDeg)}°`);
+  await expect(output(example, 'Declination')).toHaveText(`${shown(mount.mountDeclinationDeg)}°`);
   await expect(output(example, 'Largest error')).toHaveText(`${shown(mount.largestErrorDeg, 4)}°`);
   await expect(example.locator('.ex-says')).toContainText('true south');
   await fitsWindow(page);

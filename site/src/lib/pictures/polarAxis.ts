@@ -10,7 +10,7 @@ export interface PolarAxis {
   /** Elevation of the axis towards the nearer pole in degrees. */
   readonly axisElevationDeg: number;
   /** Angle of the beam below the plane across the axis in degrees. */
-  readonly declinationDeg: number;
+  readonly mountDeclinationDeg: number;
   /** Elevation of the beam at the highest point in degrees. */
   readonly beamElevationDeg: number;
   /** Names of the two sides: towards the pole, towards the equator. */
@@ -80,7 +80,7 @@ export function polarAxis(of: PolarAxis): Figure {
     ),
     label(
       ...reach(hinge, planeDeg + 4, Math.min(140, within(planeDeg) - 4)),
-      `${shown(of.declinationDeg)}°`,
+      `${shown(of.mountDeclinationDeg)}°`,
       'end',
       'remark',
     ),
@@ -108,7 +108,7 @@ export function polarAxis(of: PolarAxis): Figure {
       columns: ['Angle', 'Degrees'],
       rows: [
         ['Axis above the horizontal', shown(of.axisElevationDeg)],
-        ['Beam below the plane across the axis', shown(of.declinationDeg)],
+        ['Beam below the plane across the axis', shown(of.mountDeclinationDeg)],
         ['Beam above the horizontal', shown(of.beamElevationDeg)],
       ],
     },
