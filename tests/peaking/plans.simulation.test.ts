@@ -29,7 +29,7 @@ test('the adaptive search reaches 0.1 dB in fewer readings than bracketing at eq
       standardDeviationDb,
       levelStepDb,
       strideTurns: 1,
-      runs: runs(500),
+      runs: runs(500, 100),
       seed: 5,
     })[0];
     console.log(
