@@ -24,6 +24,20 @@ export function denseAt(column: Float64Array, index: number): number {
   return value;
 }
 
+/** The same for a list of anything: a row of a matrix, a part of a chain. */
+export function entryAt<T>(list: readonly T[], index: number): T {
+  const entry = list[index];
+  if (entry === undefined) throw new RangeError(`No entry at ${index} of ${list.length}`);
+  return entry;
+}
+
+/** The same for values by name, such as the symbols of a formula. */
+export function valueNamed(values: Readonly<Record<string, number>>, name: string): number {
+  const value = values[name];
+  if (value === undefined) throw new RangeError(`No value of ${name}`);
+  return value;
+}
+
 /** Value of a column in a row, as the caller gave it: a guard around it says what is wrong with a hole. */
 export function inRow(column: Column, row: number): number {
   return typeof column === 'number' ? column : (column[row] as number);

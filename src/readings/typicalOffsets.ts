@@ -1,7 +1,7 @@
 /** Offsets of units as draws from a population: shrunk towards the mean by how little is known of each. */
 
 import { cholesky } from '../numeric/cholesky.js';
-import { valueAt } from '../numeric/columns.js';
+import { entryAt, valueAt } from '../numeric/columns.js';
 import { minimumBetween } from '../numeric/minimum.js';
 import { type CrossedTable, crossedTable, type SiteReading } from './crossedTable.js';
 
@@ -27,7 +27,7 @@ function equations(table: CrossedTable, siteRatio: number, unitRatio: number) {
   const matrix = Array.from({ length: size }, () => new Array<number>(size).fill(0));
   const right = new Array<number>(size).fill(0);
   const add = (i: number, j: number, value: number): void => {
-    const row = matrix[i] as number[];
+    const row = entryAt(matrix, i);
     row[j] = valueAt(row, j) + value;
   };
   const load = (i: number, value: number): void => {

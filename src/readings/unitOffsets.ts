@@ -1,6 +1,6 @@
 /** Offsets of units or instruments from common points over many sites, by least squares. */
 
-import { valueAt } from '../numeric/columns.js';
+import { entryAt, valueAt } from '../numeric/columns.js';
 import { solveLinear } from '../numeric/linearSystem.js';
 import { crossedTable, type SiteReading } from './crossedTable.js';
 
@@ -69,12 +69,12 @@ export function unitOffsets(readings: readonly SiteReading[]): UnitOffsets {
   const matrix = Array.from({ length: units }, () => new Array<number>(units).fill(0));
   const right = [...table.unitSums];
   table.unitCounts.forEach((count, unit) => {
-    (matrix[unit] as number[])[unit] = count;
+    entryAt(matrix, unit)[unit] = count;
   });
   for (const { counts, count, sum } of table.bySite)
     for (const [i, ni] of counts) {
       right[i] = valueAt(right, i) - (ni * sum) / count;
-      const row = matrix[i] as number[];
+      const row = entryAt(matrix, i);
       for (const [j, nj] of counts) row[j] = valueAt(row, j) - (ni * nj) / count;
     }
   // The sum of the equations is empty: a constant may go from the units to the sites. A one in each place fixes their sum at 0.

@@ -3,7 +3,7 @@
 import type { DistributionPart } from '../../distribution/index.js';
 import { checkedFrequencies, compiledTree, type Stage } from '../../distribution/internal.js';
 import { type Keys, knownOnly } from '../../keys.js';
-import { valueAt } from '../../numeric/columns.js';
+import { entryAt, valueAt } from '../../numeric/columns.js';
 import type { CauseTestPoint } from './installation.js';
 
 const CAUSE_TEST_POINT_OPTIONS_KEYS = {
@@ -79,8 +79,7 @@ export function causeTestPoints(
       ...(behind === undefined ? {} : { behind }),
       lossDb: frequencies.map((frequencyMHz, i) => ({
         frequencyMHz,
-        valueDb:
-          -valueAt(gains[index] as number[], i) - (isEnd ? stage.gainDb(frequencyMHz, 0) : 0),
+        valueDb: -valueAt(entryAt(gains, index), i) - (isEnd ? stage.gainDb(frequencyMHz, 0) : 0),
       })),
       ...(amplified[index] ? { amplifierGainDb: amplified[index] } : {}),
     });

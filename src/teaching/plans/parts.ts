@@ -1,6 +1,7 @@
 /** Short forms for writing plans: a given, a constant, a step on one line each. */
 
 import { DomainError } from '../../errors.js';
+import { valueNamed } from '../../numeric/columns.js';
 import type { PlanStep, SolutionConstant, SolutionGiven } from './plan.js';
 
 /** A given: library name, symbol, TeX, meaning, unit, and the range and step that exercises draw from. */
@@ -69,5 +70,5 @@ type StepRow = [string, string, string, string, string, string, string];
 
 /** A number of the inputs; that it is there was checked before. */
 export function input(inputs: Readonly<Record<string, number>>, name: string): number {
-  return inputs[name] as number;
+  return valueNamed(inputs, name);
 }
