@@ -232,7 +232,11 @@ describe('comparison of plans', () => {
 
   test('turns grow with the beamwidth in turns, readings do not', () => {
     const one = comparePlans({ beamwidthTurns: 1, standardDeviationDb: 0.3, runs: runs(200, 100) });
-    const five = comparePlans({ beamwidthTurns: 5, standardDeviationDb: 0.3, runs: runs(200, 100) });
+    const five = comparePlans({
+      beamwidthTurns: 5,
+      standardDeviationDb: 0.3,
+      runs: runs(200, 100),
+    });
     five.forEach((plan, i) => {
       expect(plan.turns / (one[i]?.turns ?? 1)).toBeCloseTo(5, 6);
       expect(plan.readings).toBeCloseTo(one[i]?.readings ?? 0, 6);
