@@ -4,6 +4,7 @@
  * @module sheet
  */
 
+export { type FindingSentence, findingSentences } from './findingSentences.js';
 export { jobSheet } from './jobSheet.js';
 export { jobSheetHtml } from './jobSheetHtml.js';
 export type { SheetOptions } from './sheetPage.js';

@@ -259,7 +259,7 @@ function renderOutput(output: Output): string {
 const kept = (text: string) => text.replace(/(\d) (?=[%°A-Za-z/²]{1,5}$)/, '$1\u00a0');
 
 /** A table of figures. */
-function renderTable(table: Table): string {
+export function renderTable(table: Table): string {
   // A unit stays with the word before it.
   const title = (column: string) => inWords(column).replaceAll(' / ', ' /\u00a0');
   const head = table.columns.map((column) => `<th scope="col">${title(column)}</th>`).join('');

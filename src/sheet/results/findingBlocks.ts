@@ -34,7 +34,9 @@ export function findingBlocks(speech: Speech): readonly SheetBlock[] {
     const told = of.slice(0, MOST_TOLD);
     return [
       section(words.codes.severities[severity]),
-      ...told.map((each): SheetBlock => ({ kind: 'finding', severity, ...sentence(speech, each) })),
+      ...told.map(
+        (each): SheetBlock => ({ kind: 'finding', severity, ...sentenceOf(speech, each) }),
+      ),
       ...(of.length > told.length ? [words.andMore(of.length - told.length)] : []),
     ];
   });
@@ -68,7 +70,8 @@ function slotText({ slot, carrier, names }: FindingPlace): string {
   return [slot, carrier ?? names?.join(' / ')].filter(Boolean).join(', ');
 }
 
-function sentence(speech: Speech, found: Finding): { text: string; action: string } {
+/** A finding as a sentence, and what to do. */
+export function sentenceOf(speech: Speech, found: Finding): { text: string; action: string } {
   const { words } = speech;
   const { says, amount: called, limit } = words.codes.findings[found.code];
   const where = placeText(speech, found.where);

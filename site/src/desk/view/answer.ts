@@ -1,0 +1,76 @@
+/** What a stage answers: what does not conform, what is undecided, what is missing; then figures and pictures. */
+
+import type { Severity } from 'slantpath/job';
+import { findingSentences, type SheetWords } from 'slantpath/sheet';
+import { words as frameWords } from '../../lib/language/language.js';
+import { escapeHtml } from '../../lib/language/text.js';
+import { renderFigure, renderTable } from '../../lib/render.js';
+import { STAGES, type StageName, stageOfFinding } from '../state/stages.js';
+import type { JobStanding } from '../state/standing.js';
+import type { Desk } from './desk.js';
+import { figuresOf } from './pictures.js';
+import { tablesOf } from './tables.js';
+
+const SEVERITIES: readonly Severity[] = ['does-not-conform', 'undecided', 'incomplete', 'note'];
+
+/** The findings of a stage in words, the worst first; in the verdict all of them, each with a way to its stage. */
+function findingsHtml(stage: StageName, desk: Desk, sheet: SheetWords): string {
+  const { record, words } = desk;
+  if (!record) return '';
+  const told = findingSentences(record, { words: sheet });
+  const own = told.filter(({ finding }) =>
+    stage === 'verdict' ? true : stageOfFinding(finding) === stage,
+  );
+  const groups = SEVERITIES.map((severity) => {
+    const some = own.filter(({ finding }) => finding.severity === severity);
+    if (some.length === 0) return '';
+    const lines = some.map(({ finding, says, action }) => {
+      const target = stageOfFinding(finding);
+      const go =
+        stage === 'verdict' && target !== 'verdict'
+          ? ` <button type="button" class="desk-go" data-do="go" data-at="${target}">${escapeHtml(words.stages[target])}</button>`
+          : '';
+      const toDo = action === '' ? '' : ` <b>${escapeHtml(action)}</b>`;
+      return `<li>${escapeHtml(says)}${toDo}${go}</li>`;
+    });
+    return `<p class="desk-group-title" data-state="${severity}">${escapeHtml(words.groups[severity])}</p><ul>${lines.join('')}</ul>`;
+  });
+  const all = groups.join('');
+  if (all !== '') return `<div class="desk-findings">${all}</div>`;
+  return stage === 'sheet' ? '' : `<p class="ex-hint">${escapeHtml(words.nothingFound)}</p>`;
+}
+
+/** The one next measurement that would tell the first causes apart. */
+function nextHtml({ record, words }: Desk, sheet: SheetWords): string {
+  const look = record?.firstLook;
+  if (!look) return `<p class="ex-hint">${escapeHtml(words.verdict.none)}</p>`;
+  const kind = `<p>${escapeHtml(sheet.codes.firstLook[look.kind])}</p>`;
+  if (!look.next) return kind;
+  const { kind: measurement, ...where } = look.next;
+  const places = Object.values(where).filter((part) => typeof part === 'string');
+  return `${kind}<p class="desk-strong">${escapeHtml(sheet.next(sheet.codes.measurements[measurement], places.join(', ')))}</p>`;
+}
+
+/** HTML of a stage's answer. */
+export function answerHtml(stage: StageName, desk: Desk, sheet: SheetWords): string {
+  if (!desk.record) return `<p class="ex-hint">${escapeHtml(desk.words.notYet)}</p>`;
+  const tables = tablesOf(stage, desk, sheet).map(renderTable).join('');
+  const figures = figuresOf(stage, desk)
+    .map((figure) => renderFigure(frameWords(), figure))
+    .join('');
+  const next = stage === 'verdict' ? nextHtml(desk, sheet) : '';
+  return `${findingsHtml(stage, desk, sheet)}${next}${figures}${tables}`;
+}
+
+/** The next stage in the order of the work. */
+export const stageAfter = (stage: StageName): StageName | undefined =>
+  STAGES[STAGES.indexOf(stage) + 1];
+
+/** HTML of the outcome and the way on. */
+export function outcomeHtml({ words }: Desk, { outcome, next }: JobStanding): string {
+  const word = outcome === null ? '' : `<b data-state="${outcome}">${words.outcomes[outcome]}</b>`;
+  const go = next
+    ? `<button type="button" data-do="go" data-at="${next}">${escapeHtml(words.goOn(words.stages[next]))}</button>`
+    : `<span>${escapeHtml(words.allDone)}</span>`;
+  return `${word}${go}`;
+}

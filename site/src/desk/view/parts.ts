@@ -1,0 +1,119 @@
+/** What a stage's form is made of, as plain data. Drawn by `draw.ts`, the same when the site is built and in the browser. */
+
+/** One field of the job file. */
+export interface Field {
+  readonly kind: 'field';
+  /** Where it stands in the draft. */
+  readonly path: string;
+  readonly label: string;
+  readonly unit?: string;
+  /** `number` and `angle` are read as numbers; a `name` is taken over where it is left; `yes` is a box to tick. */
+  readonly as: 'number' | 'angle' | 'text' | 'name' | 'choice' | 'day' | 'clock' | 'yes';
+  /** Options of a choice by their value; an empty value takes the field away. */
+  readonly options?: Readonly<Record<string, string>>;
+  /** What is assumed while it is empty. */
+  readonly empty?: string;
+  readonly hint?: string;
+  /** Over the whole width. */
+  readonly wide?: boolean;
+  /** A number below zero can be meant, so the keyboard must have its sign. */
+  readonly signed?: boolean;
+}
+
+/** Fields beside each other. */
+export interface Group {
+  readonly kind: 'group';
+  readonly legend?: string;
+  readonly parts: readonly Part[];
+  /** The row that this group is, with a way to remove it; without an index the path itself. */
+  readonly remove?: { readonly list: string; readonly index?: number; readonly what: string };
+}
+
+/** Something that is folded away. */
+export interface Fold {
+  readonly kind: 'fold';
+  /** Its own name, by which it stays open when the form is drawn anew. */
+  readonly name: string;
+  readonly title: string;
+  readonly says?: string;
+  readonly open?: boolean;
+  readonly parts: readonly Part[];
+}
+
+/** Buttons; `what` is an action of the page, `at` what it acts on. */
+export interface Buttons {
+  readonly kind: 'buttons';
+  readonly buttons: readonly {
+    readonly what: string;
+    readonly at?: string;
+    readonly label: string;
+  }[];
+}
+
+/** A field that is no field of the job file: read by an action of the page when it changes. */
+export interface Own {
+  readonly kind: 'own';
+  readonly name: string;
+  readonly label: string;
+  readonly unit?: string;
+  readonly value: string;
+  readonly options?: Readonly<Record<string, string>>;
+  /** A text area. */
+  readonly lines?: number;
+  /** A word beside it: planned value, verdict. */
+  readonly note?: string;
+  readonly state?: string;
+  readonly signed?: boolean;
+}
+
+/** A sentence. */
+export interface Note {
+  readonly kind: 'note';
+  readonly text: string;
+  readonly strong?: boolean;
+}
+
+/** HTML made elsewhere, of texts already escaped. */
+export interface Made {
+  readonly kind: 'made';
+  readonly html: string;
+}
+
+export type Part = Field | Group | Fold | Buttons | Own | Note | Made;
+
+/** A number. */
+export const number = (
+  path: string,
+  label: string,
+  unit: string,
+  of: Partial<Field> = {},
+): Field => ({ kind: 'field', as: 'number', path, label, unit, ...of });
+
+/** A text that nothing refers to. */
+export const text = (path: string, label: string, of: Partial<Field> = {}): Field => ({
+  kind: 'field',
+  as: 'text',
+  path,
+  label,
+  ...of,
+});
+
+/** A name that others refer to. */
+export const name = (path: string, label: string): Field => ({
+  kind: 'field',
+  as: 'name',
+  path,
+  label,
+});
+
+/** One of a few words. */
+export const choice = (
+  path: string,
+  label: string,
+  options: Readonly<Record<string, string>>,
+  of: Partial<Field> = {},
+): Field => ({ kind: 'field', as: 'choice', path, label, options, ...of });
+
+/** Names as the options of a choice. */
+export const asOptions = (names: readonly (string | undefined)[]): Record<string, string> =>
+  Object.fromEntries(names.flatMap((each) => (each === undefined ? [] : [[each, each]])));

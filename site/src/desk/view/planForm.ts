@@ -1,0 +1,202 @@
+/** The form of the frequency plan: carriers of each slot, receiving units, what is sent. */
+
+import { dvbModes } from 'slantpath/link';
+import type { LooseCarrier, LooseUnit } from '../state/draft.js';
+import type { Desk } from './desk.js';
+import { slotOptions } from './mountForm.js';
+import { asOptions, choice, name, number, type Part } from './parts.js';
+
+type Standard = Parameters<typeof dvbModes>[0];
+
+const STANDARDS = { '': 'DVB-S2', 'DVB-S': 'DVB-S', 'DVB-S2': 'DVB-S2', 'DVB-S2X': 'DVB-S2X' };
+
+function carrierRow(desk: Desk, carrier: LooseCarrier, list: string, index: number): Part {
+  const { draft, words } = desk;
+  const w = words.plan;
+  const path = `${list}[${index}]`;
+  const modes = dvbModes((carrier.standard ?? 'DVB-S2') as Standard).map((mode) => mode.name);
+  return {
+    kind: 'group',
+    legend: `${w.carrier} ${index + 1}`,
+    remove: { list, index, what: carrier.name ?? `${w.carrier} ${index + 1}` },
+    parts: [
+      name(`${path}.name`, w.name),
+      number(`${path}.frequencyGHz`, w.frequency, 'GHz'),
+      choice(`${path}.polarization`, w.polarization, words.polarizations),
+      number(`${path}.eirpDbw`, w.eirp, 'dBW'),
+      number(`${path}.symbolRateMBd`, w.symbolRate, 'MBd'),
+      choice(`${path}.mode`, w.mode, { '': '–', ...asOptions(modes) }),
+      {
+        kind: 'fold',
+        name: path,
+        title: words.more,
+        parts: [
+          choice(`${path}.standard`, w.standard, STANDARDS),
+          number(`${path}.implementationLossDb`, w.loss, 'dB', { empty: '0.8' }),
+          number(`${path}.intermediateFrequencyMHz`, w.intermediate, 'MHz', {
+            empty: w.intermediateEmpty,
+          }),
+          choice(`${path}.unit`, w.ofUnit, {
+            '': w.anyUnit,
+            ...asOptions((draft.units ?? []).map((unit) => unit.name)),
+          }),
+        ],
+      },
+    ],
+  };
+}
+
+/** One of a list as a choice; a list of several stays as it is until another is chosen. */
+function fewOf(
+  own: string,
+  label: string,
+  options: Record<string, string>,
+  list: readonly string[],
+) {
+  const joined = list.join(', ');
+  return {
+    kind: 'own',
+    name: own,
+    label,
+    value: joined,
+    options: list.length > 1 ? { ...options, [joined]: joined } : options,
+  } as const;
+}
+
+function unitRow(desk: Desk, unit: LooseUnit, index: number): Part {
+  const { words } = desk;
+  const w = words.plan;
+  const path = `units[${index}]`;
+  const bands = `${path}.bands`;
+  return {
+    kind: 'group',
+    legend: `${w.unit} ${index + 1}`,
+    remove: { list: 'units', index, what: unit.name ?? `${w.unit} ${index + 1}` },
+    parts: [
+      name(`${path}.name`, w.name),
+      fewOf(`unit-slots:${index}`, w.forSlots, slotOptions(desk, w.allSlots), unit.slots ?? []),
+      number(`${path}.noiseFigureDb`, w.noise, 'dB'),
+      number(`${path}.gainDb`, w.gain, 'dB'),
+      {
+        kind: 'field',
+        as: 'yes',
+        path: `${path}.switchedByVoltage`,
+        label: w.byVoltage,
+        wide: true,
+      },
+      ...(unit.bands ?? []).map(
+        (band, at): Part => ({
+          kind: 'group',
+          legend: `${w.band} ${at + 1}`,
+          remove: { list: bands, index: at, what: band.name ?? `${w.band} ${at + 1}` },
+          parts: [
+            name(`${bands}[${at}].name`, w.name),
+            number(`${bands}[${at}].fromGHz`, w.from, 'GHz'),
+            number(`${bands}[${at}].toGHz`, w.to, 'GHz'),
+            number(`${bands}[${at}].localOscillatorGHz`, w.oscillator, 'GHz'),
+            choice(`${bands}[${at}].tone`, w.tone, w.tones),
+          ],
+        }),
+      ),
+      {
+        kind: 'buttons',
+        buttons: [
+          { what: 'add', at: bands, label: words.plus(w.newBand) },
+          ...((unit.bands ?? []).length === 0
+            ? [{ what: 'ku-bands', at: String(index), label: w.ku }]
+            : []),
+        ],
+      },
+      {
+        kind: 'fold',
+        name: path,
+        title: words.more,
+        parts: [
+          fewOf(
+            `unit-passes:${index}`,
+            w.passes,
+            { '': w.all, ...words.polarizations },
+            unit.polarizations ?? [],
+          ),
+          number(`${path}.feedLossDb`, w.feedLoss, 'dB', { empty: '0' }),
+          number(`${path}.supply.currentA`, w.current, 'A'),
+          number(`${path}.supply.minimumVoltageV`, w.voltage, 'V'),
+        ],
+      },
+    ],
+  };
+}
+
+function sentRow(desk: Desk, index: number, called: string): Part {
+  const { words } = desk;
+  const w = words.plan;
+  const path = `transmit[${index}]`;
+  return {
+    kind: 'group',
+    legend: `${w.sent} ${index + 1}`,
+    remove: { list: 'transmit', index, what: called },
+    parts: [
+      name(`${path}.name`, w.name),
+      choice(`${path}.slot`, w.slot, slotOptions(desk)),
+      number(`${path}.frequencyGHz`, w.frequency, 'GHz'),
+      choice(`${path}.polarization`, w.polarization, words.polarizations),
+      number(`${path}.saturatedPowerW`, w.power, 'W'),
+      number(`${path}.symbolRateMBd`, w.symbolRate, 'MBd'),
+      number(`${path}.outputBackOffDb`, w.backOff, 'dB', { empty: '0' }),
+      number(`${path}.minimumBackOffDb`, w.leastBackOff, 'dB'),
+      number(`${path}.minimumEirpDbw`, w.leastEirp, 'dBW', { signed: true }),
+      number(`${path}.maximumEirpDbw`, w.mostEirp, 'dBW', { signed: true }),
+      number(`${path}.feedLossDb`, w.feedLoss, 'dB', { empty: '0' }),
+    ],
+  };
+}
+
+/** Fields of the frequency plan. */
+export function planForm(desk: Desk): readonly Part[] {
+  const { draft, words } = desk;
+  const w = words.plan;
+  const slots = draft.slots ?? [];
+  const sent = draft.transmit ?? [];
+  const units = draft.units ?? [];
+  return [
+    ...(slots.length === 0 ? [{ kind: 'note', text: w.noSlot } as const] : []),
+    ...slots.map((slot, at): Part => {
+      const list = `slots[${at}].carriers`;
+      const carriers = slot.carriers ?? [];
+      return {
+        kind: 'fold',
+        name: `carriers-${at}`,
+        title: w.carriersOf(slot.name ?? `${w.slot} ${at + 1}`),
+        says: words.says.carriers(carriers.length),
+        open: true,
+        parts: [
+          ...carriers.map((carrier, index) => carrierRow(desk, carrier, list, index)),
+          {
+            kind: 'buttons',
+            buttons: [
+              { what: 'add', at: list, label: words.plus(w.newCarrier) },
+              ...(carriers.length > 0 ? [{ what: 'same', at: list, label: words.same }] : []),
+            ],
+          },
+        ],
+      };
+    }),
+    ...units.map((unit, index) => unitRow(desk, unit, index)),
+    {
+      kind: 'buttons',
+      buttons: [
+        { what: 'add', at: 'units', label: words.plus(w.newUnit) },
+        ...(units.length > 0 ? [{ what: 'same', at: 'units', label: words.same }] : []),
+      ],
+    },
+    ...sent.map((each, index) => sentRow(desk, index, each.name ?? w.sent)),
+    ...(slots.length === 0
+      ? []
+      : [
+          {
+            kind: 'buttons',
+            buttons: [{ what: 'add', at: 'transmit', label: words.plus(w.sent.toLowerCase()) }],
+          } as const,
+        ]),
+  ];
+}
