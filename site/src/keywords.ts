@@ -69,6 +69,8 @@ const KEYWORDS: Readonly<Record<string, string>> = {
     'LHCP RHCP left hand right hand circular polarisation axial ratio circular LNB linear LNB on circular 3 dB depolarizer dielectric plate Faraday rotation ionosphere C band L band',
   'examples/what-did-a-hundred-records-teach':
     'statistics many sites learn footprint correction drift re-peak sampling AQL acceptance sampling ISO 2859 ISO 3951 lot inspection operating characteristic OC curve how many to check quality',
+  'start/one-job':
+    'job sheet record commissioning report installation report site visit work order checklist service call as-built handover print dish installation step by step app for installers LNB antenna align',
   'reference/glossary': 'LNB LNBF low-noise block BUC OMT VSAT dish MER BER SNR inclinometer',
   'de/examples/where-is-the-satellite':
     'Schüssel ausrichten Antenne ausrichten Azimut Elevation Kompass Spiegel einstellen Satellit suchen',

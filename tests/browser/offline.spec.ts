@@ -3,35 +3,12 @@
 import { cpSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import { expect, type Page, test } from '@playwright/test';
+import { expect, test } from '@playwright/test';
 import { serve } from '../../site/scripts/serve.js';
+import { keep, originOf, stop } from './server.js';
 
 test.use({ serviceWorkers: 'allow' });
 test.setTimeout(180_000);
-
-/** Where a server listens: on a port that was free. */
-function originOf(server: Awaited<ReturnType<typeof serve>>): string {
-  const address = server.address();
-  if (address === null || typeof address === 'string') throw new Error('not listening');
-  return `http://localhost:${address.port}`;
-}
-
-async function stop(server: Awaited<ReturnType<typeof serve>>): Promise<void> {
-  await new Promise((done) => {
-    server.close(done);
-    server.closeAllConnections();
-  });
-}
-
-/** Opens the first page and waits until everything is kept. */
-async function keep(page: Page, origin: string): Promise<void> {
-  await page.goto(`${origin}/`);
-  expect((await page.request.get(`${origin}/sw.js`)).status()).toBe(200);
-  await page.evaluate(() => navigator.serviceWorker.ready);
-  await expect
-    .poll(() => page.evaluate(() => navigator.serviceWorker.controller?.state), { timeout: 90_000 })
-    .toBe('activated');
-}
 
 test('works with the server stopped', async ({ page }) => {
   const server = await serve('site/dist', 0);

@@ -3,12 +3,12 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parseJob, recordJob } from 'slantpath/job';
 import { describe, expect, test } from 'vitest';
+import { newBeside } from '../../../site/src/desk/state/beside.js';
 import { fileOf, takenFrom } from '../../../site/src/desk/state/exchange.js';
 import { prepared } from '../../../site/src/desk/state/prepared.js';
 import { stageOfFinding } from '../../../site/src/desk/state/stages.js';
 import { standingOf } from '../../../site/src/desk/state/standing.js';
 import { readEntry } from '../../../site/src/desk/store/entry.js';
-import { newBeside } from '../../../site/src/desk/view/desk.js';
 
 const folder = new URL('../../../examples/job/', import.meta.url);
 const demos = readdirSync(folder).filter((name) => name.endsWith('.json'));

@@ -4,9 +4,8 @@ import { ownInto } from '../state/ownFields.js';
 import { valueAt } from '../state/paths.js';
 import { pressedIn } from '../state/pressed.js';
 import { STAGES, type StageName } from '../state/stages.js';
-import { typedInto } from '../state/typedFields.js';
-import type { Field } from '../view/parts.js';
-import type { JobDesk } from './jobDesk.js';
+import { type ReadAs, typedInto } from '../state/typedFields.js';
+import type { DeskHome } from './home.js';
 import { listenToPlace } from './place.js';
 
 type Control = HTMLInputElement | HTMLSelectElement | HTMLTextAreaElement;
@@ -26,13 +25,13 @@ const textIn = (control: Control) =>
 const isStage = (name: string): name is StageName => (STAGES as readonly string[]).includes(name);
 
 /** A field of the job file was changed. */
-function edited(home: JobDesk, control: Control, left: boolean): void {
+function edited(home: DeskHome, control: Control, left: boolean): void {
   const { path = '', as = 'text' } = control.dataset;
   // A name is taken over when its field is left: half a name must not become another one's.
   if ((as === 'name') !== left && !(as === 'angle' && left)) return;
   const text = textIn(control);
   if (as === 'angle' && left && String(valueAt(home.draft, path) ?? '') === text.trim()) return;
-  const { draft, reshaped, refused } = typedInto(home.draft, path, as as Field['as'], text);
+  const { draft, reshaped, refused } = typedInto(home.draft, path, as as ReadAs, text);
   if (refused) {
     home.say(refused === 'taken' ? home.words.nameTaken(text.trim()) : home.words.nameEmpty);
     control.value = String(valueAt(home.draft, path) ?? '');
@@ -42,19 +41,19 @@ function edited(home: JobDesk, control: Control, left: boolean): void {
 }
 
 /** A field of the page's own was changed. */
-function ownEdited(home: JobDesk, control: Control): void {
+function ownEdited(home: DeskHome, control: Control): void {
   const made = ownInto(home.desk, control.dataset['own'] ?? '', control.value);
   if (made) home.change(made.draft ?? home.draft, made.reshaped === true, made.beside);
 }
 
 /** Where the cursor goes after a row was added: its first field. */
-function focusNew(home: JobDesk, what: string, at: string): void {
+function focusNew(home: DeskHome, what: string, at: string): void {
   if (what !== 'add' && what !== 'same') return;
   const count = (valueAt(home.draft, at) as readonly unknown[] | undefined)?.length ?? 0;
   home.querySelector<HTMLElement>(`[data-path^="${CSS.escape(`${at}[${count - 1}]`)}"]`)?.focus();
 }
 
-function pressed(home: JobDesk, what: string, at: string): void {
+function pressed(home: DeskHome, what: string, at: string): void {
   switch (what) {
     case 'new-job':
       home.choose(true);
@@ -109,7 +108,7 @@ function pressed(home: JobDesk, what: string, at: string): void {
 }
 
 /** Listens within the page. */
-export function listenToEdits(home: JobDesk): void {
+export function listenToEdits(home: DeskHome): void {
   home.addEventListener('input', ({ target }) => {
     if (!isControl(target)) return;
     if (target.dataset['path'] !== undefined) edited(home, target, false);

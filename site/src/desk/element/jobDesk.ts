@@ -2,6 +2,7 @@
 
 import type { JobRecord } from 'slantpath/job';
 import { englishWords, jobSheetHtml, type SheetWords } from 'slantpath/sheet';
+import { type Beside, newBeside } from '../state/beside.js';
 import { type Draft, emptyDraft } from '../state/draft.js';
 import { fileName, fileOf, LARGEST_FILE_BYTES, type Taken, takenFrom } from '../state/exchange.js';
 import { fragmentOf, takenFromFragment } from '../state/link.js';
@@ -10,13 +11,14 @@ import type { StageName } from '../state/stages.js';
 import { standingOf } from '../state/standing.js';
 import { openStore } from '../store/database.js';
 import { Shelf } from '../store/shelf.js';
-import { type Beside, type Desk, newBeside } from '../view/desk.js';
+import type { Desk } from '../view/desk.js';
 import { frameHtml } from '../view/frame.js';
 import { en } from '../words/en.js';
 import type { DeskWords } from '../words/words.js';
 import { Computing } from './computing.js';
 import { listenToEdits } from './edits.js';
 import { printDocument, saveFile } from './give.js';
+import type { DeskHome } from './home.js';
 import { Page } from './page.js';
 
 const demos = import.meta.glob<string>('../../../../examples/job/*.json', {
@@ -27,7 +29,7 @@ const demos = import.meta.glob<string>('../../../../examples/job/*.json', {
 /** Steps that can be taken back. */
 const MOST_STEPS = 60;
 
-export class JobDesk extends HTMLElement {
+class JobDesk extends HTMLElement implements DeskHome {
   words: DeskWords = en;
   sheet: SheetWords = englishWords;
   #shelf: Shelf | undefined;
@@ -55,10 +57,6 @@ export class JobDesk extends HTMLElement {
   async connectedCallback(): Promise<void> {
     if (this.#shelf) return;
     if (!this.querySelector('.desk-stages')) this.innerHTML = frameHtml(this.words);
-    this.#computing = new Computing(
-      ({ record, path, allowed }) => this.#computed(record, path, allowed),
-      () => this.say(this.words.notYet),
-    );
     const store = await openStore().catch(() => undefined);
     this.#shelf = await Shelf.open(
       store,
@@ -320,10 +318,15 @@ export class JobDesk extends HTMLElement {
     const { job } = this.#ready;
     // Without a place or a slot there is nothing to say; with a fault the last answer stays, marked as old.
     if (!job && this.#ready.faults.length === 0) this.#record = null;
-    if (job) this.#computing?.ask(job);
-    else this.#computing?.forget();
-    this.dataset['computing'] = job ? '' : 'no';
-    if (!job) delete this.dataset['computing'];
+    // Made when something is to be computed first: it brings the library and the climate with it.
+    if (job) {
+      this.#computing ??= new Computing(
+        ({ record, path, allowed }) => this.#computed(record, path, allowed),
+        () => this.say(this.words.notYet),
+      );
+      this.#computing.ask(job);
+    } else this.#computing?.forget();
+    this.toggleAttribute('data-computing', job !== null);
     this.#draw();
   }
 

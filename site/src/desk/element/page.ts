@@ -2,17 +2,18 @@
 
 import type { SheetWords } from 'slantpath/sheet';
 import { escapeHtml } from '../../lib/language/text.js';
+import { visitOf } from '../state/beside.js';
 import type { Prepared } from '../state/prepared.js';
 import { STAGES, type StageName, stageOfField } from '../state/stages.js';
 import type { JobStanding } from '../state/standing.js';
-import { wantedAt } from '../state/wanted.js';
+import { wantedAt, wantedName } from '../state/wanted.js';
 import type { Shelf } from '../store/shelf.js';
 import { answerHtml, outcomeHtml } from '../view/answer.js';
-import { type Desk, visitOf } from '../view/desk.js';
+import type { Desk } from '../view/desk.js';
 import { drawParts, idOf } from '../view/draw.js';
 import { formOf } from '../view/forms.js';
 import { summaryHtml } from '../view/frame.js';
-import { noteOn, wantedName } from '../view/readingsForm.js';
+import { noteOn } from '../view/readingsForm.js';
 import { saysOf } from '../view/says.js';
 
 /** What the page is drawn for. */

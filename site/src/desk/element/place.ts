@@ -4,7 +4,7 @@ import { groundHeightM } from '../../element/places.js';
 import { listenToTownSearch } from '../../element/townSearch.js';
 import { words as frameWords } from '../../lib/language/language.js';
 import type { Draft } from '../state/draft.js';
-import type { JobDesk } from './jobDesk.js';
+import type { DeskHome } from './home.js';
 
 /** The draft at another place. */
 const placed = (
@@ -12,13 +12,13 @@ const placed = (
   station: { latitudeDeg: number; longitudeDeg: number; heightM?: number },
 ): Draft => ({ ...draft, station: { ...draft.station, ...station } });
 
-function note(home: JobDesk, text: string): void {
+function note(home: DeskHome, text: string): void {
   const place = home.querySelector('[data-town-note]');
   if (place) place.textContent = text;
 }
 
 /** The position of the device. */
-function locate(home: JobDesk): void {
+function locate(home: DeskHome): void {
   if (!navigator.geolocation) {
     note(home, frameWords().noPosition);
     return;
@@ -43,7 +43,7 @@ function locate(home: JobDesk): void {
 }
 
 /** Listens to the place; the search for a town comes to life when its field is used first. */
-export function listenToPlace(home: JobDesk): void {
+export function listenToPlace(home: DeskHome): void {
   home.addEventListener('focusin', ({ target }) => {
     const box = (target as Element).closest<HTMLElement>('[data-towns]');
     if (!box || box.dataset['ready'] !== undefined) return;

@@ -10,21 +10,9 @@ import {
   nextMove,
   type PeakSearch,
 } from 'slantpath/peaking';
+import type { Display } from './beside.js';
 import type { LoosePeaking } from './draft.js';
 import { listAt, valueAt } from './paths.js';
-
-/** What is known of the level display; kept with the job on the device, not part of its file. */
-export interface Display {
-  /** Flicker of one reading, standard deviation in dB. */
-  readonly standardDeviationDb: number;
-  /** Step of the display in dB. */
-  readonly levelStepDb: number;
-  /** How levels are read. */
-  readonly unit: 'dBm' | 'dBuV';
-}
-
-/** An ordinary field instrument (practice of the trade). */
-export const USUAL_DISPLAY: Display = { standardDeviationDb: 0.3, levelStepDb: 0.5, unit: 'dBuV' };
 
 /** One axis on the bench. */
 export interface Bench {

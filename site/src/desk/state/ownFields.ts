@@ -4,15 +4,14 @@ import { dbuvToDbm } from 'slantpath/distribution';
 import type { JobRecord } from 'slantpath/job';
 import { linesOf } from '../../lib/inputs/pasted.js';
 import { typed } from '../../lib/language/text.js';
-import { type Beside, visitOf } from '../view/desk.js';
-import { wantedName } from '../view/readingsForm.js';
+import { type Beside, visitOf } from './beside.js';
 import type { Draft, LoosePeaking } from './draft.js';
 import { mounted } from './lists.js';
 import { withCable } from './newParts.js';
 import { valueAt, withValue } from './paths.js';
 import { withPartMoved } from './tree.js';
 import { numberOrText } from './typedFields.js';
-import { wantedAt, withReading } from './wanted.js';
+import { wantedAt, wantedName, withReading } from './wanted.js';
 
 /** What the page holds of a job. */
 export interface Held {

@@ -2,13 +2,14 @@
 
 import { isAngleField, typedAngle, typedPair } from '../../lib/inputs/angles.js';
 import { typed } from '../../lib/language/text.js';
-import { ofKind } from '../view/mountForm.js';
-import type { Field } from '../view/parts.js';
-import { rainOf } from '../view/rainForm.js';
 import type { Draft, LooseMount } from './draft.js';
+import { ofKind, rainOf } from './kinds.js';
 import { namedAt, renamed, takenNames } from './names.js';
 import { valueAt, withValue } from './paths.js';
 import { VALUE_FIELD } from './required.js';
+
+/** How a field is read: `number` and `angle` as numbers; a `name` is taken over where it is left; `yes` is a box to tick. */
+export type ReadAs = 'number' | 'angle' | 'text' | 'name' | 'choice' | 'day' | 'clock' | 'yes';
 
 /** The draft after a field was changed, and whether the form has another shape now. */
 export interface Edited {
@@ -27,7 +28,7 @@ export function numberOrText(path: string, text: string): number | string {
 }
 
 /** The draft with what stands in a field now. */
-export function typedInto(draft: Draft, path: string, as: Field['as'], text: string): Edited {
+export function typedInto(draft: Draft, path: string, as: ReadAs, text: string): Edited {
   const plain = (value: unknown): Edited => ({
     draft: withValue(draft, path, value === '' ? undefined : value),
     reshaped: false,

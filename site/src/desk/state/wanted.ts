@@ -22,6 +22,10 @@ export interface Wanted {
   readonly index: number;
 }
 
+/** The name of a wanted reading's field. */
+export const wantedName = ({ testPoint, slot, carrier, quantity }: Wanted): string =>
+  `read:${JSON.stringify([testPoint, slot, carrier, quantity])}`;
+
 /** Asked for where no limit says otherwise. */
 const USUAL: readonly WantedQuantity[] = ['level', 'carrier-to-noise'];
 const ALSO: readonly WantedQuantity[] = ['modulation-error-ratio', 'cross-polar-isolation'];

@@ -68,6 +68,7 @@ export async function openStore(): Promise<Store> {
         };
       }),
     put: async (entry) => {
+      let refused: unknown;
       try {
         // Reading and writing in one transaction: no other tab can write in between.
         return await within<Kept>('readwrite', (store, give) => {
@@ -77,14 +78,18 @@ export async function openStore(): Promise<Store> {
             if (found === undefined && entry.revision > 1) give({ kind: 'gone' });
             else if (found !== undefined && found.revision !== entry.revision - 1)
               give({ kind: 'clash', there: found });
-            else {
-              store.put(entry, entry.id);
-              give({ kind: 'kept' });
-            }
+            else
+              try {
+                store.put(entry, entry.id);
+                give({ kind: 'kept' });
+              } catch (error) {
+                refused = error;
+                store.transaction.abort();
+              }
           };
         });
       } catch (error) {
-        return { kind: faultOf(error) };
+        return { kind: faultOf(refused ?? error) };
       }
     },
     remove: (id) =>

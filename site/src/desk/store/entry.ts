@@ -1,8 +1,8 @@
 /** A job as it is kept on the device, and how a damaged one is told from a sound one. */
 
+import { type Beside, newBeside } from '../state/beside.js';
 import type { Draft } from '../state/draft.js';
 import { prepared } from '../state/prepared.js';
-import { type Beside, newBeside } from '../view/desk.js';
 
 /** A kept job. */
 export interface Entry {

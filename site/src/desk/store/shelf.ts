@@ -1,7 +1,7 @@
 /** All jobs of this device: which are sound, which are damaged, which is shown; and what another tab does to them. */
 
+import { type Beside, newBeside } from '../state/beside.js';
 import type { Draft } from '../state/draft.js';
-import { type Beside, newBeside } from '../view/desk.js';
 import type { Kept, Store } from './database.js';
 import { type Damaged, type Entry, readEntry } from './entry.js';
 

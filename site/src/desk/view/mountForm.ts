@@ -91,17 +91,6 @@ export function mountForm(desk: Desk): readonly Part[] {
   ];
 }
 
-/** The mount after another kind was chosen: what the new kind does not have is left out. */
-export function ofKind(mount: LooseMount, kind: string): LooseMount {
-  const { name: called, slots, reflector } = mount;
-  return {
-    kind,
-    ...(called === undefined ? {} : { name: called }),
-    ...(slots === undefined ? {} : { slots }),
-    ...(reflector === undefined ? {} : { reflector }),
-  } as LooseMount;
-}
-
 /** Slots as options, with a word for all of them. */
 export const slotOptions = ({ draft }: Desk, all?: string): Record<string, string> => ({
   ...(all === undefined ? {} : { '': all }),

@@ -1,5 +1,7 @@
 /** What a stage's form is made of, as plain data. Drawn by `draw.ts`, the same when the site is built and in the browser. */
 
+import type { ReadAs } from '../state/typedFields.js';
+
 /** One field of the job file. */
 export interface Field {
   readonly kind: 'field';
@@ -7,8 +9,7 @@ export interface Field {
   readonly path: string;
   readonly label: string;
   readonly unit?: string;
-  /** `number` and `angle` are read as numbers; a `name` is taken over where it is left; `yes` is a box to tick. */
-  readonly as: 'number' | 'angle' | 'text' | 'name' | 'choice' | 'day' | 'clock' | 'yes';
+  readonly as: ReadAs;
   /** Options of a choice by their value; an empty value takes the field away. */
   readonly options?: Readonly<Record<string, string>>;
   /** What is assumed while it is empty. */

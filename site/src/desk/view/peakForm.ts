@@ -3,9 +3,10 @@
 import { dbmToDbuv } from 'slantpath/distribution';
 import { shown } from '../../lib/language/text.js';
 import { type Bench, benchOf, nextPositionDeg, samplesOf } from '../state/bench.js';
+import { visitOf } from '../state/beside.js';
 import type { LoosePeaking } from '../state/draft.js';
 import type { DeskWords } from '../words/words.js';
-import { type Desk, visitOf } from './desk.js';
+import type { Desk } from './desk.js';
 import { slotOptions } from './mountForm.js';
 import { asOptions, choice, number, type Part } from './parts.js';
 

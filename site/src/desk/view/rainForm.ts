@@ -1,6 +1,5 @@
 /** The form of rain and promise. */
 
-import type { Draft } from '../state/draft.js';
 import type { Desk } from './desk.js';
 import { choice, number, type Part } from './parts.js';
 
@@ -57,19 +56,4 @@ export function rainForm(desk: Desk): readonly Part[] {
       ],
     },
   ];
-}
-
-/** The rain of another source; what the old one held is not part of the new one. */
-export function rainOf(draft: Draft, source: string): Draft {
-  const { rain, ...rest } = draft;
-  const height = rain?.isothermHeightKm;
-  const kept = height === undefined ? {} : { isothermHeightKm: height };
-  if (source === 'measured' || source === 'climate-grid')
-    return { ...rest, rain: { source, ...kept } } as Draft;
-  if (source === 'monthly-normals')
-    return {
-      ...rest,
-      rain: { source, rainfallMm: Array(12).fill(''), temperatureC: Array(12).fill(''), ...kept },
-    } as Draft;
-  return rest;
 }

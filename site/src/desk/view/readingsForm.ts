@@ -2,12 +2,13 @@
 
 import type { JobRecord } from 'slantpath/job';
 import { shown } from '../../lib/language/text.js';
+import { visitOf } from '../state/beside.js';
 import type { LooseLimit, LooseReading } from '../state/draft.js';
 import { valueAt } from '../state/paths.js';
 import { LIMIT_FIELDS, VALUE_FIELD } from '../state/required.js';
 import { outletNames } from '../state/tree.js';
-import { uncertaintyFor, type Wanted, wantedAt } from '../state/wanted.js';
-import { type Desk, visitOf } from './desk.js';
+import { uncertaintyFor, type Wanted, wantedAt, wantedName } from '../state/wanted.js';
+import type { Desk } from './desk.js';
 import { slotOptions } from './mountForm.js';
 import { asOptions, choice, number, type Part, text } from './parts.js';
 
@@ -20,10 +21,6 @@ const unitOf = (quantity: string): string =>
       : quantity === 'bit-error-ratio'
         ? ''
         : 'dB';
-
-/** The name of a wanted reading's field. */
-export const wantedName = ({ testPoint, slot, carrier, quantity }: Wanted): string =>
-  `read:${JSON.stringify([testPoint, slot, carrier, quantity])}`;
 
 /** The verdict on a reading, and what was planned there. */
 export function noteOn(

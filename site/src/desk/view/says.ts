@@ -3,9 +3,10 @@
 import type { JobRecord } from 'slantpath/job';
 import type { SheetWords } from 'slantpath/sheet';
 import { longitudeText, shown } from '../../lib/language/text.js';
+import { visitOf } from '../state/beside.js';
 import type { StageName } from '../state/stages.js';
 import { wantedAt } from '../state/wanted.js';
-import { type Desk, visitOf } from './desk.js';
+import type { Desk } from './desk.js';
 
 const deg = (value: number | null, digits = 1) =>
   value === null ? '–' : `${shown(value, digits)}°`;
