@@ -1,10 +1,14 @@
 /** `<job-desk>`: one job from an address to a record, done and kept on this device. */
 
+import { DomainError } from 'slantpath';
 import type { JobRecord } from 'slantpath/job';
 import { englishWords, jobSheetHtml, type SheetWords } from 'slantpath/sheet';
+import type { Example } from '../../lib/example.js';
+import { decodeState, defaultsOf, readValues } from '../../lib/inputs/state.js';
 import { type Beside, newBeside } from '../state/beside.js';
 import { type Draft, emptyDraft } from '../state/draft.js';
 import { fileName, fileOf, LARGEST_FILE_BYTES, type Taken, takenFrom } from '../state/exchange.js';
+import { withExample } from '../state/handOver.js';
 import { fragmentOf, takenFromFragment } from '../state/link.js';
 import { type Prepared, prepared } from '../state/prepared.js';
 import type { StageName } from '../state/stages.js';
@@ -25,6 +29,12 @@ const demos = import.meta.glob<string>('../../../../examples/job/*.json', {
   query: '?raw',
   import: 'default',
 });
+
+const examples = import.meta.glob<{ default: Example }>([
+  '../../examples/is-the-view-clear.ts',
+  '../../examples/how-much-rain-margin.ts',
+  '../../examples/half-way-back.ts',
+]);
 
 /** Steps that can be taken back. */
 const MOST_STEPS = 60;
@@ -75,6 +85,7 @@ class JobDesk extends HTMLElement implements DeskHome {
         : this.words.kept.refused,
     );
     await this.#openLink();
+    await this.#takeBack();
     addEventListener('hashchange', () => void this.#openLink());
     for (const leaves of ['pagehide', 'visibilitychange'])
       addEventListener(leaves, () => void this.#keepNow());
@@ -218,6 +229,29 @@ class JobDesk extends HTMLElement implements DeskHome {
     history.replaceState(history.state, '', location.pathname + location.search);
     if (taken.kind === 'job') this.#take(taken, (title) => this.words.taken.link(title));
     else this.say(this.words.taken.badLink);
+  }
+
+  /** A worked example hands back what it was filled with, in the address. */
+  async #takeBack(): Promise<void> {
+    const name = new URLSearchParams(location.search).get('from');
+    if (name === null || this.#id === '') return;
+    const query = location.search;
+    history.replaceState(history.state, '', location.pathname);
+    const example = (await examples[`../../examples/${name}.ts`]?.())?.default;
+    if (!example) return;
+    try {
+      const raw = decodeState(query, defaultsOf(example.inputs));
+      const draft = withExample(this.desk, name, readValues(example.inputs, raw));
+      if (!draft) {
+        this.say(this.words.notTaken);
+        return;
+      }
+      this.change(draft, true);
+      this.say(this.words.takenOver(this.words.examples[name] ?? name));
+    } catch (error) {
+      if (!(error instanceof DomainError)) throw error;
+      this.say(this.words.notTaken);
+    }
   }
 
   #take(taken: Taken, told: (title: string, from: 'job' | 'record') => string): void {

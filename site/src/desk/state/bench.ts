@@ -24,6 +24,11 @@ export interface Bench {
   readonly beamwidthDeg: number;
   readonly search: PeakSearch;
   readonly move: NextMove;
+  /**
+   * Where one more reading is needed although the search is done, in degrees of the scale: the record does not yet hold the
+   * main lobe or the loss for proven. `null` where it does, or has not seen the newest readings yet.
+   */
+  readonly proveAtDeg: number | null;
 }
 
 /** Degrees on the sky for one of the scale: the cosine of the elevation round a mast. */
@@ -100,17 +105,53 @@ export function benchOf(
   // Left elsewhere than where it was read last: that was the way to the peak.
   const last = samples.at(-1)?.positionDeg ?? restDeg;
   const search = to(read, restDeg, Math.abs(restDeg - last) > 1e-6);
+  const move = nextMove(search);
   return {
     degPerUnit,
     inTurns: degPerTurn !== undefined,
     beamwidthDeg,
     search,
-    move: nextMove(search),
+    move,
+    proveAtDeg:
+      move.kind === 'done' && !isProven(entry, record)
+        ? farthestPlace(
+            samples.map(({ positionDeg }) => positionDeg),
+            restDeg,
+            beamwidthDeg / skyRatio(entry, record),
+          )
+        : null,
   };
 }
 
+/** Whether the record holds main lobe and loss of this axis for proven; so too as long as it has not seen the newest readings. */
+function isProven(entry: LoosePeaking, { job, peaking }: JobRecord): boolean {
+  const same = (each: { readonly axis: string; readonly slot: string; readonly carrier: string }) =>
+    each.axis === entry.axis && each.slot === entry.slot && each.carrier === entry.carrier;
+  const result = peaking.find(same);
+  if (!result) return true;
+  const seen = job.visits[result.visit]?.peaking?.find(same);
+  const current =
+    seen?.restDeg === entry.restDeg &&
+    seen?.samples?.positionDeg.length === samplesOf(entry).length;
+  const target = job.target?.pointingLossDb !== undefined;
+  return (
+    !current || (result.mainLobe === 'proven' && (!target || result.verdict === 'within-target'))
+  );
+}
+
+/** Places on the lobe, in widths off its peak, where a reading tells most of peak and width. */
+const TELLING = [-0.5, 0.5, -0.75, 0.75, -0.25, 0.25, -0.62, 0.62];
+
+/** The one of them that lies farthest from all that was read. */
+function farthestPlace(read: readonly number[], peakDeg: number, widthDeg: number): number {
+  const away = (place: number) => Math.min(...read.map((each) => Math.abs(each - place)));
+  const places = TELLING.map((share) => Number((peakDeg + share * widthDeg).toFixed(2)));
+  return places.reduce((best, place) => (away(place) > away(best) + 1e-9 ? place : best));
+}
+
 /** Where the next level is to be read, in degrees of the scale. */
-export function nextPositionDeg({ move, degPerUnit, search }: Bench): number {
+export function nextPositionDeg({ move, degPerUnit, search, proveAtDeg }: Bench): number {
+  if (proveAtDeg !== null) return proveAtDeg;
   const turns = 'toTurns' in move ? move.toTurns : search.placeTurns;
   return Number((turns * degPerUnit).toFixed(3));
 }

@@ -5,6 +5,7 @@ import { findingSentences, type SheetWords } from 'slantpath/sheet';
 import { words as frameWords } from '../../lib/language/language.js';
 import { escapeHtml } from '../../lib/language/text.js';
 import { renderFigure, renderTable } from '../../lib/render.js';
+import { examplesFor } from '../state/handOver.js';
 import { STAGES, type StageName, stageOfFinding } from '../state/stages.js';
 import type { JobStanding } from '../state/standing.js';
 import type { Desk } from './desk.js';
@@ -51,6 +52,17 @@ function nextHtml({ record, words }: Desk, sheet: SheetWords): string {
   return `${kind}<p class="desk-strong">${escapeHtml(sheet.next(sheet.codes.measurements[measurement], places.join(', ')))}</p>`;
 }
 
+/** Worked examples that ask the same, with the values of the job. */
+function examplesHtml(stage: StageName, { record, words }: Desk): string {
+  const links = record ? examplesFor(stage, record) : [];
+  if (links.length === 0) return '';
+  const list = links.map(
+    ([name, href]) =>
+      `<li><a href="${escapeHtml(href)}">${escapeHtml(words.examples[name] ?? name)}</a></li>`,
+  );
+  return `<details class="desk-fold" data-fold="examples"><summary>${escapeHtml(words.examplesTitle)}</summary><p class="ex-hint">${escapeHtml(words.examplesNote)}</p><ul>${list.join('')}</ul></details>`;
+}
+
 /** HTML of a stage's answer. */
 export function answerHtml(stage: StageName, desk: Desk, sheet: SheetWords): string {
   if (!desk.record) return `<p class="ex-hint">${escapeHtml(desk.words.notYet)}</p>`;
@@ -59,7 +71,7 @@ export function answerHtml(stage: StageName, desk: Desk, sheet: SheetWords): str
     .map((figure) => renderFigure(frameWords(), figure))
     .join('');
   const next = stage === 'verdict' ? nextHtml(desk, sheet) : '';
-  return `${findingsHtml(stage, desk, sheet)}${next}${figures}${tables}`;
+  return `${findingsHtml(stage, desk, sheet)}${next}${figures}${tables}${examplesHtml(stage, desk)}`;
 }
 
 /** The next stage in the order of the work. */

@@ -25,6 +25,10 @@ export function instruction(words: DeskWords, bench: Bench): string {
   const w = words.peak;
   const { move } = bench;
   const place = (turns: number) => w.degrees(shown(turns * bench.degPerUnit, 2));
+  if (bench.proveAtDeg !== null) {
+    const turns = bench.proveAtDeg / bench.degPerUnit;
+    return `${w.prove} ${w.turnTo(way(words, bench, turns), place(turns))}`;
+  }
   switch (move.kind) {
     case 'turn-and-read': {
       const here = Math.abs(move.toTurns - bench.search.placeTurns) < 1e-9;
@@ -59,7 +63,7 @@ function benchParts(desk: Desk, entry: LoosePeaking, path: string): readonly Par
   const { move } = bench;
   return [
     { kind: 'note', text: instruction(words, bench), strong: true },
-    ...(move.kind === 'turn-and-read'
+    ...(move.kind === 'turn-and-read' || bench.proveAtDeg !== null
       ? [
           {
             kind: 'own',

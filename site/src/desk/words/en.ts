@@ -364,6 +364,7 @@ export const en = {
       'no-lobe': 'No lobe is to be seen: search further out, then begin this axis anew.',
       'too-many': 'Many readings and no end: begin this axis anew.',
     },
+    prove: 'It stands on the peak, but the readings do not prove it yet: one more.',
     beam: (width: string) => `The beam is ${width}° wide.`,
     anew: 'Begin this axis anew',
     figure: (axis: string) => `Level over the ${axis} scale`,
@@ -460,9 +461,10 @@ export const en = {
     saved: (name: string) => `${name} was saved.`,
     title: 'The sheet',
   },
+  examplesTitle: 'The same in a worked example',
+  examplesNote:
+    'It opens with the values of this job. Where there is a button “Take into the job”, it brings the result back.',
   examples: {
-    title: 'The same in a worked example',
-    note: 'It opens with the values of this job. “Take into the job” there brings the result back.',
     'where-is-the-satellite': 'Where is the satellite?',
     'how-far-to-turn-the-feed': 'How far to turn the feed?',
     'north-by-the-sun': 'North by the Sun',
@@ -471,6 +473,7 @@ export const en = {
     'half-way-back': 'Half way back',
     'sun-outages': 'Sun outages',
   } as Readonly<Record<string, string>>,
+  notTaken: 'Nothing was taken over: begin a visit and an axis first.',
   takenOver: (name: string) => `Taken over from ${name}.`,
 
   says: {
