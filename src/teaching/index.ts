@@ -16,21 +16,16 @@ export { worksheetCsv } from './exercise/exportCsv.js';
 export { type PackageFile, worksheetQti } from './exercise/exportQti.js';
 export { worksheetHtml } from './exercise/printable.js';
 export { type Worksheet, type WorksheetInput, worksheet } from './exercise/worksheet.js';
+export { compileFormula } from './formula/expression.js';
 export {
   type CompiledFormula,
-  compileFormula,
   FORMULA_FUNCTIONS,
   type FormulaValues,
-} from './formula/expression.js';
+} from './formula/functions.js';
+export type { FormulaRemark } from './formula/readFormula.js';
 export { RULES_OF_THUMB, type RuleOfThumb } from './formula/rulesOfThumb.js';
 export type { FormulaArea, FormulaSubject, FormulaVariable } from './formula/subject.js';
 export { FORMULA_SUBJECTS, formulaSubject } from './formula/subjects.js';
-export {
-  type AreaAgreement,
-  type FormulaTrial,
-  type FormulaVerdict,
-  tryFormula,
-} from './formula/tryFormula.js';
 export { SOLUTION_PLANS } from './plans/index.js';
 export type {
   PlanStep,
@@ -47,3 +42,10 @@ export {
   type WorkedSolution,
   workedSolution,
 } from './solution/workedSolution.js';
+export type { FormulaDiagnosis, FormulaFault } from './trial/diagnosis.js';
+export {
+  type AreaAgreement,
+  type FormulaTrial,
+  type FormulaVerdict,
+  tryFormula,
+} from './trial/tryFormula.js';

@@ -21,17 +21,24 @@ const UNITS: readonly (readonly [ending: RegExp, unit: string])[] = [
   [/GHz$/, 'GHz'],
   [/MHz$/, 'MHz'],
   [/Percent$/, '%'],
+  [/DbPerK$/, 'dB/K'],
+  [/Dbi$/, 'dBi'],
+  [/Dbw$/, 'dBW'],
+  [/Dbm$/, 'dBm'],
   [/Deg$/, '°'],
   [/Db$/, 'dB'],
   [/Km$/, 'km'],
   [/Mm$/, 'mm'],
   [/M$/, 'm'],
   [/K$/, 'K'],
-  [/Ratio$/, ''],
+  [/W$/, 'W'],
+  [/Ratio$/, 'to 1'],
 ];
 /** Labels where the name without its unit is not what people say. */
 const SAID: Readonly<Record<string, string>> = {
   offsetDeg: 'Pointing error',
+  eirpDbw: 'Radiated power',
+  figureOfMeritDbPerK: 'Figure of merit',
   rainRate001MmPerH: 'Rain rate',
 };
 
@@ -91,6 +98,16 @@ const place = (values: FormulaValues) =>
     .map(([name, value]) => `${of(name)[0].toLowerCase()} ${withUnit(brief(value), of(name)[1])}`)
     .join(', ');
 
+/** Lines such as `A1 = lat` as names with their meaning. */
+function legendOf(lines: string): Record<string, string> {
+  return Object.fromEntries(
+    lines
+      .split(/[\n;]/)
+      .map((line) => /^\s*([^=:]+?)\s*[=:]\s*(.+?)\s*$/.exec(line))
+      .flatMap((found) => (found ? [[found[1] ?? '', found[2] ?? '']] : [])),
+  );
+}
+
 interface Tried {
   readonly formula: string;
   readonly verdict: FormulaVerdict;
@@ -113,11 +130,14 @@ function says({ verdict }: Tried): string {
   const broken = firstBroken
     ? ` At ${percent(brokenPlaces / (places + brokenPlaces))} of the places it has no value, for instance at ${place(firstBroken)}.`
     : '';
+  const diagnosed = verdict.diagnoses.map(({ says: sentence }) => `${sentence} `).join('');
   switch (kind) {
     case 'holds':
       return `It holds: within ${limit} everywhere in this region. ${off}`;
     case 'holds-in-part':
-      return `It holds in part: ${percent(withinToleranceRatio)} of the places are within ${limit}. ${off}${broken}`;
+      return `It holds in part: ${percent(withinToleranceRatio)} of the places are within ${limit}. ${diagnosed}${off}${broken}`;
+    case 'holds-once-corrected':
+      return `It is right but for one thing. ${diagnosed}As it stands, ${percent(withinToleranceRatio)} of the places are within ${limit}. ${off}${broken}`;
     case 'fails':
       return `It fails: only ${percent(withinToleranceRatio)} of the places are within ${limit}. ${off}${broken}`;
   }
@@ -172,8 +192,8 @@ function curves({ formula, verdict, region }: Tried): Figure[] {
   if (!side) return [];
   const [from, to] = region[side.name] ?? [0, 1];
   const own = compileFormula(
-    formula,
-    variables.flatMap(({ name, symbol }) => [name, symbol]),
+    verdict.read ?? formula,
+    variables.map(({ symbol }) => symbol),
   );
   const points = Array.from({ length: 61 }, (_, step) => from + ((to - from) * step) / 60);
   const row = (value: number): FormulaValues =>
@@ -207,7 +227,7 @@ function curves({ formula, verdict, region }: Tried): Figure[] {
 }
 
 export default defineExample({
-  usual: ['subject', 'formula'],
+  usual: ['subject', 'formula', 'legend'],
   inputs: {
     subject: choice({
       label: 'What the formula gives',
@@ -219,7 +239,13 @@ export default defineExample({
       label: 'The formula',
       lines: 3,
       value: '180 - atan(tan(dlon) / sin(lat))',
-      hint: 'Angles in degrees; + - * / ^ and brackets; sin cos tan asin acos atan atan2 sqrt abs log ln exp min max mod round.',
+      hint: 'As you have it: from a spreadsheet, a calculator, a program, a hand-out or LaTeX. How it was read is told under the answer.',
+    }),
+    legend: text({
+      label: 'What its names mean',
+      lines: 2,
+      value: '',
+      hint: 'Only for names that are not known, one on a line: A1 = lat',
     }),
     ...ENDS,
     tolerance: optionalNumber({
@@ -238,14 +264,14 @@ export default defineExample({
       values: { subject, formula },
     })),
   },
-  compute: ({ subject, formula, tolerance, ...ends }): Tried => {
+  compute: ({ subject, formula, legend, tolerance, ...ends }): Tried => {
     const region = Object.fromEntries(
       formulaSubject(subject).variables.map(({ name, from, to }) => [
         name,
         [endOf(ends, `${name}From`) ?? from, endOf(ends, `${name}To`) ?? to] as const,
       ]),
     );
-    const trial = { subject, formula, region };
+    const trial = { subject, formula, legend: legendOf(legend), region };
     const verdict = tryFormula(tolerance === undefined ? trial : { ...trial, tolerance });
     return { formula, region, verdict };
   },
@@ -288,7 +314,16 @@ export default defineExample({
           ? [{ label: 'Places without a value', value: verdict.brokenPlaces, digits: 0 }]
           : []),
       ],
-      notes: rule ? [`${rule.told} (Common practice of the trade.)`] : [],
+      notes: [
+        ...(rule ? [`${rule.told} (Common practice of the trade.)`] : []),
+        `Read as: ${verdict.read ?? formula}`,
+        ...verdict.remarks.map(({ says: sentence }) => sentence),
+        ...verdict.diagnoses.flatMap(({ corrected, area }) =>
+          corrected === null
+            ? []
+            : [`${area === null ? 'It holds as' : 'Corrected'}: ${corrected}`],
+        ),
+      ],
       figures: verdict.map ? [mapOf(tried, verdict.map)] : curves(tried),
       tables: [
         ...(verdict.areas.length > 0
@@ -320,7 +355,7 @@ export default defineExample({
     const side = /^region\.(\w+)(?:\[([01])\])?$/.exec(parameter);
     return side ? `${side[1]}${side[2] === '1' ? 'To' : 'From'}` : undefined;
   },
-  code: ({ subject, formula, tolerance, ...ends }) => {
+  code: ({ subject, formula, legend, tolerance, ...ends }) => {
     const region = formulaSubject(subject).variables.flatMap(({ name, from, to }) => {
       const [low, high] = [endOf(ends, `${name}From`), endOf(ends, `${name}To`)];
       return low === undefined && high === undefined ? [] : [[name, [low ?? from, high ?? to]]];
@@ -328,6 +363,7 @@ export default defineExample({
     const trial = {
       subject,
       formula: formula.trim().replace(/\s+/g, ' '),
+      ...(legend.trim() === '' ? {} : { legend: legendOf(legend) }),
       ...(region.length > 0 ? { region: Object.fromEntries(region) } : {}),
       ...(tolerance === undefined ? {} : { tolerance }),
     };

@@ -1,4 +1,4 @@
-/** Parsing of a typed formula into a tree, shared by everything that reads formulas. */
+/** Parsing of a plan's expression into a tree, and the words of the errors of everything that reads formulas. */
 
 import jsep from 'jsep';
 import { DomainError } from '../../errors.js';
@@ -17,8 +17,20 @@ export function refuseFormula(received: string, allowed: string, slip?: string):
   throw new DomainError({ code: 'malformed', parameter: 'formula', received, allowed, slip });
 }
 
-/** Tree of a formula; what may stand in it is decided by whoever walks it. */
-export function formulaTree(formula: string): FormulaNode {
+/** The error of a formula that cannot be read on from a place: what was expected there, in a person's words. */
+export function refuseAt(formula: string, at: number, expected: string, slip?: string): never {
+  const before = formula.slice(0, at).trimEnd();
+  const where =
+    at >= formula.trimEnd().length
+      ? 'at its end'
+      : before === ''
+        ? 'at its beginning'
+        : `after '${before.length > 24 ? `…${before.slice(-23)}` : before}' (character ${at + 1})`;
+  return refuseFormula(formula, `readable: ${where} ${expected} is expected`, slip);
+}
+
+/** The formula's text; refuses what is no text, empty or too long. */
+export function formulaText(formula: string): string {
   if (typeof formula !== 'string' || formula.trim() === '')
     throw new DomainError({
       code: formula === undefined || formula === null ? 'missing' : 'malformed',
@@ -27,9 +39,15 @@ export function formulaTree(formula: string): FormulaNode {
       allowed: 'an arithmetic expression',
     });
   if (formula.length > LONGEST) refuseFormula(formula, `of at most ${LONGEST} characters`);
+  return formula;
+}
+
+/** Tree of a plan's expression, in the library's own notation; what may stand in it is decided by whoever walks it. */
+export function formulaTree(formula: string): FormulaNode {
+  const text = formulaText(formula);
   try {
     // The parser's own ^ is a bitwise operator of another rank.
-    return jsep(formula.replace(/\^/g, '**').replace(/[−–]/g, '-').replace(/[·×]/g, '*'));
+    return jsep(text.replace(/\^/g, '**').replace(/[−–]/g, '-').replace(/[·×]/g, '*'));
   } catch (error) {
     return refuseFormula(
       formula,

@@ -1,7 +1,7 @@
 /** What a formula can be tried against: an exact function of the library with named variables. */
 
 import type { Keys } from '../../keys.js';
-import type { FormulaValues } from './expression.js';
+import type { FormulaValues } from './functions.js';
 
 /** A variable of a subject. */
 export interface FormulaVariable {

@@ -6,7 +6,8 @@ import { freeSpaceLoss, noiseFigureToTemperature } from '../../link/index.js';
 import { lookAngles, polarizationSkew } from '../../pointing/index.js';
 import { apparentElevation } from '../../pointing/look/refraction.js';
 import { rainAttenuation } from '../../propagation/index.js';
-import type { FormulaValues } from './expression.js';
+import type { FormulaValues } from './functions.js';
+import { LINK_SUBJECTS } from './moreSubjects.js';
 import type { FormulaArea, FormulaSubject, FormulaVariable } from './subject.js';
 
 const at = (values: FormulaValues, name: string): number => values[name] as number;
@@ -57,6 +58,10 @@ const SKY_AREAS: readonly FormulaArea[] = [
   },
   { name: 'satellite to the east', contains: (v) => at(v, 'longitudeDifferenceDeg') > 0 },
   { name: 'satellite to the west', contains: (v) => at(v, 'longitudeDifferenceDeg') < 0 },
+  {
+    name: 'within 10 degrees of the middle of the arc',
+    contains: (v) => Math.abs(at(v, 'longitudeDifferenceDeg')) <= 10,
+  },
   {
     name: 'elevation under 10 degrees',
     contains: (v) => {
@@ -345,6 +350,7 @@ export const FORMULA_SUBJECTS: readonly FormulaSubject[] = [
         exceededPercent: 0.1,
       }).attenuationDb,
   },
+  ...LINK_SUBJECTS,
 ];
 
 /**

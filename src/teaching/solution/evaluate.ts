@@ -1,6 +1,7 @@
 /** A plan's expressions evaluated one after the other: with full digits, rounded at each step, or changed by a slip. */
 
-import { type CompiledFormula, compileTree } from '../formula/expression.js';
+import { compileTree } from '../formula/expression.js';
+import type { CompiledFormula } from '../formula/functions.js';
 import type { FormulaNode } from '../formula/parse.js';
 import type { PlanStep, SolutionConstant, SolutionPlan, SolutionValues } from '../plans/plan.js';
 import { stepTree } from './stepTree.js';

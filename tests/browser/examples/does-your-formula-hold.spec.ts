@@ -54,10 +54,10 @@ test('a rule of thumb from the list brings its subject and its formula', async (
   await expect(output(example, 'Largest error')).toHaveText(
     `${brief(verdict?.worst?.error ?? Number.NaN)} K`,
   );
-  await expect(example.locator('.ex-note')).toContainText('Common practice');
+  await expect(example.locator('.ex-note').first()).toContainText('Common practice');
   await field(example, 'The formula').fill('71 * nf');
   await expect(example.getByLabel('Rules of thumb in use')).toHaveValue('');
-  await expect(example.locator('.ex-note')).toHaveCount(0);
+  await expect(example.locator('.ex-note').first()).not.toContainText('Common practice');
 });
 
 test('refuses what is not arithmetic, beside the field, and recovers', async ({ page }) => {
@@ -65,10 +65,9 @@ test('refuses what is not arithmetic, beside the field, and recovers', async ({ 
   const formula = field(example, 'The formula');
   for (const [typed, says] of [
     ['lat.constructor("return 1")()', 'must be'],
-    ['alert(1)', 'made of the functions'],
-    ['2 lat', 'is a * missing?'],
-    ['-lat^2', 'written with brackets'],
-    ['elevation', 'made of the variables'],
+    ['alert(1)', 'is no function that is known here'],
+    ['2 3 lat', 'an operator is expected'],
+    ['heading', 'say what it stands for'],
     ['', 'an arithmetic expression'],
     ['('.repeat(300), 'must be'],
   ] as const) {

@@ -1,8 +1,8 @@
 /** A grid over the region of a trial and the search for its worst place. */
 
 import { valueAt } from '../../numeric/columns.js';
-import type { FormulaValues } from './expression.js';
-import type { FormulaVariable } from './subject.js';
+import type { FormulaValues } from '../formula/functions.js';
+import type { FormulaVariable } from '../formula/subject.js';
 
 /** A side of the region. */
 export interface Side {
@@ -11,8 +11,8 @@ export interface Side {
   readonly to: number;
 }
 
-/** Steps per side by the number of varying sides: about ten thousand places in all. */
-const STEPS: readonly number[] = [0, 2001, 101, 23, 11];
+/** Steps per side by the number of varying sides: about five thousand places in all. */
+const STEPS: readonly number[] = [0, 1001, 71, 17, 8];
 
 /** Places along each side; a side of no width has one. */
 export function gridOf(sides: readonly Side[]): readonly (readonly number[])[] {
@@ -66,20 +66,25 @@ function snapped(value: number, from: number, to: number): number {
   return value <= from + hair ? from : value >= to - hair ? to : value;
 }
 
+/** Most steps of a climb that may help. */
+const MOST_MOVES = 60;
+
 /**
  * Climbs from a grid place to the highest place nearby, by steps along each side that are halved when none
- * helps. Bounded: 60 halvings.
+ * helps. Bounded by the number of halvings.
  */
 export function climb(
   sides: readonly Side[],
   start: readonly number[],
   height: (place: readonly number[]) => number,
   steps: readonly number[],
+  mostHalvings: number,
 ): { readonly place: readonly number[]; readonly height: number } {
   const place = [...start];
   const step = [...steps];
   let best = height(place);
-  for (let halvings = 0; halvings < 60; ) {
+  let moves = 0;
+  for (let halvings = 0; halvings < mostHalvings; ) {
     let moved = false;
     sides.forEach(({ from, to }, index) => {
       for (const sign of [1, -1]) {
@@ -96,7 +101,8 @@ export function climb(
         place[index] = old;
       }
     });
-    if (moved) continue;
+    // Along a ridge each step helps a little; a bounded walk is near enough to its top.
+    if (moved && ++moves < MOST_MOVES) continue;
     for (let index = 0; index < step.length; index++) step[index] = valueAt(step, index) / 2;
     halvings++;
   }

@@ -1,0 +1,73 @@
+/** Whether a comma between two digits is a decimal comma or stands between two arguments. */
+
+/** Functions with two arguments or more, and how many commas their brackets need. */
+const COMMAS: ReadonlyMap<string, readonly number[]> = new Map([
+  ['atan2', [1]],
+  ['atan2d', [1]],
+  ['arctan2', [1]],
+  ['power', [1]],
+  ['pow', [1]],
+  ['mod', [1]],
+  ['min', [1]],
+  ['max', [1]],
+  ['round', [0, 1]],
+  ['log', [0, 1]],
+  ['if', [2]],
+  ['student', [1]],
+]);
+
+interface Bracket {
+  readonly name: string;
+  readonly digitCommas: number[];
+  otherCommas: number;
+}
+
+/**
+ * Kind of each comma between digits by its place; one that is not listed may be either a decimal comma or one between
+ * thousands.
+ */
+export function commaKinds(formula: string): ReadonlyMap<number, 'decimal' | 'separator'> {
+  const kinds = new Map<number, 'decimal' | 'separator'>();
+  const semicolons = /\([^()]*;/.test(formula) || /;[^()]*\)/.test(formula);
+  const points = /\d\.\d/.test(formula);
+  const between = (at: number) =>
+    /\d/.test(formula[at - 1] ?? '') && /\d/.test(formula[at + 1] ?? '');
+  const open: Bracket[] = [];
+  const close = (bracket: Bracket | undefined): void => {
+    if (!bracket) return;
+    const { name, digitCommas, otherCommas } = bracket;
+    const needed = COMMAS.get(name);
+    if (!needed) return;
+    const all = digitCommas.length + otherCommas;
+    const separate = needed.includes(all) && all > 0;
+    // log(2,5) and round(2,5) may be either; a comma without a space between digits is then a decimal comma.
+    const kind = separate && !(needed.includes(0) && !points) ? 'separator' : 'decimal';
+    for (const at of digitCommas) if (!kinds.has(at)) kinds.set(at, kind);
+  };
+  for (let at = 0; at < formula.length; at++) {
+    const sign = formula[at];
+    if (sign === '(') {
+      const name = /([A-Za-z]+\d?)\s*$/.exec(formula.slice(0, at))?.[1] ?? '';
+      open.push({ name: name.toLowerCase(), digitCommas: [], otherCommas: 0 });
+    } else if (sign === ')') close(open.pop());
+    else if (sign === ',') {
+      const bracket = open[open.length - 1];
+      if (!between(at)) {
+        if (bracket) bracket.otherCommas++;
+      } else if (semicolons) kinds.set(at, 'decimal');
+      else bracket?.digitCommas.push(at);
+    }
+  }
+  for (const bracket of open) close(bracket);
+  // A comma with one, two or more than three digits behind it, or behind a lone 0, cannot stand between thousands.
+  const decimal = [...formula.matchAll(/(?<![\d.,])(\d+),(\d+)(?![\d,])/g)].filter(
+    ([, whole, part]) => whole === '0' || part?.length !== 3,
+  );
+  const clear = decimal.some((found) => !kinds.has((found.index ?? 0) + (found[1]?.length ?? 0)));
+  for (const found of formula.matchAll(/(?<![\d.,])(\d+),(\d+)(?![\d,])/g)) {
+    const at = (found.index ?? 0) + (found[1]?.length ?? 0);
+    // One clear decimal comma makes all of them decimal, unless decimal points are there too.
+    if (clear && !points && !kinds.has(at)) kinds.set(at, 'decimal');
+  }
+  return kinds;
+}
