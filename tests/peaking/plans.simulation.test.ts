@@ -3,7 +3,7 @@
 import { expect, test } from 'vitest';
 import { randomStream } from '../../src/numeric/random.js';
 import { comparePlans, fitCoupledPeak, fitNull } from '../../src/peaking/index.js';
-import { runs, slackPercent } from '../support/runs.js';
+import { FULL_RUNS, runs, slackPercent } from '../support/runs.js';
 
 test('the adaptive search reaches 0.1 dB in fewer readings than bracketing at equal confidence', () => {
   for (const [standardDeviationDb, levelStepDb] of [
@@ -36,7 +36,8 @@ test('the adaptive search reaches 0.1 dB in fewer readings than bracketing at eq
       `peaking plan bracketing with a reading every third of the beamwidth: ${sparse?.readings.toFixed(1)} readings, ${sparse?.lossUpper95Db.toFixed(3)} dB in 95 %`,
     );
     // The search reads four times at least, so that a wrong width shows; bracketing at this stride about seven times.
-    expect(sparse?.readings ?? 0).toBeGreaterThan(1.5 * adaptive.readings);
+    // A hundred runs find the mean of the readings to a twentieth.
+    expect(sparse?.readings ?? 0).toBeGreaterThan((FULL_RUNS ? 1.5 : 1.4) * adaptive.readings);
     console.log(
       `peaking: the adaptive search takes ${(bracketing.readings / adaptive.readings).toFixed(1)} times fewer readings than bracketing`,
     );
