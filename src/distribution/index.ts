@@ -45,6 +45,16 @@ export {
 } from './levels/outletLevels.js';
 export { type OutletLimits, type OutletSignal, outletLimits } from './levels/outletLimits.js';
 export { type LevelWindow, type WindowCheck, windowChecks } from './levels/windowChecks.js';
+export { type InputIsolation, inputIsolation } from './network/inputIsolation.js';
+export { type InputSupply, inputSupply } from './network/inputSupply.js';
+export {
+  type DistributionNetwork,
+  type LinePart,
+  type NetworkSource,
+  networkLevels,
+  networkSystem,
+  type SourceLevels,
+} from './network/network.js';
 export {
   type SupplyAlong,
   type SupplyFeed,
@@ -71,6 +81,7 @@ export type {
   ReceiverPart,
   SplitterPart,
   SupplyNeed,
+  SwitchInput,
   SwitchPart,
   TapPart,
 } from './tree/tree.js';

@@ -38,6 +38,7 @@ export type {
 } from './findings/finding.js';
 export type { Caution, CautionTopic } from './plan/cautions.js';
 export type { DirectionPlan, NorthPlan } from './plan/directions.js';
+export type { InputLeakPlan, InputsPlan, TerrestrialPlan } from './plan/inputs.js';
 export type { Assumption, JobSection, NotSaid } from './plan/ledger.js';
 export type { LevelLimits } from './plan/limits.js';
 export type { FeedPlan, OneSlotPlan, ReflectorPlan, SharingLoss } from './plan/mountParts.js';
@@ -49,6 +50,7 @@ export type { ClimateSource, RainPlan } from './plan/rain.js';
 export type { ReceiverPlan } from './plan/receivers.js';
 export type { SharedPlan } from './plan/sharedReflector.js';
 export type { FadePlan, PromisePlan, SignalPlan } from './plan/signals.js';
+export type { StackingPlan, UserBandPlan, UserBandRequestPlan } from './plan/stacking.js';
 export type { SupplyPlan } from './plan/supplies.js';
 export type { TrackingPlan } from './plan/tracking.js';
 export type { TransmitPlan } from './plan/transmits.js';

@@ -6,6 +6,7 @@ import { type Keys, knownOnly } from '../keys.js';
 import { blanks, type SheetBlock, type SheetPage } from './paper/blocks.js';
 import { notARecord, type Speech, speechOf } from './paper/speech.js';
 import { assumptionBlocks, peakingAidBlocks, sunOutageBlocks } from './plan/aidBlocks.js';
+import { inputBlocks, stackingBlocks } from './plan/cableBlocks.js';
 import { mountBlocks } from './plan/mountBlocks.js';
 import { placeBlocks, shadowBlocks, slotBlocks, viewBlocks } from './plan/placeBlocks.js';
 import {
@@ -97,7 +98,9 @@ function before(speech: Speech): readonly SheetBlock[] {
     ...peakingAidBlocks(speech),
     ...antennaBlocks(speech, true),
     ...supplyBlocks(speech),
+    ...stackingBlocks(speech),
     ...outletBlocks(speech, true),
+    ...inputBlocks(speech, true),
     ...transmitBlocks(speech),
     ...rainBlocks(speech),
     ...sunOutageBlocks(speech),
@@ -123,6 +126,8 @@ function after(speech: Speech): readonly SheetBlock[] {
     ...slotBlocks(speech),
     ...mountBlocks(speech, false),
     ...tuningBlocks(speech),
+    ...stackingBlocks(speech),
+    ...inputBlocks(speech, false),
     ...transmitBlocks(speech),
     ...rainBlocks(speech),
     ...noteBlocks(speech),

@@ -4,6 +4,7 @@ import { DomainError } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { compiledTree } from '../tree/compiledTree.js';
 import type { DecibelsByFrequency, DistributionPart, DistributionSystem } from '../tree/tree.js';
+import { withChildren } from '../tree/withChildren.js';
 
 /** Values that one part can take: those of a tap, an amplifier, or a passive part. */
 export type PartValues =
@@ -35,21 +36,7 @@ function withValues(
 ): DistributionPart {
   const values = part.name === undefined ? undefined : chosen.get(part.name);
   const own = values === undefined ? part : ({ ...part, ...values } as DistributionPart);
-  const inner = (child: DistributionPart | null): DistributionPart | null =>
-    child === null ? null : withValues(child, chosen);
-  switch (own.kind) {
-    case 'splitter':
-    case 'switch':
-      return { ...own, outputs: own.outputs.map(inner) };
-    case 'tap':
-      return { ...own, to: inner(own.to), taps: own.taps.map(inner) };
-    case 'receiver':
-      return own;
-    case 'outlet':
-      return own.to === undefined ? own : { ...own, to: withValues(own.to, chosen) };
-    default:
-      return { ...own, to: withValues(own.to, chosen) };
-  }
+  return withChildren(own, (child) => withValues(child, chosen));
 }
 
 /** The system with chosen values by part name. */

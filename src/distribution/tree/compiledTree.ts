@@ -47,8 +47,10 @@ const KINDS = [
 function childrenOf(part: DistributionPart): readonly (DistributionPart | null)[] {
   switch (part.kind) {
     case 'splitter':
-    case 'switch':
       return part.outputs;
+    case 'switch':
+      // The way on to the next switch of a cascade counts as the port after the outputs.
+      return part.through === undefined ? part.outputs : [...part.outputs, part.through];
     case 'tap':
       return [part.to, ...part.taps];
     case 'receiver':
@@ -115,6 +117,7 @@ export function compiledTree(system: DistributionSystem): readonly Stage[] {
 }
 
 function portPath(part: DistributionPart, port: number): string {
+  if (part.kind === 'switch' && port === part.outputs.length) return 'through';
   if (part.kind === 'splitter' || part.kind === 'switch') return `outputs[${port}]`;
   return part.kind === 'tap' && port > 0 ? `taps[${port - 1}]` : 'to';
 }
@@ -181,9 +184,13 @@ function gainOf(
       const tap = loss('tapLossDb', part.tapLossDb);
       return (frequencyMHz, port) => (port === 0 ? through : tap)(frequencyMHz);
     }
-    case 'switch':
+    case 'switch': {
       // A switch may amplify, which is a negative loss here.
-      return loss('lossDb', part.lossDb, { minimum: -40, maximum: 200 });
+      const across = loss('lossDb', part.lossDb, { minimum: -40, maximum: 200 });
+      if (part.through === undefined) return across;
+      const along = loss('throughLossDb', part.throughLossDb ?? 0);
+      return (frequencyMHz, port) => (port === part.outputs?.length ? along : across)(frequencyMHz);
+    }
     case 'splitter': {
       checkPorts(part, path);
       // A passive splitter cannot lose less than it shares out; 0.05 dB are left to the rounding of data sheets.

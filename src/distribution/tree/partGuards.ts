@@ -1,10 +1,10 @@
 /** Guards of the fields of a part that the levels do not need: supply, isolation, ratings, windows. */
 
-import { inRange } from '../../errors.js';
-import { known } from '../../keys.js';
+import { DomainError, inRange } from '../../errors.js';
+import { known, knownOnly } from '../../keys.js';
 import { byFrequency } from './byFrequency.js';
-import type { AmplifierPart, DistributionPart, SupplyNeed } from './tree.js';
-import { SUPPLY_NEED_KEYS } from './tree.js';
+import type { AmplifierPart, DistributionPart, SupplyNeed, SwitchPart } from './tree.js';
+import { SUPPLY_NEED_KEYS, SWITCH_INPUT_KEYS } from './tree.js';
 
 const LOSS = { minimum: 0, maximum: 200 };
 
@@ -30,6 +30,36 @@ function checkAmplifier(part: AmplifierPart, path: string): void {
   inRange(`${path}.automaticGain.rangeDb`, rangeDb, 0, 60);
 }
 
+/** Guards the inputs of a switch: each with a name of its own. */
+function checkInputs(inputs: NonNullable<SwitchPart['inputs']>, path: string): void {
+  const names = new Set<string>();
+  if (!Array.isArray(inputs) || inputs.length === 0)
+    throw new DomainError({
+      code: 'empty',
+      parameter: `${path}.inputs`,
+      received: inputs,
+      allowed: 'a list of at least one input',
+    });
+  (inputs as NonNullable<SwitchPart['inputs']>).forEach((input, index) => {
+    const at = `${path}.inputs[${index}]`;
+    const { name, lossDb, isolationDb, feed } = knownOnly(at, input, SWITCH_INPUT_KEYS);
+    if (typeof name !== 'string' || name.trim() === '' || names.has(name))
+      throw new DomainError({
+        code: name === undefined ? 'missing' : names.has(name) ? 'inconsistent' : 'malformed',
+        parameter: `${at}.name`,
+        received: name,
+        allowed: 'a name of its own',
+      });
+    names.add(name);
+    if (lossDb !== undefined) byFrequency(`${at}.lossDb`, lossDb, { minimum: -40, maximum: 200 });
+    if (isolationDb !== undefined) byFrequency(`${at}.isolationDb`, isolationDb, LOSS);
+    if (feed === undefined) return;
+    const { voltageV, limitA } = known(`${at}.feed`, feed, { voltageV: true, limitA: true });
+    inRange(`${at}.feed.voltageV`, voltageV, 0, 60);
+    inRange(`${at}.feed.limitA`, limitA, 0, 20, 'is it given in mA?');
+  });
+}
+
 /** Guards the fields that a part may carry besides its losses; a field left out is right. */
 export function checkPart(part: DistributionPart, path: string): void {
   const field = (name: string, value: number | undefined, from: number, to: number): void => {
@@ -41,6 +71,7 @@ export function checkPart(part: DistributionPart, path: string): void {
       if (part.supply !== undefined) checkedNeed(`${path}.supply`, part.supply);
       break;
     case 'switch':
+      if (part.inputs !== undefined) checkInputs(part.inputs, path);
       field('noiseFigureDb', part.noiseFigureDb, 0, 60);
       if (part.isolationDb !== undefined)
         byFrequency(`${path}.isolationDb`, part.isolationDb, LOSS);

@@ -91,7 +91,37 @@ export interface TapPart extends PartBase {
   readonly to: DistributionPart | null;
 }
 
-/** A switch: each output can choose this source; powered from its receivers or from the mains. */
+/** One input of a switch. */
+export interface SwitchInput {
+  /** Name of the input, its own within the switch. */
+  readonly name: string;
+  /** Loss from this input to an output that has chosen it, in dB; that of the switch by default. */
+  readonly lossDb?: DecibelsByFrequency;
+  /** How much weaker than when chosen it comes out of an output that has chosen another, in dB; 25 by default (practice of the trade). */
+  readonly isolationDb?: DecibelsByFrequency;
+  /** Whether it comes to every output whatever is chosen, as terrestrial signals do; false by default. */
+  readonly alwaysThere?: boolean;
+  /** What a mains-fed switch puts on this input for the unit behind it; by default nothing. */
+  readonly feed?: {
+    /** Voltage in volts. */
+    readonly voltageV: number;
+    /** Highest current in amperes. */
+    readonly limitA: number;
+  };
+}
+
+export const SWITCH_INPUT_KEYS = {
+  name: true,
+  lossDb: true,
+  isolationDb: true,
+  alwaysThere: true,
+  feed: true,
+} satisfies Keys<SwitchInput>;
+
+/**
+ * A switch: each output can choose this source; powered from its receivers or from the mains. In a cascade its inputs go on to the next
+ * switch, side by side.
+ */
 export interface SwitchPart extends PartBase {
   readonly kind: 'switch';
   /** Loss from the input to a chosen output in dB; negative where the switch amplifies. */
@@ -104,6 +134,12 @@ export interface SwitchPart extends PartBase {
   readonly supply?: SupplyNeed;
   /** Whether a mains-fed switch feeds the source itself, so that nothing is asked of the receivers. */
   readonly feedsSource?: boolean;
+  /** Its inputs, where it has several or theirs differ; left out, one input with the figures of the switch. */
+  readonly inputs?: readonly SwitchInput[];
+  /** Loss from each input to the line that passes it on, in dB; 0 by default. */
+  readonly throughLossDb?: DecibelsByFrequency;
+  /** What follows where all inputs are passed on side by side: the cable to the next switch, whose inputs have the same names. */
+  readonly through?: DistributionPart | null;
   /** Parts on the outputs; `null` for a closed one. */
   readonly outputs: readonly (DistributionPart | null)[];
 }
@@ -189,6 +225,8 @@ export const DISTRIBUTION_PART_KEYS = {
   tapsPassSupply: true,
   taps: true,
   feedsSource: true,
+  inputs: true,
+  through: true,
   minimumLevelDbuv: true,
   maximumLevelDbuv: true,
 } satisfies Keys<DistributionPart>;

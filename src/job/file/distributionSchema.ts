@@ -94,6 +94,34 @@ const ports = (meaning: string) =>
     v.description(`${meaning}; null for one closed with 75 ohm.`),
   );
 
+const switchInput = v.strictObject({
+  name: nameOf('Name of the input, its own within the switch'),
+  lossDb: v.exactOptional(
+    decibels(
+      'Loss from this input to an output that has chosen it, by default that of the switch,',
+    ),
+  ),
+  isolationDb: v.exactOptional(
+    decibels(
+      'How much weaker than when chosen it comes out of an output that has chosen another, by default 25,',
+    ),
+  ),
+  alwaysThere: v.exactOptional(
+    yesNo(
+      'Whether it comes to every output whatever is chosen, as terrestrial signals do; false by default.',
+    ),
+  ),
+  feed: v.exactOptional(
+    v.pipe(
+      v.strictObject({
+        voltageV: numberFrom(0, 60, 'Voltage in volts'),
+        limitA: numberFrom(0, 20, 'Highest current in amperes'),
+      }),
+      v.description('What a mains-fed switch gives the unit on this input; nothing by default.'),
+    ),
+  ),
+});
+
 const part = v.variant('kind', [
   v.strictObject({ ...cablePart, to }),
   v.strictObject({ ...lossPart, to }),
@@ -144,6 +172,27 @@ const part = v.variant('kind', [
     feedsSource: v.exactOptional(
       yesNo(
         'Whether a mains-fed switch feeds the receiving units, so that nothing is asked of the receivers; false by default.',
+      ),
+    ),
+    inputs: v.exactOptional(
+      v.pipe(
+        v.array(switchInput),
+        v.minLength(1),
+        v.maxLength(64),
+        v.description(
+          'Its inputs, where it has several or theirs differ; one input with the figures of the switch by default.',
+        ),
+      ),
+    ),
+    throughLossDb: v.exactOptional(
+      decibels('Loss from each input to the line that passes it on, by default 0,'),
+    ),
+    through: v.exactOptional(
+      v.pipe(
+        port,
+        v.description(
+          'What follows where all inputs are passed on side by side: the cable to the next switch of a cascade, whose inputs have the same names; none by default.',
+        ),
       ),
     ),
     outputs: ports('Parts on the outputs'),

@@ -228,6 +228,79 @@ const target = v.strictObject({
   ),
 });
 
+const stacking = v.strictObject({
+  kind: words('How channels are stacked on one cable', {
+    'user-bands': 'each receiver has a band of its own (EN 50494, EN 50607)',
+    'fixed-bands': 'whole bands are moved side by side',
+  }),
+  userBandsMHz: v.exactOptional(
+    listOf(
+      numberFrom(500, 3000, 'Centre in MHz'),
+      [1, 64],
+      'Centres of the user bands in MHz, in their order; none by default, and not beside userBands.',
+    ),
+  ),
+  userBands: v.exactOptional(
+    listOf(
+      v.strictObject({
+        centreMHz: numberFrom(500, 3000, 'Centre in MHz'),
+        bandwidthMHz: v.exactOptional(
+          numberFrom(1, 200, 'Width in MHz, by default that of the widest planned carrier'),
+        ),
+        number: v.exactOptional(
+          numberFrom(0, 32, 'Number on the label of the unit, by default its place in the list'),
+        ),
+        receiver: v.exactOptional(
+          nameOf('Outlet or receiver that has this band; not given away by default'),
+        ),
+      }),
+      [1, 64],
+      'The user bands of the unit and who has them; none by default.',
+    ),
+  ),
+  generation: v.exactOptional(
+    words('How receivers ask for a carrier, by default first', {
+      first: 'EN 50494, up to 8 bands in steps of 4 MHz',
+      second: 'EN 50607, up to 32 bands in steps of 1 MHz',
+    }),
+  ),
+  outputLevelDbuv: v.exactOptional(
+    numberFrom(
+      30,
+      130,
+      'Level of each user band at the output of the unit in dBuV, where it keeps it; that of the carrier by default',
+    ),
+  ),
+});
+
+const terrestrial = v.strictObject({
+  into: nameOf('Name of the switch that the aerial feeds'),
+  input: v.exactOptional(
+    nameOf('Name of the input on that switch; the one that is always there by default'),
+  ),
+  levelDbuv: numberFrom(0, 140, 'Level of the aerial in dBuV'),
+  lowestMHz: v.exactOptional(
+    numberFrom(5, 3000, 'Lowest frequency that the aerial brings in MHz, by default 470'),
+  ),
+  highestMHz: v.exactOptional(
+    numberFrom(5, 3000, 'Highest frequency that the aerial brings in MHz, by default 694'),
+  ),
+  minimumDbuv: v.exactOptional(
+    numberFrom(
+      0,
+      140,
+      'Lowest terrestrial level that conforms at an outlet in dBuV, none by default',
+    ),
+  ),
+  maximumDbuv: v.exactOptional(
+    numberFrom(
+      0,
+      140,
+      'Highest terrestrial level that conforms at an outlet in dBuV, none by default',
+    ),
+  ),
+});
+
 const distribution = v.strictObject({
   trees: listOf(
     distributionSchema,
@@ -266,34 +339,9 @@ const distribution = v.strictObject({
   temperatureC: v.exactOptional(
     numberFrom(-60, 90, 'Temperature of the cables in degrees Celsius, by default 20'),
   ),
-  stacking: v.exactOptional(
-    v.pipe(
-      v.strictObject({
-        kind: words('How channels are stacked on one cable', {
-          'user-bands': 'each receiver has a band of its own (EN 50494, EN 50607)',
-          'fixed-bands': 'whole bands are moved side by side',
-        }),
-        userBandsMHz: v.exactOptional(
-          listOf(
-            numberFrom(500, 3000, 'Centre in MHz'),
-            [1, 64],
-            'Centres of the user bands in MHz; none by default.',
-          ),
-        ),
-      }),
-      v.description('Channel stacking; none by default; accepted, not yet computed.'),
-    ),
-  ),
+  stacking: v.exactOptional(v.pipe(stacking, v.description('Channel stacking; none by default.'))),
   terrestrial: v.exactOptional(
-    v.pipe(
-      v.strictObject({
-        into: nameOf('Name of the switch that the aerial feeds'),
-        levelDbuv: numberFrom(0, 140, 'Level of the aerial in dBuV'),
-      }),
-      v.description(
-        'Terrestrial signals beside satellite; none by default; accepted, not yet computed.',
-      ),
-    ),
+    v.pipe(terrestrial, v.description('Terrestrial signals beside satellite; none by default.')),
   ),
 });
 

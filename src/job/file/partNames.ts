@@ -25,6 +25,7 @@ export function partNames(tree: DistributionPart, path: string): readonly PartNa
       part.outputs.forEach((output, index) => {
         visit(output, `${at}.outputs[${index}]`, behind);
       });
+    if ('through' in part) visit(part.through, `${at}.through`, behind);
     if ('to' in part) visit(part.to, `${at}.to`, behind);
     if ('taps' in part)
       part.taps.forEach((tap, index) => {

@@ -1,6 +1,7 @@
 /** Names of a job that point at each other, and values that must agree: every fault, by its path. */
 
 import { DomainError } from '../../errors.js';
+import { cableReferences } from './cableReferences.js';
 import { distribution } from './distributionReferences.js';
 import type { JobFile } from './jobFile.js';
 import { mounts, slots, transmits, units } from './planReferences.js';
@@ -17,7 +18,7 @@ export function referenceFaults(job: JobFile, sound: boolean): readonly DomainEr
   const fault: Fault = (parameter, received, allowed, slip) => {
     faults.push(new DomainError({ code: 'inconsistent', parameter, received, allowed, slip }));
   };
-  const checks = [slots, mounts, units, distribution, transmits, limits, visits];
+  const checks = [slots, mounts, units, distribution, cableReferences, transmits, limits, visits];
   for (const check of checks)
     try {
       check(job, fault, faults);

@@ -6,6 +6,7 @@ import type { FirstLook } from '../results/causes.js';
 import type { Changes } from '../results/changes.js';
 import type { PeakingResult } from '../results/peaking.js';
 import type { ReadingVerdict } from '../results/verdicts.js';
+import { cableFindings } from './cableFindings.js';
 import { type Finding, worstFirst } from './finding.js';
 import { pointingFindings, polarizationFindings } from './peakingFindings.js';
 import {
@@ -48,6 +49,7 @@ export function allFindings(job: JobFile, plan: JobPlan, results: Results): read
     ...promiseFindings(job, plan),
     ...levelFindings(plan, verdicts),
     ...distributionFindings(plan),
+    ...cableFindings(job, plan),
     ...transmitFindings(job, plan),
     ...readingFindings(verdicts),
     ...pooledFindings(verdicts),

@@ -53,6 +53,18 @@ export type FindingCode =
   | 'carrier-cut-off-by-receiver'
   /** Another carrier of the antenna comes out at the same place on the cable, as an image; names: which; amount: how much they share. */
   | 'image-conflict'
+  /** Two user bands overlap, or one was given away twice; names: their numbers; amount: the overlap. */
+  | 'user-bands-collide'
+  /** A user band lies outside what the receivers tune over; amount: how far. */
+  | 'user-band-outside-receiver'
+  /** A receiver on a cable with user bands has none. */
+  | 'receiver-without-user-band'
+  /** With bands side by side two carriers need the same place on the cable; amount: the overlap. */
+  | 'carriers-collide-on-cable'
+  /** Terrestrial signals outside their limits at an outlet. */
+  | 'terrestrial-level-outside-limit'
+  /** Another input of the switch leaks into the carrier; names: which; amount: how far the carrier stands above it, limit: what it needs. */
+  | 'input-leaks'
   /** The local oscillator may be further off than a receiver looks for a carrier. */
   | 'oscillator-beyond-lock-range'
   /** Pointing loss on one axis over the target (does-not-conform) or not surely under it (undecided). */
@@ -144,6 +156,7 @@ export type FindingAction =
   | 'correct-the-frequency'
   | 'give-the-receivers-range'
   | 'put-a-filter'
+  | 'give-another-user-band'
   | 'change-the-distribution'
   | 'peak-again'
   | 'find-the-main-lobe'

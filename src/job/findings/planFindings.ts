@@ -284,8 +284,6 @@ export function transmitFindings(job: JobFile, plan: JobPlan): readonly Finding[
 /** Fields that are accepted and whose arithmetic comes later. */
 export function laterFindings(job: JobFile): readonly Finding[] {
   const fields: string[] = [];
-  if (job.distribution?.stacking) fields.push('distribution.stacking');
-  if (job.distribution?.terrestrial) fields.push('distribution.terrestrial');
   job.transmit?.forEach((sent, index) => {
     if (sent.upconverterLocalOscillatorGHz !== undefined)
       fields.push(`transmit[${index}].upconverterLocalOscillatorGHz`);

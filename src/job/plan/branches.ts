@@ -1,6 +1,7 @@
 /** The ways from a receiving unit to the outlets: lines into switches joined with the trees behind them. */
 
 import type { DistributionPart } from '../../distribution/index.js';
+import { forInput } from '../../distribution/internal.js';
 import type { JobCarrier, JobFile } from '../file/jobFile.js';
 import { type PartName, partNames } from '../file/partNames.js';
 import { linesOf, type Served } from './tuning.js';
@@ -34,7 +35,7 @@ export function branchesOf(job: JobFile, carrier: JobCarrier, served: Served): r
     const chain = line.parts ?? [];
     const tree = chain.reduceRight<DistributionPart>(
       (to, part) => ({ ...part, to }) as DistributionPart,
-      end.part,
+      forInput(end.part, line.input, 'tree'),
     );
     return [
       {

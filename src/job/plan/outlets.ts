@@ -8,6 +8,7 @@ import { type Branch, branchesOf } from './branches.js';
 import type { Ledger } from './ledger.js';
 import { type LevelLimits, limitsAt } from './limits.js';
 import type { SignalPlan } from './signals.js';
+import { userBandCentres } from './stacking.js';
 import { servedBy, type TuningPlan } from './tuning.js';
 
 /** What to expect of one carrier at one outlet or receiver. */
@@ -125,37 +126,44 @@ function outletsOf(
   temperatureC: number,
 ): readonly OutletPlan[] {
   const found = new Map<string, OutletPlan>();
-  for (const branch of branches) {
-    const levels = onBranch(branch, () =>
-      outletLevels(
-        {
-          source: {
-            levelDbuv: signal.levelDbuv,
-            carrierToNoiseDb: signal.carrierToNoiseDb,
-            bandwidthMHz,
+  const { stacking } = job.distribution ?? {};
+  // Behind a unit that stacks channels a receiver finds every carrier in its own user band, at the level that the unit keeps.
+  const centres = userBandCentres(job);
+  const placesMHz = [...new Set([frequencyMHz, ...centres.values()])];
+  for (const branch of branches)
+    for (const placeMHz of placesMHz) {
+      const stacked = placeMHz !== frequencyMHz || [...centres.values()].includes(placeMHz);
+      const sourceDbuv = (stacked ? stacking?.outputLevelDbuv : undefined) ?? signal.levelDbuv;
+      const levels = onBranch(branch, () =>
+        outletLevels(
+          {
+            source: {
+              levelDbuv: sourceDbuv,
+              carrierToNoiseDb: signal.carrierToNoiseDb,
+              bandwidthMHz,
+            },
+            tree: branch.tree,
+            temperatureC,
           },
-          tree: branch.tree,
-          temperatureC,
-        },
-        [frequencyMHz],
-      ),
-    );
-    for (const { name, kind, points } of levels) {
-      const [point] = points;
-      if (!point || found.has(name)) continue;
-      found.set(name, {
-        outlet: name,
-        kind,
-        slot: signal.slot,
-        carrier: signal.carrier,
-        intermediateFrequencyMHz: frequencyMHz,
-        lossDb: signal.levelDbuv - point.levelDbuv,
-        levelDbuv: point.levelDbuv,
-        carrierToNoiseDb: point.carrierToNoiseDb,
-        limits: limitsAt(job, name, signal.slot),
-      });
+          [placeMHz],
+        ),
+      );
+      for (const { name, kind, points } of levels) {
+        const [point] = points;
+        if (!point || found.has(name) || (centres.get(name) ?? frequencyMHz) !== placeMHz) continue;
+        found.set(name, {
+          outlet: name,
+          kind,
+          slot: signal.slot,
+          carrier: signal.carrier,
+          intermediateFrequencyMHz: placeMHz,
+          lossDb: sourceDbuv - point.levelDbuv,
+          levelDbuv: point.levelDbuv,
+          carrierToNoiseDb: point.carrierToNoiseDb,
+          limits: limitsAt(job, name, signal.slot),
+        });
+      }
     }
-  }
   return [...found.values()];
 }
 

@@ -11,12 +11,14 @@ import {
   northPlan,
   stationOf,
 } from './directions.js';
+import { type InputsPlan, inputsPlan } from './inputs.js';
 import { type Assumption, type Ledger, ledger, type NotSaid } from './ledger.js';
 import { type MountPlan, mountPlans } from './mounts.js';
 import { type AmplifierPlan, distributionPlan, type OutletPlan } from './outlets.js';
 import { type ClimateSource, jobClimate, type RainPlan, rainPlan } from './rain.js';
 import { type ReceiverPlan, receiverPlans } from './receivers.js';
 import { REQUIRED_PROBABILITY, type SignalPlan, signalPlans } from './signals.js';
+import { type StackingPlan, stackingPlan } from './stacking.js';
 import { type SupplyPlan, supplyPlans } from './supplies.js';
 import { type TransmitPlan, transmitPlans } from './transmits.js';
 import { type TuningPlan, tuningPlans } from './tuning.js';
@@ -42,6 +44,10 @@ export interface JobPlan {
   readonly signals: readonly SignalPlan[];
   /** What to expect at each outlet and receiver. */
   readonly outlets: readonly OutletPlan[];
+  /** Several receivers on one cable; `null` where the job has no channel stacking. */
+  readonly stacking: StackingPlan | null;
+  /** What comes by the inputs of switches: terrestrial signals, leaks from one to another, supply. */
+  readonly inputs: InputsPlan;
   /** Load of the amplifiers behind the units. */
   readonly amplifiers: readonly AmplifierPlan[];
   /** What the supply along the cable brings. */
@@ -143,6 +149,8 @@ export function planOf(job: JobFile, sources: PlanSources): JobPlan {
     tuning,
     signals,
     outlets,
+    stacking: stackingPlan(job, signals, tuning),
+    inputs: inputsPlan(job, signals, tuning),
     amplifiers,
     supplies,
     receivers: receiverPlans(job, outlets),

@@ -30,6 +30,8 @@ export interface SupplyPlan {
 export function supplyPlans(job: JobFile, notes: Ledger): readonly SupplyPlan[] {
   if (!job.distribution) return [];
   const found = new Map<string, SupplyPlan>();
+  // A unit that stacks channels is told by messages; its voltage chooses nothing.
+  const byCommand = job.distribution.stacking?.kind === 'user-bands';
   for (const slot of job.slots)
     for (const carrier of slot.carriers ?? []) {
       const served = servedBy(job, slot, carrier);
@@ -73,6 +75,7 @@ export function supplyPlans(job: JobFile, notes: Ledger): readonly SupplyPlan[] 
             kind:
               along.kind === 'enough' &&
               unit.switchedByVoltage === true &&
+              !byCommand &&
               unitVoltageV !== null &&
               !understands(unitVoltageV, polarization)
                 ? 'misread'

@@ -35,7 +35,7 @@ export interface TuningPlan {
   readonly imageFrequencyGHz: number | null;
   /** Whether the carrier lies whole within what the receivers tune over, partly, or not at all; `null` where its place on the cable is not known. */
   readonly inRange: 'inside' | 'cut-off' | 'outside' | null;
-  /** Voltage that chooses the polarization; `null` for a unit that is not switched by voltage. */
+  /** Voltage that chooses the polarization; `null` for a unit that is not switched by voltage, or is told by messages. */
   readonly voltageV: 13 | 18 | null;
   /** Whether the 22 kHz tone is on; `null` where the file does not say. */
   readonly tone: boolean | null;
@@ -126,6 +126,7 @@ export function linesOf(job: JobFile, carrier: JobCarrier, { unit, band }: Serve
 /** Tuning of every carrier. */
 export function tuningPlans(job: JobFile, notes: Ledger): readonly TuningPlan[] {
   const asked = job.slots.some(({ carriers = [] }) => carriers.length > 0);
+  const byCommand = job.distribution?.stacking?.kind === 'user-bands';
   const range = tunerRange(job, asked ? notes : undefined);
   return job.slots.flatMap((slot, slotIndex) =>
     (slot.carriers ?? []).map((carrier, index): TuningPlan => {
@@ -150,7 +151,7 @@ export function tuningPlans(job: JobFile, notes: Ledger): readonly TuningPlan[] 
           : Math.round((2 * localOscillatorGHz - carrier.frequencyGHz) * 1e9) / 1e9;
       const [line] = linesOf(job, carrier, served);
       const voltageV =
-        unit?.switchedByVoltage === true
+        unit?.switchedByVoltage === true && !byCommand
           ? supplyCommand({ polarization: switchedPolarization(carrier), band: 'low' }).nominalV
           : null;
       return {

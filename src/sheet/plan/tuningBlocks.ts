@@ -9,6 +9,8 @@ export function tuningBlocks(speech: Speech): readonly SheetBlock[] {
   const { plan, words, fixed, plain } = speech;
   const { columns } = words;
   if (plan.tuning.length === 0) return [];
+  // Where receivers ask by messages, these carry polarization and band.
+  const byCommand = plan.stacking?.kind === 'user-bands';
   return [
     section(words.sections.tuning),
     tableOf(plan.tuning, [
@@ -19,7 +21,9 @@ export function tuningBlocks(speech: Speech): readonly SheetBlock[] {
       [columns.unit, ({ unit }) => unit ?? '-', 'left'],
       [columns.frequencyMHz, (t) => fixed(t.intermediateFrequencyMHz, 0)],
       [columns.voltageV, ({ voltageV }) => plain(voltageV)],
-      [columns.tone, ({ tone }) => (tone === null ? '-' : tone ? words.on : words.off), 'left'],
+      byCommand
+        ? null
+        : [columns.tone, ({ tone }) => (tone === null ? '-' : tone ? words.on : words.off), 'left'],
       [
         columns.input,
         (t) => [t.into, t.input].filter((name) => name !== null).join(' ') || '-',

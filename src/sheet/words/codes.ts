@@ -8,6 +8,7 @@ import type {
   FindingAction,
   FindingCode,
   FirstLook,
+  InputsPlan,
   JobCarrier,
   JobSection,
   JobVisit,
@@ -60,7 +61,7 @@ export interface CodeWords {
   readonly meaningShort: Readonly<Record<string, string>>;
   readonly firstLook: Words<FirstLook['kind']>;
   readonly axes: Words<PeakingResult['axis']>;
-  readonly supplies: Words<SupplyPlan['kind']>;
+  readonly supplies: Words<SupplyPlan['kind'] | InputsPlan['supplies'][number]['kind']>;
   readonly inRange: Words<NonNullable<TuningPlan['inRange']>>;
   readonly exposureGroups: Words<TransmitPlan['exposureGroup']>;
   readonly visits: Words<JobVisit['kind']>;

@@ -184,6 +184,7 @@ export const deCodes: CodeWords = {
     blocked: 'gesperrt',
     'self-powered': 'eigene Speisung',
     misread: 'falsch verstanden',
+    'not-fed': 'nicht vom Schalter gespeist',
   },
   inRange: { inside: 'ganz', 'cut-off': 'zum Teil', outside: 'nicht' },
   exposureGroups: { public: 'jedermann', occupational: 'unterwiesene Personen' },

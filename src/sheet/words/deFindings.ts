@@ -66,6 +66,29 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
       says: 'ein anderer Träger der Antenne kommt als Spiegel an derselben Stelle des Kabels heraus',
       amount: 'gemeinsam',
     },
+    'user-bands-collide': {
+      says: 'zwei Empfänger stören einander: ihre Teilnehmerbänder überlappen oder sind eines',
+      amount: 'gemeinsam',
+    },
+    'user-band-outside-receiver': {
+      says: 'das Teilnehmerband liegt außerhalb dessen, was die Empfänger nehmen',
+      amount: 'um',
+    },
+    'receiver-without-user-band': { says: 'der Empfänger hat kein Teilnehmerband' },
+    'carriers-collide-on-cable': {
+      says: 'zwei Träger brauchen dieselbe Stelle auf dem Kabel',
+      amount: 'gemeinsam',
+    },
+    'terrestrial-level-outside-limit': {
+      says: 'terrestrische Signale außerhalb ihrer Grenzwerte',
+      amount: 'geplant',
+      limit: 'Grenzwert',
+    },
+    'input-leaks': {
+      says: 'ein anderer Eingang des Schalters spricht in den Träger über',
+      amount: 'darüber',
+      limit: 'der Modus braucht',
+    },
     'oscillator-beyond-lock-range': {
       says: 'der Lokaloszillator kann weiter daneben liegen, als die Empfänger einen Träger suchen',
       amount: 'daneben um bis zu',
@@ -214,6 +237,7 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'use-another-unit': 'Eine andere Empfangseinheit nehmen.',
     'correct-the-frequency': 'Die Frequenz berichtigen.',
     'give-the-receivers-range': 'Nachsehen, was die Empfänger abstimmen, und es angeben.',
+    'give-another-user-band': 'Jedem Empfänger ein eigenes Teilnehmerband geben.',
     'put-a-filter': 'Ein Filter vor die Einheit setzen, oder eine nehmen, die den Spiegel abweist.',
     'change-the-distribution': 'Die Verteilung ändern.',
     'peak-again': 'Noch einmal auf Maximum stellen.',

@@ -56,6 +56,10 @@ export const englishWords = {
     peakingAid: 'For peaking',
     antenna: 'Expected at the antenna in clear sky',
     supply: 'Voltage at the units',
+    stacking: 'Several receivers on one cable',
+    terrestrial: 'Terrestrial signals at the outlets',
+    leaks: 'Over what the other inputs of the switch leak',
+    inputSupply: 'What the switches give their units',
     outlets: 'Expected at the outlets in clear sky',
     transmit: 'Sent',
     rain: 'Rain and the promise',
@@ -109,6 +113,20 @@ export const englishWords = {
     frequencyGHz: 'GHz',
     polarization: 'pol.',
     frequencyMHz: 'MHz on the cable',
+    userBand: 'user band',
+    centreMHz: 'centre MHz',
+    widthMHz: 'width MHz',
+    receiver: 'receiver',
+    lossDb: 'loss dB',
+    slopeDb: 'slope dB',
+    cableM: 'cable m',
+    longestM: 'longest m',
+    tuningWord: 'word',
+    message: 'message',
+    lowEndDbuv: 'low end dBµV',
+    highEndDbuv: 'high end dBµV',
+    leakFrom: 'other input',
+    aboveDb: 'above it dB',
     oscillatorGHz: 'LO GHz',
     oscillatorKHz: 'LO ± kHz',
     imageGHz: 'image GHz',
@@ -229,6 +247,9 @@ export const englishWords = {
   /** Schedule of a tracking mount. */
   tracking: (lowest: string, highest: string, error: string) =>
     `Inclined orbit: elevation between ${lowest}° and ${highest}°; between two moves the beam is off by ${error}° at most.`,
+  userBandSense:
+    'The slope is that within the user band. The longest cable is what the longest run on the way may grow to, by level and supply, all else as planned. Each receiver is set to its own user band and number; the unit’s label gives them.',
+  fixedBands: 'Whole bands run side by side on the cable, all at the same time.',
   /** What the receivers tune over, in MHz. */
   tunerRange: (from: string, to: string, said: boolean) =>
     `The receivers take ${from} to ${to} MHz${said ? '' : ', as usual; what they take is not given'}. The image is what else would come out at the same place, from the other side of the local oscillator (LO).`,

@@ -177,6 +177,7 @@ export const enCodes: CodeWords = {
     blocked: 'blocked',
     'self-powered': 'has its own supply',
     misread: 'misread',
+    'not-fed': 'not fed by the switch',
   },
   inRange: { inside: 'whole', 'cut-off': 'in part', outside: 'not' },
   exposureGroups: { public: 'anyone', occupational: 'trained people who know of it' },

@@ -61,6 +61,29 @@ export const enFindings: Pick<CodeWords, 'findings' | 'actions'> = {
       says: 'another carrier of the antenna comes out at the same place on the cable, as an image',
       amount: 'they share',
     },
+    'user-bands-collide': {
+      says: 'two receivers disturb each other: their user bands overlap, or are one',
+      amount: 'they share',
+    },
+    'user-band-outside-receiver': {
+      says: 'the user band lies outside what the receivers take',
+      amount: 'by',
+    },
+    'receiver-without-user-band': { says: 'the receiver has no user band' },
+    'carriers-collide-on-cable': {
+      says: 'two carriers need the same place on the cable',
+      amount: 'they share',
+    },
+    'terrestrial-level-outside-limit': {
+      says: 'terrestrial signals outside their limits',
+      amount: 'planned',
+      limit: 'limit',
+    },
+    'input-leaks': {
+      says: 'another input of the switch leaks into the carrier',
+      amount: 'above it',
+      limit: 'the mode needs',
+    },
     'oscillator-beyond-lock-range': {
       says: 'the local oscillator may be further off than the receivers look for a carrier',
       amount: 'off by up to',
@@ -185,6 +208,7 @@ export const enFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'use-another-unit': 'Use another receiving unit.',
     'correct-the-frequency': 'Correct the frequency.',
     'give-the-receivers-range': 'Look up what the receivers tune over and give it.',
+    'give-another-user-band': 'Give each receiver a user band of its own.',
     'put-a-filter': 'Put a filter before the unit, or use one that keeps the image out.',
     'change-the-distribution': 'Change the distribution.',
     'peak-again': 'Peak again.',
