@@ -67,3 +67,5 @@ export type { FirstLook } from './results/causes.js';
 export type { ChangeMeaning, Changes, PooledChange, ReadingChange } from './results/changes.js';
 export type { PeakingResult } from './results/peaking.js';
 export type { ReadingQuantity, ReadingVerdict } from './results/verdicts.js';
+export type { CommissioningPlan, CommissioningWork } from './sent/commissioningPlan.js';
+export type { WindPlan, WindPointingPlan } from './wind/windPlan.js';

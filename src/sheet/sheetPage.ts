@@ -8,6 +8,7 @@ import { notARecord, type Speech, speechOf } from './paper/speech.js';
 import { assumptionBlocks, peakingAidBlocks, sunOutageBlocks } from './plan/aidBlocks.js';
 import { inputBlocks, stackingBlocks } from './plan/cableBlocks.js';
 import { mountBlocks } from './plan/mountBlocks.js';
+import { commissioningBlocks, windBlocks } from './plan/outdoorBlocks.js';
 import { placeBlocks, shadowBlocks, slotBlocks, viewBlocks } from './plan/placeBlocks.js';
 import {
   antennaBlocks,
@@ -102,6 +103,8 @@ function before(speech: Speech): readonly SheetBlock[] {
     ...outletBlocks(speech, true),
     ...inputBlocks(speech, true),
     ...transmitBlocks(speech),
+    ...commissioningBlocks(speech, true),
+    ...windBlocks(speech),
     ...rainBlocks(speech),
     ...sunOutageBlocks(speech),
     ...noteBlocks(speech),
@@ -129,6 +132,8 @@ function after(speech: Speech): readonly SheetBlock[] {
     ...stackingBlocks(speech),
     ...inputBlocks(speech, false),
     ...transmitBlocks(speech),
+    ...commissioningBlocks(speech, false),
+    ...windBlocks(speech),
     ...rainBlocks(speech),
     ...noteBlocks(speech),
     ...assumptionBlocks(speech),

@@ -75,8 +75,8 @@ const stacked = (): Draft => {
       kind: 'user-bands',
       outputLevelDbuv: 84,
       userBands: [
-        { number: 0, centreMHz: 1210, receiver: 'set 1' },
-        { number: 1, centreMHz: 1420, receiver: 'set 2' },
+        { userBand: 0, centreMHz: 1210, receiver: 'set 1' },
+        { userBand: 1, centreMHz: 1420, receiver: 'set 2' },
       ],
     },
   };
@@ -224,7 +224,7 @@ const ROWS: readonly Row[] = [
     'one user band given to two receivers',
     stacked,
     (job) => {
-      Object.assign(only(bands(job)[1]), { centreMHz: 1210, number: 0 });
+      Object.assign(only(bands(job)[1]), { centreMHz: 1210, userBand: 0 });
       return undefined;
     },
     'does-not-conform',
@@ -368,7 +368,7 @@ describe('user bands by hand', () => {
   test('tuning words: (IF + user band) / 4 - 350, a half going up', () => {
     const words = only(plan.stacking).requests.map((each) => [
       each.carrier,
-      each.number,
+      each.userBand,
       each.tuningWord,
     ]);
     expect(words).toEqual([

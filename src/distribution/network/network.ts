@@ -14,6 +14,7 @@ import type {
   LossPart,
   SwitchPart,
 } from '../tree/tree.js';
+import { DISTRIBUTION_PART_KEYS } from '../tree/tree.js';
 import { withChildren } from '../tree/withChildren.js';
 import { forInput } from './forInput.js';
 
@@ -92,6 +93,9 @@ export function checkedSources(network: DistributionNetwork): readonly NetworkSo
         allowed,
       });
     };
+    (source.line ?? []).forEach((part: LinePart, at: number) => {
+      known(`${path}.line[${at}]`, part, DISTRIBUTION_PART_KEYS);
+    });
     if (typeof name !== 'string' || names.has(name)) refuse('name', name, 'a name of its own');
     names.add(name);
     const place = JSON.stringify([into ?? null, input ?? null]);

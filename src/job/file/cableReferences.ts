@@ -69,11 +69,11 @@ function userBands(
     (kind === 'outlet' || kind === 'receiver') && name !== undefined ? [name] : [],
   );
   const highest = generation === 'second' ? 32 : 7;
-  bands?.forEach(({ receiver, number }, index) => {
+  bands?.forEach(({ receiver, userBand }, index) => {
     const at = `${path}.userBands[${index}]`;
     if (receiver !== undefined && !points.includes(receiver))
       fault(`${at}.receiver`, receiver, `an outlet or receiver (${points.join(', ')})`);
-    if (number !== undefined && (!Number.isInteger(number) || number > highest))
-      fault(`${at}.number`, number, `a whole number up to ${highest}`);
+    if (userBand !== undefined && (!Number.isInteger(userBand) || userBand > highest))
+      fault(`${at}.userBand`, userBand, `a whole number up to ${highest}`);
   });
 }

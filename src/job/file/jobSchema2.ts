@@ -247,7 +247,7 @@ const stacking = v.strictObject({
         bandwidthMHz: v.exactOptional(
           numberFrom(1, 200, 'Width in MHz, by default that of the widest planned carrier'),
         ),
-        number: v.exactOptional(
+        userBand: v.exactOptional(
           numberFrom(0, 32, 'Number on the label of the unit, by default its place in the list'),
         ),
         receiver: v.exactOptional(
@@ -342,6 +342,43 @@ const distribution = v.strictObject({
   stacking: v.exactOptional(v.pipe(stacking, v.description('Channel stacking; none by default.'))),
   terrestrial: v.exactOptional(
     v.pipe(terrestrial, v.description('Terrestrial signals beside satellite; none by default.')),
+  ),
+});
+
+const wind = v.strictObject({
+  basicSpeedMPerS: numberFrom(
+    1,
+    100,
+    'Basic wind speed of the place in metres a second (EN 1991-1-4: mean over ten minutes at 10 m, once in 50 years)',
+  ),
+  terrain: words('Terrain of EN 1991-1-4', {
+    '0': 'sea or coast',
+    I: 'lakes, flat land without obstacles',
+    II: 'low vegetation, single obstacles',
+    III: 'villages, suburbs, forest',
+    IV: 'towns',
+  }),
+  heightM: numberFrom(0, 1000, 'Height of the reflector above the ground in metres'),
+  meanSpeedMPerS: v.exactOptional(
+    numberFrom(
+      0.1,
+      30,
+      'Mean speed of the wind over the year at that height in metres a second; without it no share of the year is told',
+    ),
+  ),
+  workingSpeedMPerS: v.exactOptional(
+    numberFrom(
+      1,
+      60,
+      'Speed of the wind at which pointing is judged in metres a second, by default 15',
+    ),
+  ),
+  forceCoefficientRatio: v.exactOptional(
+    numberFrom(
+      0.1,
+      3,
+      'Force coefficient of the reflector as a ratio, by default 1.3 for a solid one; from 1 to 2 a load is told',
+    ),
   ),
 });
 
@@ -533,6 +570,9 @@ export const jobSchema2 = v.strictObject({
   ),
   horizon: v.exactOptional(
     v.pipe(horizon, v.description('The horizon as sighted; without it the view is not judged.')),
+  ),
+  wind: v.exactOptional(
+    v.pipe(wind, v.description('The wind of the place; without it no load is computed.')),
   ),
   rain: v.exactOptional(
     v.pipe(rain, v.description('Where the rain statistics come from, by default climate-grid.')),

@@ -41,6 +41,66 @@ const common = {
     ),
   ),
   reflector,
+  mast: v.exactOptional(
+    v.pipe(
+      v.strictObject({
+        lengthM: numberFrom(
+          0.05,
+          20,
+          'Free length from its fixing to the middle of the reflector in metres',
+        ),
+        outsideDiameterM: v.exactOptional(
+          numberFrom(
+            0.01,
+            1,
+            'Outside diameter of the tube in metres; without it bending is not computed',
+          ),
+        ),
+        wallM: v.exactOptional(
+          numberFrom(
+            0.0005,
+            0.5,
+            'Thickness of its wall in metres; without it bending is not computed',
+          ),
+        ),
+        material: v.exactOptional(
+          words('Material of the tube, by default steel', {
+            steel: '210 GPa',
+            aluminium: '70 GPa',
+          }),
+        ),
+        eccentricityM: v.exactOptional(
+          numberFrom(
+            0,
+            2,
+            'How far the middle of the reflector stands beside the axis of the mast in metres, by default 0',
+          ),
+        ),
+      }),
+      v.description('The mast; without it no moment and no bending are computed.'),
+    ),
+  ),
+  base: v.exactOptional(
+    v.pipe(
+      v.strictObject({
+        widthM: numberFrom(0.1, 20, 'Width of the base across the wind in metres'),
+        leverM: v.exactOptional(
+          numberFrom(
+            0,
+            20,
+            'Height of the middle of the reflector above the base in metres, by default the length of the mast',
+          ),
+        ),
+        frictionRatio: v.exactOptional(
+          numberFrom(0.1, 0.8, 'Friction on the roof as a ratio, by default 0.4'),
+        ),
+        safetyRatio: v.exactOptional(
+          numberFrom(1, 3, 'Factor on the load of the wind, by default 1.5'),
+        ),
+      }),
+      v.description('A base that stands free on a flat roof; none by default.'),
+    ),
+  ),
 };
 
 const feedDiameterM = v.exactOptional(

@@ -4,6 +4,7 @@ import { DomainError } from '../../errors.js';
 import { cableReferences } from './cableReferences.js';
 import { distribution } from './distributionReferences.js';
 import type { JobFile } from './jobFile.js';
+import { outdoorReferences } from './outdoorReferences.js';
 import { mounts, slots, transmits, units } from './planReferences.js';
 import type { Fault } from './referenceChecks.js';
 import { limits, visits } from './visitReferences.js';
@@ -18,7 +19,17 @@ export function referenceFaults(job: JobFile, sound: boolean): readonly DomainEr
   const fault: Fault = (parameter, received, allowed, slip) => {
     faults.push(new DomainError({ code: 'inconsistent', parameter, received, allowed, slip }));
   };
-  const checks = [slots, mounts, units, distribution, cableReferences, transmits, limits, visits];
+  const checks = [
+    slots,
+    mounts,
+    units,
+    distribution,
+    cableReferences,
+    outdoorReferences,
+    transmits,
+    limits,
+    visits,
+  ];
   for (const check of checks)
     try {
       check(job, fault, faults);

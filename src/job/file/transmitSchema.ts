@@ -1,6 +1,7 @@
 /** Schema of a transmitted carrier. */
 
 import * as v from 'valibot';
+import { offAxisMasks } from '../../transmit/index.js';
 import { listOf, nameOf, numberFrom, words } from './fields.js';
 import { polarization } from './sharedFields.js';
 
@@ -57,14 +58,100 @@ export const transmitSchema = v.strictObject({
     numberFrom(
       0.5,
       60,
-      'Local oscillator of the BUC in GHz; none by default; accepted, not yet computed',
+      'Local oscillator of the BUC in GHz; without it no frequency on the transmit cable is computed',
+    ),
+  ),
+  upconverterGainDb: v.exactOptional(
+    numberFrom(
+      0,
+      100,
+      'Gain of the BUC in dB, far from saturation; without it the drive is not judged',
     ),
   ),
   linearDriveLevelDbm: v.exactOptional(
+    numberFrom(-80, 20, 'Drive level at the BUC in dBm; without it the drive is not judged'),
+  ),
+  measuredPairs: v.exactOptional(
+    listOf(
+      v.strictObject({
+        inputDbm: numberFrom(
+          -100,
+          60,
+          'Level at the input of the BUC in dBm, rising along the list',
+        ),
+        outputDbm: numberFrom(-100, 80, 'Level at its output in dBm'),
+      }),
+      [2, 200],
+      'Steps of the line-up as measured, the first at least 10 dB below saturation; none by default.',
+    ),
+  ),
+  offAxisMaskNames: v.exactOptional(
+    listOf(
+      v.pipe(
+        v.picklist(offAxisMasks.map(({ name }) => name)),
+        v.description('Name of a published mask, as in `offAxisMasks` of `slantpath/transmit`.'),
+      ),
+      [1, 16],
+      'Published masks of off-axis density that are to be kept; none by default.',
+    ),
+  ),
+  mispointingDeg: v.exactOptional(
     numberFrom(
-      -80,
-      20,
-      'Drive level at the BUC in dBm; none by default; accepted, not yet computed',
+      0,
+      10,
+      'How far the beam may point past its satellite in degrees, by default what the pointing loss of the target allows',
+    ),
+  ),
+  allowedRiseDb: v.exactOptional(
+    numberFrom(
+      0,
+      40,
+      'How far the network lets the EIRP rise in a fade in dB; without it power control is not computed',
+    ),
+  ),
+  controlErrorDb: v.exactOptional(
+    numberFrom(0, 10, 'Error of the power control in dB, by default 1'),
+  ),
+  crossPolarTest: v.exactOptional(
+    v.pipe(
+      v.strictObject({
+        coPolarDbm: numberFrom(
+          -200,
+          60,
+          'The carrier in its own polarization as the control centre reads it, noise included, in dBm',
+        ),
+        crossPolarDbm: numberFrom(
+          -200,
+          60,
+          'The same carrier in the other polarization, noise included, in dBm',
+        ),
+        noiseDbm: numberFrom(
+          -200,
+          60,
+          'Noise in the other polarization with the carrier off in dBm',
+        ),
+        standardUncertaintyDb: v.exactOptional(
+          numberFrom(
+            0,
+            10,
+            'Standard uncertainty of the difference of two levels in dB, by default 0.2',
+          ),
+        ),
+      }),
+      v.description('Levels of the cross-polar test; none by default.'),
+    ),
+  ),
+  askBefore: v.exactOptional(
+    v.pipe(
+      v.strictObject({
+        controlCentre: v.exactOptional(
+          nameOf('Who gives leave to transmit, with number or channel; not said by default'),
+        ),
+        siteOwner: v.exactOptional(
+          nameOf('Who gives leave to work at the site; not said by default'),
+        ),
+      }),
+      v.description('Who must be asked; nobody is named by default.'),
     ),
   ),
 });

@@ -8,10 +8,10 @@ import type { PeakingResult } from '../results/peaking.js';
 import type { ReadingVerdict } from '../results/verdicts.js';
 import { cableFindings } from './cableFindings.js';
 import { type Finding, worstFirst } from './finding.js';
+import { commissioningFindings, windFindings } from './outdoorFindings.js';
 import { pointingFindings, polarizationFindings } from './peakingFindings.js';
 import {
   distributionFindings,
-  laterFindings,
   levelFindings,
   missingFindings,
   promiseFindings,
@@ -51,12 +51,13 @@ export function allFindings(job: JobFile, plan: JobPlan, results: Results): read
     ...distributionFindings(plan),
     ...cableFindings(job, plan),
     ...transmitFindings(job, plan),
+    ...commissioningFindings(job, plan),
+    ...windFindings(job, plan),
     ...readingFindings(verdicts),
     ...pooledFindings(verdicts),
     ...changeFindings(firstLook, changes),
     ...coverageFindings(job, plan, verdicts),
     ...limitFindings(job),
     ...missingFindings(plan),
-    ...laterFindings(job),
   ]);
 }

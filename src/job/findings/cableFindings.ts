@@ -23,7 +23,7 @@ function stackingFindings(job: JobFile, plan: JobPlan): readonly Finding[] {
   const { lowestMHz, highestMHz } = tunerRange(job);
   for (const conflict of stacking.conflicts) {
     if (conflict.kind === 'outside-range') {
-      const band = stacking.bands.find(({ number }) => String(number) === conflict.name);
+      const band = stacking.bands.find(({ userBand }) => String(userBand) === conflict.name);
       const low = (band?.centreMHz ?? 0) < (lowestMHz + highestMHz) / 2;
       const said = job.tuner?.[low ? 'lowestMHz' : 'highestMHz'] !== undefined;
       found.push(

@@ -129,6 +129,22 @@ export type FindingCode =
   /** EIRP above (below) what the network asks. */
   | 'transmit-eirp-too-high'
   | 'transmit-eirp-too-low'
+  /** Drive level and gain give another output than planned; amount: that output, limit: the planned one. */
+  | 'transmit-drive-wrong'
+  /** The planned output lies above the 1 dB compression that was measured; limit: the output there. */
+  | 'transmit-compressed'
+  /** The pattern, the symbol rate or the size says nothing at the angles of the mask. */
+  | 'transmit-mask-not-judged'
+  /** Power control cannot make up for the fade of the uplink; amount: what is left. */
+  | 'uplink-fade-left'
+  /** The leak of the cross-polar test cannot be told from the noise; amount: the least isolation. */
+  | 'cross-polar-near-noise'
+  /** The wind bends the mast at the speed asked for; amount: loss of pointing, limit: what is allowed. */
+  | 'wind-costs-pointing'
+  /** Load and moment are told; who bears them is for a structural engineer. */
+  | 'wind-load-for-engineer'
+  /** Outside what the coefficients hold for, so no load is told; names: the field. */
+  | 'wind-outside-stated-range'
   /** The amplifier is driven closer to saturation than allowed; amount: back-off, limit: least. */
   | 'transmit-back-off-too-small'
   /** The cross-polar test of a transmitted carrier was not read. */
@@ -136,9 +152,7 @@ export type FindingCode =
   /** A field is not given without which a part of the job is not judged. */
   | 'field-not-given'
   /** Fields outside the range that a recommendation states; names: the fields. */
-  | 'outside-stated-range'
-  /** A field that is accepted and not computed in this version. */
-  | 'not-yet-computed';
+  | 'outside-stated-range';
 
 /** What to do, as a fixed word; `none` for a note that asks for nothing. */
 export type FindingAction =
@@ -171,7 +185,10 @@ export type FindingAction =
   | 'raise-the-supply'
   | 'reduce-the-power'
   | 'raise-the-power'
-  | 'set-a-limit';
+  | 'set-a-limit'
+  | 'raise-the-test-carrier'
+  | 'ask-an-engineer'
+  | 'use-a-stiffer-mast';
 
 /** Where a finding belongs; what is left out is meant as a whole. */
 export interface FindingPlace {
@@ -199,7 +216,20 @@ export interface FindingAmount {
   /** The value. */
   readonly value: number;
   /** Its unit; empty for a probability. */
-  readonly unit: 'dB' | 'dBuV' | 'dBW' | 'deg' | 'mm' | 'm' | '%' | 'V' | 'A' | 'MHz' | 'kHz' | '';
+  readonly unit:
+    | 'dB'
+    | 'dBuV'
+    | 'dBW'
+    | 'deg'
+    | 'mm'
+    | 'm'
+    | '%'
+    | 'V'
+    | 'A'
+    | 'MHz'
+    | 'kHz'
+    | 'dBm'
+    | '';
   /** What it is held against, in the same unit; `null` where nothing is. */
   readonly limit: number | null;
   /** Standard uncertainty of the value; `null` where it is not known. */

@@ -281,18 +281,6 @@ export function transmitFindings(job: JobFile, plan: JobPlan): readonly Finding[
   return found;
 }
 
-/** Fields that are accepted and whose arithmetic comes later. */
-export function laterFindings(job: JobFile): readonly Finding[] {
-  const fields: string[] = [];
-  job.transmit?.forEach((sent, index) => {
-    if (sent.upconverterLocalOscillatorGHz !== undefined)
-      fields.push(`transmit[${index}].upconverterLocalOscillatorGHz`);
-    if (sent.linearDriveLevelDbm !== undefined)
-      fields.push(`transmit[${index}].linearDriveLevelDbm`);
-  });
-  return fields.map((field) => finding('not-yet-computed', 'note', { field }, null, 'none'));
-}
-
 /** What could not be said for want of a field, and what nobody promised. */
 export function missingFindings(plan: JobPlan): readonly Finding[] {
   const fields = new Map<string, Finding>();

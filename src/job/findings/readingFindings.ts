@@ -258,7 +258,8 @@ function missingSupply(
 /** The line-up test of each transmitted carrier. */
 function missingTests(job: JobFile, verdicts: readonly ReadingVerdict[]): readonly Finding[] {
   const quantity = 'cross-polar-isolation';
-  return (job.transmit ?? []).flatMap(({ slot, name }) =>
+  return (job.transmit ?? []).flatMap(({ slot, name, crossPolarTest }) =>
+    crossPolarTest !== undefined ||
     verdicts.some(
       (each) => each.slot === slot && each.carrier === name && each.quantity === quantity,
     )

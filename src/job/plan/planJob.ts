@@ -1,8 +1,12 @@
 /** The plan: everything about a job that can be known before anything is read. */
 
+import { attenuationAt } from '../../climate/attenuationAt.js';
+import type { Climate } from '../../climate/index.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import type { JobFile } from '../file/jobFile.js';
 import { type JobInput, jobOf } from '../file/jobOf.js';
+import { type CommissioningWork, commissioningWork } from '../sent/commissioningPlan.js';
+import { type WindPlan, windPlans } from '../wind/windPlan.js';
 import { type Caution, cautions } from './cautions.js';
 import {
   type DirectionPlan,
@@ -56,6 +60,10 @@ export interface JobPlan {
   readonly receivers: readonly ReceiverPlan[];
   /** What a two-way terminal sends. */
   readonly transmit: readonly TransmitPlan[];
+  /** Commissioning of what is sent, step by step; `null` where nothing is. */
+  readonly commissioning: CommissioningWork | null;
+  /** What the wind does to each mount; empty where the job says nothing of the wind. */
+  readonly wind: readonly WindPlan[];
   /** What the file did not give and what was taken in its place. */
   readonly assumptions: readonly Assumption[];
   /** What could not be said, and which field would let it be. */
@@ -120,6 +128,26 @@ function assumeReferences(job: JobFile, notes: Ledger): void {
   notes.word(job.timeZone, 'timeZone', 'UTC');
 }
 
+/** Fade of an uplink for the promised share of the year in dB; `null` without a promise or a climate. */
+function uplinkFade(
+  job: JobFile,
+  at: { readonly slot: string; readonly frequencyGHz: number; readonly elevationDeg: number },
+  climate: Climate | null,
+): number | null {
+  const exceededPercent = job.target?.exceededPercent;
+  const reflector = job.mounts.find(({ slots }) => slots.includes(at.slot))?.reflector;
+  if (climate === null || exceededPercent === undefined || !reflector) return null;
+  return attenuationAt(climate, {
+    frequencyGHz: at.frequencyGHz,
+    elevationDeg: Math.max(0.1, at.elevationDeg),
+    // The worst turn of a linear wave for rain is level; the difference is some tenths of a decibel.
+    tiltDeg: 0,
+    diameterM: reflector.diameterM,
+    efficiencyRatio: reflector.efficiencyRatio ?? 0.65,
+    exceededPercent,
+  }).attenuationDb;
+}
+
 /** The plan of a checked job. */
 export function planOf(job: JobFile, sources: PlanSources): JobPlan {
   const { climate: source } = knownOnly('sources', sources, PLAN_SOURCES_KEYS);
@@ -135,6 +163,12 @@ export function planOf(job: JobFile, sources: PlanSources): JobPlan {
   const { outlets, amplifiers } = distributionPlan(job, signals, tuning, notes);
   const supplies = supplyPlans(job, notes);
   const transmit = transmitPlans(job, mounts, notes);
+  const elevationDeg = (slot: string) =>
+    directions.find((each) => each.slot === slot)?.elevationDeg ?? 0;
+  const wind = windPlans(job, elevationDeg, notes);
+  const commissioning = commissioningWork(job, transmit, (slot, frequencyGHz) =>
+    uplinkFade(job, { slot, frequencyGHz, elevationDeg: elevationDeg(slot) }, climate),
+  );
   assumeReferences(job, notes);
   if (job.target?.exceededPercent === undefined) notes.miss('promise', 'target.exceededPercent');
   if (job.target?.pointingLossDb === undefined) notes.miss('pointing', 'target.pointingLossDb');
@@ -155,6 +189,8 @@ export function planOf(job: JobFile, sources: PlanSources): JobPlan {
     supplies,
     receivers: receiverPlans(job, outlets),
     transmit,
+    commissioning,
+    wind,
     assumptions: notes.assumptions,
     notSaid: notes.notSaid,
   };

@@ -29,7 +29,7 @@ import {
 /** A user band and who has it. */
 export interface UserBandPlan {
   /** Number on the label of the unit. */
-  readonly number: number;
+  readonly userBand: number;
   /** Centre in MHz. */
   readonly centreMHz: number;
   /** Width in MHz. */
@@ -58,7 +58,7 @@ export interface UserBandRequestPlan {
   readonly slot: string;
   readonly carrier: string;
   /** Number of the user band. */
-  readonly number: number;
+  readonly userBand: number;
   /** Tuning word. */
   readonly tuningWord: number;
   /** The message in hexadecimal. */
@@ -85,7 +85,7 @@ export interface StackingPlan {
 /** Width of a user band where neither the unit nor a carrier tells it (practice of the trade). */
 const USUAL_WIDTH_MHZ = 36;
 
-type Band = Pick<UserBandPlan, 'number' | 'centreMHz' | 'bandwidthMHz' | 'receiver'>;
+type Band = Pick<UserBandPlan, 'userBand' | 'centreMHz' | 'bandwidthMHz' | 'receiver'>;
 
 /** User bands of a job, whichever way they are given. */
 export function userBandsOf(job: JobFile): readonly Band[] {
@@ -98,8 +98,8 @@ export function userBandsOf(job: JobFile): readonly Band[] {
   const usualMHz = widths.length > 0 ? Math.min(200, Math.max(...widths)) : USUAL_WIDTH_MHZ;
   const given: NonNullable<typeof stacking.userBands> =
     stacking.userBands ?? (stacking.userBandsMHz ?? []).map((centreMHz) => ({ centreMHz }));
-  return given.map(({ centreMHz, bandwidthMHz, number, receiver }, index) => ({
-    number: number ?? first + index,
+  return given.map(({ centreMHz, bandwidthMHz, userBand, receiver }, index) => ({
+    userBand: userBand ?? first + index,
     centreMHz,
     bandwidthMHz: bandwidthMHz ?? usualMHz,
     receiver: receiver ?? null,
@@ -145,8 +145,8 @@ export function stackingPlan(
     kind: stacking.kind,
     bands: bands.map((band) => bandPlan(job, band, branches, signals)),
     conflicts: userBandConflicts({
-      bands: used.map(({ number, centreMHz, bandwidthMHz }) => ({
-        name: String(number),
+      bands: used.map(({ userBand, centreMHz, bandwidthMHz }) => ({
+        name: String(userBand),
         centreMHz,
         bandwidthMHz,
       })),
@@ -279,7 +279,7 @@ function longestOf(
 /** Tuning words of every carrier in a user band. */
 function requestsOf(
   job: JobFile,
-  { number, centreMHz }: Band,
+  { userBand, centreMHz }: Band,
   tuning: readonly TuningPlan[],
 ): readonly UserBandRequestPlan[] {
   const second = job.distribution?.stacking?.generation === 'second';
@@ -289,7 +289,7 @@ function requestsOf(
     if (intermediateFrequencyMHz === null || position > 1) return [];
     const wanted = {
       intermediateFrequencyMHz,
-      userBand: number,
+      userBand,
       polarization: switchedPolarization(tuned),
       band: tuned.tone === true ? ('high' as const) : ('low' as const),
     };
@@ -301,7 +301,7 @@ function requestsOf(
             userBandMHz: centreMHz,
             position: position === 1 ? 'B' : 'A',
           });
-      return [{ slot, carrier, number, tuningWord, message }];
+      return [{ slot, carrier, userBand, tuningWord, message }];
     } catch (error) {
       // A carrier or band that no tuning word reaches has none; that it lies outside is a finding of its own.
       if (error instanceof DomainError) return [];

@@ -15,7 +15,7 @@ export function stackingBlocks(speech: Speech): readonly SheetBlock[] {
   return [
     section(words.sections.stacking),
     tableOf(stacking.bands, [
-      [columns.userBand, ({ number }) => String(number)],
+      [columns.userBand, ({ userBand }) => String(userBand)],
       [columns.centreMHz, ({ centreMHz }) => plain(centreMHz)],
       [columns.widthMHz, ({ bandwidthMHz }) => fixed(bandwidthMHz, 0)],
       [columns.receiver, ({ receiver }) => receiver ?? '-', 'left'],
@@ -36,7 +36,7 @@ export function stackingBlocks(speech: Speech): readonly SheetBlock[] {
           tableOf(stacking.requests, [
             [columns.slot, ({ slot }) => slot, 'left'],
             [columns.carrier, ({ carrier }) => carrier, 'left'],
-            [columns.userBand, ({ number }) => String(number)],
+            [columns.userBand, ({ userBand }) => String(userBand)],
             [columns.tuningWord, ({ tuningWord }) => String(tuningWord)],
             [columns.message, ({ message }) => message, 'left'],
           ]),

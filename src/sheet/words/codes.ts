@@ -24,6 +24,7 @@ import type {
   ViewPlan,
 } from '../../job/index.js';
 import type { Bracket, PeakFit } from '../../peaking/index.js';
+import type { CommissioningStep } from '../../transmit/index.js';
 
 /** Words for each code of a list. */
 type Words<Code extends string> = Readonly<Record<Code, string>>;
@@ -62,6 +63,10 @@ export interface CodeWords {
   readonly firstLook: Words<FirstLook['kind']>;
   readonly axes: Words<PeakingResult['axis']>;
   readonly supplies: Words<SupplyPlan['kind'] | InputsPlan['supplies'][number]['kind']>;
+  /** Steps of commissioning. */
+  readonly steps: Words<CommissioningStep['step']>;
+  /** Who says yes before a step. */
+  readonly leaveOf: Words<CommissioningStep['leaveOf']>;
   readonly inRange: Words<NonNullable<TuningPlan['inRange']>>;
   readonly exposureGroups: Words<TransmitPlan['exposureGroup']>;
   readonly visits: Words<JobVisit['kind']>;

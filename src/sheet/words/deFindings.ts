@@ -221,7 +221,39 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'outside-stated-range': {
       says: 'außerhalb des Bereichs, den eine Empfehlung nennt',
     },
-    'not-yet-computed': { says: 'angenommen, in dieser Version aber nicht berechnet' },
+    'transmit-drive-wrong': {
+      says: 'Ansteuerung und Verstärkung geben eine andere Leistung als geplant',
+      amount: 'sie geben',
+      limit: 'geplant',
+    },
+    'transmit-compressed': {
+      says: 'über der gemessenen Kompression von 1 dB geplant',
+      amount: 'geplant',
+      limit: 'komprimiert bei',
+    },
+    'transmit-mask-not-judged': {
+      says: 'die Maske ist nicht beurteilt: Symbolrate oder Diagramm sagen bei ihren Winkeln nichts',
+    },
+    'uplink-fade-left': {
+      says: 'die Leistungsregelung gleicht den Schwund der Aufwärtsstrecke nicht aus',
+      amount: 'bleibt',
+    },
+    'cross-polar-near-noise': {
+      says: 'das Übersprechen hebt sich nicht aus dem Rauschen, nur eine kleinste Entkopplung ist bekannt',
+      amount: 'mindestens',
+      limit: 'Grenzwert',
+    },
+    'wind-costs-pointing': {
+      says: 'bei der gefragten Windgeschwindigkeit biegt sich der Mast zu weit',
+      amount: 'Verlust',
+      limit: 'erlaubt',
+    },
+    'wind-load-for-engineer': {
+      says: 'Last und Moment des Windes sind genannt; ob Halterung, Mast, Wand und Dach sie tragen, beurteilt eine Tragwerksplanerin oder ein Tragwerksplaner',
+    },
+    'wind-outside-stated-range': {
+      says: 'außerhalb dessen, wofür die Beiwerte gelten, darum ist keine Last genannt',
+    },
   },
   actions: {
     none: '',
@@ -254,5 +286,9 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'reduce-the-power': 'Die Leistung senken.',
     'raise-the-power': 'Die Leistung erhöhen.',
     'set-a-limit': 'Einen Grenzwert setzen.',
+    'raise-the-test-carrier':
+      'Die Leitstelle um einen stärkeren Testträger oder eine schmalere Bandbreite bitten und noch einmal ablesen.',
+    'ask-an-engineer': 'Die Tragwerksplanung fragen.',
+    'use-a-stiffer-mast': 'Einen steiferen oder kürzeren Mast nehmen, oder ihn abspannen.',
   },
 };

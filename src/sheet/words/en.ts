@@ -62,6 +62,9 @@ export const englishWords = {
     inputSupply: 'What the switches give their units',
     outlets: 'Expected at the outlets in clear sky',
     transmit: 'Sent',
+    lineUp: 'Line-up of what is sent',
+    order: 'Order of the work, with its stops',
+    wind: 'Wind',
     rain: 'Rain and the promise',
     sunOutages: 'Sun outages',
     assumptions: 'Assumed where the job file does not say; give what you know better',
@@ -113,6 +116,31 @@ export const englishWords = {
     frequencyGHz: 'GHz',
     polarization: 'pol.',
     frequencyMHz: 'MHz on the cable',
+    transmitMHz: 'MHz to the BUC',
+    plannedDbm: 'planned dBm',
+    driveDbm: 'by drive dBm',
+    compressedDbm: '1 dB compressed dBm',
+    stopsDbw: 'stop at EIRP dBW',
+    maskName: 'mask',
+    marginDb: 'margin dB',
+    atDeg: 'at °',
+    uplinkFadeDb: 'uplink fade dB',
+    madeUpDb: 'made up dB',
+    leftDb: 'left dB',
+    isolationDb: 'isolation dB',
+    step: 'step',
+    askFirst: 'who says yes first',
+    sends: 'sends',
+    done: 'done',
+    pressurePa: 'pressure Pa',
+    forceN: 'force N',
+    momentNm: 'moment at the foot Nm',
+    slidingKg: 'against sliding kg',
+    overturningKg: 'against overturning kg',
+    windSpeed: 'wind m/s',
+    windLossDb: 'loss dB',
+    yearPercent: '% of the year above',
+    stressMPa: 'stress at the foot MPa',
     userBand: 'user band',
     centreMHz: 'centre MHz',
     widthMHz: 'width MHz',
@@ -247,6 +275,23 @@ export const englishWords = {
   /** Schedule of a tracking mount. */
   tracking: (lowest: string, highest: string, error: string) =>
     `Inclined orbit: elevation between ${lowest}° and ${highest}°; between two moves the beam is off by ${error}° at most.`,
+  /** Where nobody stands between feed and reflector: density at the feed, at the reflector, and the limit. */
+  feedHazard: (feed: string, reflector: string, limit: string) =>
+    `Between feed and reflector the power density reaches ${feed} W/m² at the feed and ${reflector} W/m² at the reflector; the limit is ${limit} W/m². Nobody reaches in there before the transmitter is switched off and locked out.`,
+  /** Masks held against a pattern, with the error of pointing. */
+  maskSense: (offDeg: string) =>
+    `Masks are held against the side lobes of ITU-R S.580-6 with the beam ${offDeg}° past its satellite. ? marks a mask that was written down from memory: read the document first.`,
+  transmitInverted:
+    'Where the local oscillator of the BUC stands above the carrier, the spectrum is turned round on the way up.',
+  /** Leave to transmit. */
+  askBefore: (centre: string | null, owner: string | null) =>
+    `Nobody transmits, at any level, before the control centre has said yes${centre === null ? '' : ` (${centre})`}; nobody climbs before the owner of the site has${owner === null ? '' : ` (${owner})`}. At each stop: wait for the word.`,
+  /** What the wind figures are and are not. */
+  windSense: (coefficient: string) =>
+    `Peak pressure after EN 1991-1-4 as read in open texts, coefficient ${coefficient} for wind full on the reflector (practice of the trade); national rules change it. These are loads and moments, no judgement: whether anything bears them is for a structural engineer, and so are fixings and wall, load of the roof, uplift, gusts and fatigue, ice, roof edges and hills, and the local code.`,
+  /** Where no load is told. */
+  windRefused: (mount: string, field: string) =>
+    `${mount}: ${field} lies outside what the coefficients hold for, so no load is told. Ask a structural engineer.`,
   userBandSense:
     'The slope is that within the user band. The longest cable is what the longest run on the way may grow to, by level and supply, all else as planned. Each receiver is set to its own user band and number; the unit’s label gives them.',
   fixedBands: 'Whole bands run side by side on the cable, all at the same time.',

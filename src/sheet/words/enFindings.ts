@@ -192,7 +192,39 @@ export const enFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'transmit-test-missing': { says: 'the cross-polar test of what is sent was not read' },
     'field-not-given': { says: 'not given, so this part is not judged' },
     'outside-stated-range': { says: 'outside the range that a recommendation states' },
-    'not-yet-computed': { says: 'accepted, but not computed in this version' },
+    'transmit-drive-wrong': {
+      says: 'drive level and gain give another output than planned',
+      amount: 'they give',
+      limit: 'planned',
+    },
+    'transmit-compressed': {
+      says: 'planned above the 1 dB compression that was measured',
+      amount: 'planned',
+      limit: 'compressed at',
+    },
+    'transmit-mask-not-judged': {
+      says: 'the mask is not judged: symbol rate or pattern say nothing at its angles',
+    },
+    'uplink-fade-left': {
+      says: 'power control cannot make up for the fade of the uplink',
+      amount: 'left',
+    },
+    'cross-polar-near-noise': {
+      says: 'the leak cannot be told from the noise, so that only a least isolation is known',
+      amount: 'at least',
+      limit: 'limit',
+    },
+    'wind-costs-pointing': {
+      says: 'at the speed of the wind asked for the mast bends too far',
+      amount: 'loss',
+      limit: 'allowed',
+    },
+    'wind-load-for-engineer': {
+      says: 'load and moment of the wind are told; whether mount, mast, wall and roof bear them is for a structural engineer',
+    },
+    'wind-outside-stated-range': {
+      says: 'outside what the coefficients hold for, so that no load is told',
+    },
   },
   actions: {
     none: '',
@@ -225,5 +257,9 @@ export const enFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'reduce-the-power': 'Reduce the power.',
     'raise-the-power': 'Raise the power.',
     'set-a-limit': 'Set a limit.',
+    'raise-the-test-carrier':
+      'Ask the control centre for a stronger test carrier or a narrower bandwidth, and read again.',
+    'ask-an-engineer': 'Ask a structural engineer.',
+    'use-a-stiffer-mast': 'Use a stiffer or shorter mast, or stay it.',
   },
 };
