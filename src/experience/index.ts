@@ -11,4 +11,10 @@ export {
   type LearntCorrection,
 } from './footprintCorrection.js';
 export { type RainExperience, rainExperience, type SiteYear } from './rainExperience.js';
+export {
+  type CarrierExperience,
+  type ExperienceRecord,
+  type RecordExperience,
+  recordExperience,
+} from './recordExperience.js';
 export { type SiteDrift, siteDrift, type VisitReading } from './siteDrift.js';

@@ -382,6 +382,29 @@ const wind = v.strictObject({
   ),
 });
 
+const instrument = v.strictObject({
+  name: nameOf('Name of the instrument, as visits and readings give it'),
+  ceilingDb: v.exactOptional(
+    numberFrom(
+      5,
+      80,
+      'Highest MER that it can show in dB; without it an MER is taken as it is shown',
+    ),
+  ),
+  levelOffsetDb: v.exactOptional(
+    numberFrom(-30, 30, 'How far it shows levels too high in dB, by default 0'),
+  ),
+  levelOffsetStandardUncertaintyDb: v.exactOptional(
+    numberFrom(0, 10, 'Standard uncertainty of that offset in dB, by default 0'),
+  ),
+  ratioOffsetDb: v.exactOptional(
+    numberFrom(-30, 30, 'How far it shows carrier-to-noise ratios too high in dB, by default 0'),
+  ),
+  ratioOffsetStandardUncertaintyDb: v.exactOptional(
+    numberFrom(0, 10, 'Standard uncertainty of that offset in dB, by default 0'),
+  ),
+});
+
 const limitPoint = nameOf('`antenna`, the name of an outlet or receiver, or `outlets` for all');
 const slotName = v.exactOptional(nameOf('Slot for which the limit holds; all by default'));
 const quantityWord = <const T extends string>(word: T, meaning: string) =>
@@ -586,6 +609,13 @@ export const jobSchema2 = v.strictObject({
   ),
   transmit: v.exactOptional(
     listOf(transmitSchema, [1, 20], 'Transmitted carriers of a two-way terminal; none by default.'),
+  ),
+  instruments: v.exactOptional(
+    listOf(
+      instrument,
+      [0, 50],
+      'What is known of the instruments; without it readings are taken as they are shown.',
+    ),
   ),
   limits: v.exactOptional(
     listOf(limit, [0, 500], 'Limits at test points; without any no reading is judged.'),

@@ -1,4 +1,4 @@
-/** Values of what is sent, of masts and of the wind that must agree with each other. */
+/** Values of what is sent, of instruments and of masts that must agree with each other. */
 
 import { DomainError } from '../../errors.js';
 import { compressionPoint, crossPolarIsolationRead } from '../../transmit/index.js';
@@ -6,7 +6,7 @@ import type { JobFile } from './jobFile.js';
 
 type Fault = (parameter: string, received: unknown, allowed: string, slip?: string) => void;
 
-/** Every fault of measured pairs, of the cross-polar test and of masts. */
+/** Every fault of measured pairs, of the cross-polar test, of instruments and of masts. */
 export function outdoorReferences(job: JobFile, fault: Fault): void {
   job.transmit?.forEach(({ measuredPairs, crossPolarTest }, index) => {
     const path = `transmit[${index}]`;
@@ -22,6 +22,11 @@ export function outdoorReferences(job: JobFile, fault: Fault): void {
         (parameter) => `${path}.crossPolarTest.${parameter}`,
         () => crossPolarIsolationRead(crossPolarTest),
       );
+  });
+  const names = (job.instruments ?? []).map(({ name }) => name);
+  names.forEach((name, index) => {
+    if (names.indexOf(name) !== index)
+      fault(`instruments[${index}].name`, name, 'a name of its own');
   });
   job.mounts.forEach(({ mast }, index) => {
     const path = `mounts[${index}].mast`;

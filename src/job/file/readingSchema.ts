@@ -7,6 +7,12 @@ const quantity = <const T extends string>(word: T, meaning: string) =>
   v.pipe(v.literal(word), v.description(`\`${word}\`: ${meaning}.`));
 
 const said = {
+  bound: v.exactOptional(
+    words('Whether the display shows only an end; a value by default', {
+      'at-most': 'the true value is at most what is shown (it sank into the noise)',
+      'at-least': 'the true value is at least what is shown (the display ends there)',
+    }),
+  ),
   instrument: v.exactOptional(nameOf('Instrument; by default that of the visit')),
   person: v.exactOptional(nameOf('Who read it; by default who did the visit')),
   time: v.exactOptional(clock('Time of day; not said by default')),
@@ -48,6 +54,13 @@ export const readingSchema = v.variant('quantity', [
     ...atCarrier,
     quantity: quantity('carrier-to-noise', 'ratio in the bandwidth of the symbol rate'),
     carrierToNoiseDb: numberFrom(-20, 60, 'Carrier-to-noise ratio in dB'),
+    noiseBandwidthMHz: v.exactOptional(
+      numberFrom(
+        0.001,
+        1000,
+        'Bandwidth in which the instrument took the noise in MHz, by default the symbol rate',
+      ),
+    ),
   }),
   v.strictObject({
     ...atCarrier,

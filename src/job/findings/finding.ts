@@ -97,6 +97,8 @@ export type FindingCode =
   | 'readings-all-off-plan'
   /** No limit is set for what was read. */
   | 'reading-without-limit'
+  /** An MER above the ceiling that the job gives for the instrument; one of the two is wrong. */
+  | 'reading-above-ceiling'
   /** A place was not read. */
   | 'reading-missing'
   /** No known cause fits the readings: several faults, or one that is not in the list. */

@@ -121,7 +121,8 @@ function crossPolarFindings(job: JobFile, sent: CommissioningPlan): readonly Fin
         ];
   const { verdict, conformityProbabilityRatio } = decideConformity({
     reading: read.isolationDb,
-    standardUncertainty: read.standardUncertaintyDb ?? 0,
+    // No test is without doubt; the decision asks for one above 0.
+    standardUncertainty: Math.max(0.01, read.standardUncertaintyDb ?? 0),
     lowerLimit,
   });
   if (verdict === 'conforms') return [];

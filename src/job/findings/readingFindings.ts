@@ -63,11 +63,21 @@ export function readingFindings(verdicts: readonly ReadingVerdict[]): readonly F
             'reading-undecided',
             'undecided',
             where,
-            amount(decision.conformityProbabilityRatio, '', 0.95),
+            verdict.bound === null ? amount(decision.conformityProbabilityRatio, '', 0.95) : null,
             'read-again',
           ),
         );
     }
+    if (verdict.aboveCeiling)
+      found.push(
+        finding(
+          'reading-above-ceiling',
+          'undecided',
+          where,
+          amount(verdict.reading, unit),
+          'check-instrument-and-carrier',
+        ),
+      );
     const offPlan = amount(difference ?? 0, unit === 'dBuV' ? 'dB' : unit, 0, standardUncertainty);
     if (verdict.finding === 'below' && decision?.verdict !== 'does-not-conform')
       found.push(finding('reading-below-plan', 'undecided', where, offPlan, 'find-the-cause'));

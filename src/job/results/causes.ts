@@ -105,7 +105,7 @@ function installationOf(job: JobFile, plan: JobPlan, mount: string): CauseInstal
 }
 
 function observationOf(verdict: ReadingVerdict): CauseObservation | null {
-  if (verdict.slot === null || verdict.carrier === null) return null;
+  if (verdict.slot === null || verdict.carrier === null || verdict.bound !== null) return null;
   const at = {
     carrier: carrierName(verdict),
     testPoint: verdict.testPoint,

@@ -76,7 +76,8 @@ export function changesBetween(
   const after = new Map(later.map((verdict) => [placeOf(verdict), verdict]));
   const readings = first.flatMap((verdict): ReadingChange[] => {
     const again = after.get(placeOf(verdict));
-    if (!again) return [];
+    // Where only an end is known, there is nothing to take a difference of.
+    if (!again || again.bound !== null || verdict.bound !== null) return [];
     const change = again.reading - verdict.reading;
     const standardUncertainty = Math.hypot(verdict.standardUncertainty, again.standardUncertainty);
     return [

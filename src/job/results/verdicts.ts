@@ -6,10 +6,11 @@ import {
   judgeReadings,
 } from '../../acceptance/index.js';
 import { within } from '../../errors.js';
-import type { JobFile, JobReading } from '../file/jobFile.js';
+import type { JobFile, JobReading, JobVisit } from '../file/jobFile.js';
 import { limitEnds, limitFor } from '../plan/limits.js';
 import type { JobPlan } from '../plan/planJob.js';
 import { EXPECTATION } from '../plan/signals.js';
+import { decisionOnBound, trueReading } from './instrumentReading.js';
 
 /** What can be read. */
 export type ReadingQuantity = JobReading['quantity'];
@@ -28,8 +29,14 @@ export interface ReadingVerdict {
   readonly quantity: ReadingQuantity;
   /** Unit of all values here: dBuV for levels, V for a voltage, dB otherwise; a bit error ratio as ten times its logarithm. */
   readonly unit: 'dBuV' | 'dB' | 'V';
-  /** The reading. */
+  /** The reading, corrected by what the job knows of the instrument. */
   readonly reading: number;
+  /** What that correction added to what was shown, in dB; 0 where nothing is known of the instrument. */
+  readonly correctionDb: number;
+  /** Whether only an end is known: the true value is at most, or at least, the reading. */
+  readonly bound: 'at-most' | 'at-least' | null;
+  /** The instrument showed more than the ceiling that the job gives for it. */
+  readonly aboveCeiling: boolean;
   /** Its standard uncertainty. */
   readonly standardUncertainty: number;
   /** What the plan expects there in clear sky; `null` where it has nothing to say. */
@@ -58,6 +65,7 @@ export function visitVerdicts(
       const weather = reading.weather ?? visit?.weather;
       return verdictOn(job, plan, {
         reading,
+        of: visit,
         visit: visitIndex,
         wet: weather === 'rain' || weather === 'snow',
       });
@@ -121,10 +129,18 @@ interface Asked {
   readonly reading: JobReading;
   readonly visit: number;
   readonly wet: boolean;
+  /** The visit itself. */
+  readonly of: JobVisit | undefined;
 }
 
-function verdictOn(job: JobFile, plan: JobPlan, { reading, visit, wet }: Asked): ReadingVerdict {
-  const { value, unit, standardUncertainty } = readValue(reading);
+function verdictOn(
+  job: JobFile,
+  plan: JobPlan,
+  { reading, visit, wet, of }: Asked,
+): ReadingVerdict {
+  const { unit, ...shown } = readValue(reading);
+  const corrected = trueReading(job, { reading, visit: of }, shown);
+  const { value, standardUncertainty, bound } = corrected;
   const expectation = expectationOf(reading, plan);
   const limit = limitFor(job, reading.quantity, reading.testPoint, reading.slot);
   const { lower, upper } = limit ? limitEnds(limit) : {};
@@ -133,8 +149,12 @@ function verdictOn(job: JobFile, plan: JobPlan, { reading, visit, wet }: Asked):
     standardUncertainty,
     lower,
     upper,
-    expectation: wet ? null : expectation,
+    expectation: wet || bound !== null ? null : expectation,
   });
+  const ends = {
+    ...(lower === undefined ? {} : { lowerLimit: lower }),
+    ...(upper === undefined ? {} : { upperLimit: upper }),
+  };
   return {
     visit,
     testPoint: reading.testPoint,
@@ -143,13 +163,17 @@ function verdictOn(job: JobFile, plan: JobPlan, { reading, visit, wet }: Asked):
     quantity: reading.quantity,
     unit,
     reading: value,
+    correctionDb: corrected.correctionDb,
+    bound,
+    aboveCeiling: corrected.aboveCeiling,
     standardUncertainty,
     expected: expectation?.expected ?? null,
-    difference: expectation ? value - expectation.expected : null,
+    difference: expectation && bound === null ? value - expectation.expected : null,
     finding: judged.finding,
     hiddenFault: judged.hiddenFault,
     wet,
-    decision: judged.decision,
+    decision:
+      bound !== null && judged.decision ? decisionOnBound(corrected, ends) : judged.decision,
   };
 }
 

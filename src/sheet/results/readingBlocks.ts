@@ -16,10 +16,17 @@ export function readingBlocks(speech: Speech): readonly SheetBlock[] {
   if (record.verdicts.length === 0) return [section(words.sections.readings), words.noReadings];
   const shown = record.verdicts.slice(0, MOST_ROWS);
   const rest = record.verdicts.length - shown.length;
-  const value = (v: ReadingVerdict) =>
+  const plain = (v: ReadingVerdict) =>
     v.quantity === 'bit-error-ratio'
       ? words.power(fixed(v.reading / 10, 1))
       : `${fixed(v.reading, 1)} ${words.units[v.unit] ?? v.unit}`;
+  const value = (v: ReadingVerdict) =>
+    v.bound === 'at-most'
+      ? words.atMost(plain(v))
+      : v.bound === 'at-least'
+        ? words.atLeast(plain(v))
+        : plain(v);
+  const corrected = record.verdicts.some(({ correctionDb }) => correctionDb !== 0);
   return [
     section(words.sections.readings),
     tableOf<ReadingVerdict>(shown, [
@@ -28,12 +35,16 @@ export function readingBlocks(speech: Speech): readonly SheetBlock[] {
       [columns.carrier, ({ carrier }) => carrier ?? '-', 'left'],
       [columns.quantity, ({ quantity }) => codes.quantities[quantity], 'left'],
       [columns.reading, value],
+      corrected
+        ? [columns.corrected, (v) => (v.correctionDb === 0 ? '-' : signed(v.correctionDb, 1))]
+        : null,
       [columns.planned, ({ expected }) => fixed(expected, 1)],
       [columns.off, ({ difference }) => signed(difference, 1)],
       [columns.limits, (v) => limits(speech, v)],
       [columns.verdict, (v) => verdict(speech, v), 'left'],
     ]),
     ...(rest > 0 ? [words.andMore(rest)] : []),
+    ...(corrected ? [words.corrected] : []),
     words.readingSense(fixed(uncertainty(record.verdicts), 1)),
     ...job.visits.flatMap((_, index) =>
       visitText(speech, index) === '' ? [] : [visitText(speech, index)],

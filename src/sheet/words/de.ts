@@ -182,6 +182,7 @@ export const germanWords: SheetWords = {
     testPoint: 'Messpunkt',
     quantity: 'Größe',
     reading: 'gelesen',
+    corrected: 'berichtigt um dB',
     planned: 'geplant',
     off: 'daneben',
     leftAt: 'steht auf',
@@ -299,6 +300,8 @@ export const germanWords: SheetWords = {
   noReadings: 'Noch nichts abgelesen.',
   readingSense: (doubt) =>
     `Grenzwerte gelten für den Wert selbst; wer näher am Grenzwert liegt als seine Unsicherheit, ist unentschieden. Messgeräte: bis ± ${doubt} dB.`,
+  corrected:
+    'Ablesungen sind um das berichtigt, was die Auftragsdatei vom Messgerät sagt: seine Abweichungen, seine höchste MER, die Bandbreite seines Rauschens.',
   power: (exponent) => `10^${exponent}`,
   readInRain: 'bei Regen oder Schnee gelesen',
   noLimit: 'kein Grenzwert',

@@ -146,6 +146,10 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
       amount: 'im Mittel',
     },
     'reading-without-limit': { says: 'für das Abgelesene ist kein Grenzwert gesetzt' },
+    'reading-above-ceiling': {
+      says: 'das Messgerät zeigt mehr, als es nach seiner eigenen Angabe kann',
+      amount: 'gelesen',
+    },
     'reading-missing': { says: 'nicht abgelesen' },
     'no-cause-fits': {
       says: 'keine einzelne bekannte Ursache passt: mehrere Fehler, oder einer, der nicht in der Liste steht',

@@ -197,6 +197,7 @@ export const englishWords = {
     testPoint: 'test point',
     quantity: 'quantity',
     reading: 'read',
+    corrected: 'corrected by dB',
     planned: 'planned',
     off: 'off',
     leftAt: 'left at',
@@ -349,6 +350,8 @@ export const englishWords = {
   /** What the readings are compared with. */
   readingSense: (doubt: string) =>
     `Limits hold for the value itself; a reading nearer to its limit than its doubt is undecided. Instruments: up to ± ${doubt} dB.`,
+  corrected:
+    'Readings are corrected by what the job file says of the instrument: its offsets, its highest MER, the bandwidth of its noise.',
   /** A power of ten. */
   power: (exponent: string) => `10^${exponent}`,
   readInRain: 'read in rain or snow',

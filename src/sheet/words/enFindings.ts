@@ -127,6 +127,10 @@ export const enFindings: Pick<CodeWords, 'findings' | 'actions'> = {
       amount: 'mean',
     },
     'reading-without-limit': { says: 'no limit is set for what was read' },
+    'reading-above-ceiling': {
+      says: 'the instrument shows more than it can by its own figure',
+      amount: 'read',
+    },
     'reading-missing': { says: 'not read' },
     'no-cause-fits': {
       says: 'no single known cause fits: several faults, or one that is not in the list',
