@@ -20,7 +20,7 @@ export const GROUPS: readonly {
   readonly staged?: boolean;
   readonly first: string;
 }[] = [
-  { folder: 'start', label: 'Start here', first: '/start/use-it-in-an-app/' },
+  { folder: 'start', label: 'Start here', first: '/start/primer/' },
   { folder: 'examples', label: 'Worked examples', staged: true, first: '/start/learn/' },
   { folder: 'guides', label: 'Guides', first: '/guides/browser/' },
   { folder: 'reference', label: 'Reference', first: '/reference/conventions/' },

@@ -88,6 +88,27 @@ describe('worksheet', () => {
     }
   });
 
+  test('as QTI: a right answer lies between both bounds, a wrong one does not, and the test names every item', () => {
+    const [, whole, ...items] = worksheetQti(sheet);
+    expect(items.length).toBe(sheet.exercises.length);
+    items.forEach(({ path, content }, index) => {
+      expect(whole?.content).toContain(`href="${path}"`);
+      expect(content).not.toContain('toleranceMode');
+      const bound = (comparison: string) =>
+        Number(
+          new RegExp(`<${comparison}>.*?<baseValue baseType="float">([^<]+)<`).exec(content)?.[1],
+        );
+      const { answer, tolerance, decimals } = sheet.exercises[
+        index
+      ] as (typeof sheet.exercises)[number];
+      const given = Number(answer.toFixed(decimals));
+      expect(given).toBeGreaterThanOrEqual(bound('gte'));
+      expect(given).toBeLessThanOrEqual(bound('lte'));
+      expect(answer + 1.01 * tolerance).toBeGreaterThan(bound('lte'));
+      expect(answer - 1.01 * tolerance).toBeLessThan(bound('gte'));
+    });
+  });
+
   test('for the printer: lines to write on, or the key', () => {
     expect(worksheetHtml(sheet)).not.toContain('class="steps"');
     expect(worksheetHtml(sheet, { key: true })).toContain('class="steps"');
