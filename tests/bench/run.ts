@@ -18,6 +18,8 @@ for (const file of readdirSync(folder).sort()) {
       [
         `${row.bench}: ${row.name}`.padEnd(64),
         `${row.nanosecondsPerItem.toFixed(1).padStart(12)} ns`,
+        `clock ${row.wallNanosecondsPerItem.toFixed(1).padStart(10)} ns`,
+        `heap ${row.heapBytesPerItem.toFixed(0).padStart(7)} B`,
         `ratio ${row.ratio.toFixed(3)}`,
         row.budgetRatio === undefined ? '' : `budget ${row.budgetRatio}${over ? ' EXCEEDED' : ''}`,
       ].join('  '),

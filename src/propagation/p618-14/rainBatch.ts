@@ -13,7 +13,7 @@ import {
   checkedRainHeightKm,
   checkedRainRate,
 } from '../inputs.js';
-import { rainCoefficients } from '../p838-3/coefficients.js';
+import { type RainCoefficients, rainCoefficients } from '../p838-3/coefficients.js';
 import { mixedAlpha, mixedK, powerLaw } from '../p838-3/specificRainAttenuation.js';
 import type { RainAttenuationInput } from './rain.js';
 import {
@@ -110,10 +110,26 @@ const checkedRate = (value: number, row: number) =>
   checkedRainRate('rainRate001MmPerH', value, row);
 const checkedTilt = (value: number, row: number) => finite('tiltDeg', value, undefined, row);
 
+/** Most frequencies whose coefficients are kept: a plan of carriers has fewer, a sweep gains nothing from more. */
+const MOST_FREQUENCIES = 64;
+
+/** Coefficients that are worked out once for a frequency, however the rows take turns. */
+function keptCoefficients(): (frequencyGHz: number) => RainCoefficients {
+  const kept = new Map<number, RainCoefficients>();
+  return (frequencyGHz) => {
+    const before = kept.get(frequencyGHz);
+    if (before) return before;
+    const found = rainCoefficients(frequencyGHz);
+    if (kept.size < MOST_FREQUENCIES) kept.set(frequencyGHz, found);
+    return found;
+  };
+}
+
 /** Writes the attenuation of each row; what depends on frequency, tilt or percentage alone is kept from row to row. */
 export function fillRainAttenuation(columns: RainAttenuationColumns, out: Float64Array): void {
   const { latitudeDeg, heightM, rainHeightKm, rainRate001MmPerH } = columns;
   const { frequencyGHz, elevationDeg, tiltDeg, exceededPercent } = columns;
+  const coefficientsAt = keptCoefficients();
   let coefficients = rainCoefficients(1);
   let frequencyBefore = 1;
   let percent = percentTerms(1);
@@ -129,7 +145,7 @@ export function fillRainAttenuation(columns: RainAttenuationColumns, out: Float6
     const tilt = guarded(inRow(tiltDeg, row), -360, 360, checkedTilt, row);
     const exceeded = guarded(inRow(exceededPercent, row), 1e-6, 100, checkedPercent, row);
     if (f !== frequencyBefore) {
-      coefficients = rainCoefficients(f);
+      coefficients = coefficientsAt(f);
       frequencyBefore = f;
     }
     if (tilt !== tiltBefore) {

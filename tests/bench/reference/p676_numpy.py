@@ -13,7 +13,7 @@ import time
 
 import numpy as np
 
-source = pathlib.Path(__file__).parents[3] / 'src/propagation/p676-13-lines.ts'
+source = pathlib.Path(__file__).parents[3] / 'src/propagation/p676-13/lines.ts'
 tables = [
     np.array([float(x) for x in re.findall(r'-?\d+\.?\d*(?:e-?\d+)?', block)])
     for block in re.findall(r'readonly number\[\] = \[(.*?)\];', source.read_text(), re.S)
@@ -80,7 +80,7 @@ if __name__ == '__main__':
     value = slant(frequency, elevation)
     times = []
     for _ in range(7):
-        begin = time.perf_counter()
+        begin = time.process_time()
         slant(frequency, elevation)
-        times.append(1e9 * (time.perf_counter() - begin))
+        times.append(1e9 * (time.process_time() - begin))
     print(repr(float(value)), statistics.median(times))
