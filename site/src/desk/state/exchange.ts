@@ -3,7 +3,9 @@
 import { DomainError } from 'slantpath';
 import { parseJob } from 'slantpath/job';
 import type { Draft } from './draft.js';
-import { type Fault, faultsOf } from './prepared.js';
+import { isDraft } from './isDraft.js';
+import { valueAt } from './paths.js';
+import { type Fault, faultsOf, prepared } from './prepared.js';
 
 /** Largest file that is read, in bytes. */
 export const LARGEST_FILE_BYTES = 5_000_000;
@@ -36,8 +38,21 @@ export function takenFrom(text: string): Taken {
     return { kind: 'job', draft: plain(parseJob(job)), from: record ? 'record' : 'job' };
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
+    // A job of this page that was saved half-filled, or with a value out of range, is opened as it was left.
+    if (!record && isDraft(value) && opens(value))
+      return { kind: 'job', draft: value, from: 'job' };
     return { kind: 'faults', faults: faultsOf(error) };
   }
+}
+
+/** Whether all that is wrong with a draft are values of its fields, which the page shows and lets mend. */
+function opens(draft: Draft): boolean {
+  return prepared(draft).faults.every(({ path, allowed }) => {
+    const value = valueAt(draft, path);
+    return (
+      !allowed.startsWith('left out') && (typeof value === 'number' || typeof value === 'string')
+    );
+  });
 }
 
 /** Data without fields that have no value. */

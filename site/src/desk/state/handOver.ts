@@ -87,7 +87,7 @@ const EXAMPLES: Readonly<
 /** Addresses of a stage's examples, filled with the values of the job. */
 export function examplesFor(stage: StageName, record: JobRecord): readonly [string, string][] {
   return (EXAMPLES[stage] ?? []).map(([name, query]) => {
-    const filled = Object.entries(query(record)).flatMap(([field, value]) =>
+    const filled = Object.entries(query(record)).flatMap(([field, value]): [string, string][] =>
       value === undefined ? [] : [[field, String(value)]],
     );
     const search = new URLSearchParams(filled).toString();

@@ -47,7 +47,7 @@ const through = (bytes: Uint8Array, by: CompressionStream | DecompressionStream,
   chunks(
     new Blob([bytes as Uint8Array<ArrayBuffer>])
       .stream()
-      .pipeThrough(by as ReadableWritablePair<Uint8Array, Uint8Array<ArrayBuffer>>),
+      .pipeThrough(by as unknown as TransformStream<Uint8Array, Uint8Array>),
     most,
   );
 

@@ -2,7 +2,7 @@
 
 import { type Beside, newBeside } from '../state/beside.js';
 import type { Draft } from '../state/draft.js';
-import { prepared } from '../state/prepared.js';
+import { isDraft } from '../state/isDraft.js';
 
 /** A kept job. */
 export interface Entry {
@@ -24,26 +24,6 @@ export interface Damaged {
 
 const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
-
-const isListOfObjects = (value: unknown) =>
-  value === undefined || (Array.isArray(value) && value.every(isObject));
-
-/** Whether the groups and lists of a draft are groups and lists; what stands in their fields may be anything. */
-export function isDraft(value: unknown): value is Draft {
-  if (!isObject(value) || value['format'] !== 'slantpath-job' || value['version'] !== 2)
-    return false;
-  const groups = ['station', 'horizon', 'rain', 'target', 'distribution'];
-  if (groups.some((name) => value[name] !== undefined && !isObject(value[name]))) return false;
-  const lists = ['slots', 'mounts', 'units', 'limits', 'transmit', 'visits'];
-  if (lists.some((name) => !isListOfObjects(value[name]))) return false;
-  try {
-    // What cannot even be walked through is damaged, whatever it is.
-    prepared(value as unknown as Draft);
-    return true;
-  } catch {
-    return false;
-  }
-}
 
 /** The job under a key, or what is left of it. */
 export function readEntry(
