@@ -273,10 +273,18 @@ function refuse(
   });
 }
 
-/** Returns `value` if it is a finite number, otherwise throws; -0 comes out as 0. */
+/**
+ * Largest and least size of a number taken where no other bound stands: far beyond anything physical, and small enough that
+ * squares and products of it stay finite.
+ */
+const LARGEST = 1e60;
+const LEAST = 1e-60;
+
+/** Returns `value` if it is a finite number of a size that can be computed with, otherwise throws; -0 comes out as 0. */
 export function finite(parameter: string, value: number, slip?: string, index?: number): number {
-  if (Number.isFinite(value)) return value + 0;
-  return refuse(parameter, value, 'a finite number', slip, index);
+  if (typeof value === 'number' && value >= -LARGEST && value <= LARGEST) return value + 0;
+  const allowed = Number.isFinite(value) ? 'from -1e60 to 1e60' : 'a finite number';
+  return refuse(parameter, value, allowed, slip, index);
 }
 
 /**
@@ -302,10 +310,11 @@ export function inRange(
   return refuse(parameter, value, allowed, slip, index, bounds);
 }
 
-/** Returns `value` if it is finite and above zero, otherwise throws. */
+/** Returns `value` if it is above zero and of a size that can be computed with, otherwise throws. */
 export function positive(parameter: string, value: number, slip?: string, index?: number): number {
-  if (typeof value === 'number' && value > 0 && Number.isFinite(value)) return value;
-  return refuse(parameter, value, 'above 0', slip, index, { minimum: 0 });
+  if (typeof value === 'number' && value >= LEAST && value <= LARGEST) return value;
+  const allowed = Number.isFinite(value) && value > 0 ? 'from 1e-60 to 1e60' : 'above 0';
+  return refuse(parameter, value, allowed, slip, index, { minimum: 0 });
 }
 
 /** Returns `value` if it is one of `options`, otherwise throws. */
@@ -319,6 +328,17 @@ export function oneOf<T extends string>(parameter: string, value: T, options: re
   });
 }
 
+/** Returns `value` if it is a text that says something, otherwise throws. */
+export function text(parameter: string, value: unknown): string {
+  if (typeof value === 'string' && value !== '') return value;
+  throw new DomainError({
+    code: value === undefined ? 'missing' : 'malformed',
+    parameter,
+    received: value,
+    allowed: 'a name',
+  });
+}
+
 /** Words in a row; of many only the first, and how many there are. */
 export function listed(words: readonly string[]): string {
   const whole = words.join(', ');
@@ -328,6 +348,37 @@ export function listed(words: readonly string[]): string {
     .join(', ')
     .slice(0, LONGEST_TEXT - 40);
   return `${first} … (${words.length} in all)`;
+}
+
+/** Most entries that a list may have: what a mistake in a program makes longer is refused before it is read. */
+const LONGEST_LIST = 10_000_000;
+
+/**
+ * Returns `value` if it is a list, whose entries can be read: an array, a typed array, or plain data with a length and a last
+ * entry; otherwise throws.
+ */
+export function list<T extends ArrayLike<unknown>>(parameter: string, value: T): T {
+  const length = typeof value === 'object' && value !== null ? value.length : undefined;
+  if (length !== undefined && Number.isInteger(length) && length >= 0 && length <= LONGEST_LIST)
+    if (length === 0 || length - 1 in value) return value;
+  throw new DomainError({
+    code:
+      value === undefined || value === null
+        ? 'missing'
+        : typeof length === 'number' && length > LONGEST_LIST
+          ? 'too-many'
+          : 'malformed',
+    parameter,
+    received: value,
+    allowed: `a list of at most ${LONGEST_LIST} entries`,
+  });
+}
+
+/** The same for a list of objects, each of which can be read. */
+export function objects<T extends object>(parameter: string, value: ArrayLike<T>): readonly T[] {
+  return Array.from(list(parameter, value), (entry, index) =>
+    object(`${parameter}[${index}]`, entry),
+  );
 }
 
 /** Returns `value` if it is an object, so that its fields can be read; otherwise throws. */

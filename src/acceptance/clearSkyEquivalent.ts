@@ -106,7 +106,12 @@ function fadeOf(reading: RainyReading): {
   if (evidence.kind === 'beacon') {
     const fadeDb = inRange('evidence.fadeDb', evidence.fadeDb, 0, 60);
     const elevationDeg = inRange('evidence.elevationDeg', evidence.elevationDeg, 5, 90);
-    const own = positive('evidence.fadeStandardUncertaintyDb', evidence.fadeStandardUncertaintyDb);
+    const own = inRange(
+      'evidence.fadeStandardUncertaintyDb',
+      positive('evidence.fadeStandardUncertaintyDb', evidence.fadeStandardUncertaintyDb),
+      0,
+      60,
+    );
     const fromGHz = inRange('evidence.frequencyGHz', evidence.frequencyGHz, 7, 55, 'is it in MHz?');
     const path = pathRatio(elevationDeg);
     const slope = fadeRatio(fadeDb, fromGHz, reading.frequencyGHz) * path;

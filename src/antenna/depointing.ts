@@ -65,10 +65,12 @@ function checked(depointing: Depointing): Checked {
   const input = knownOnly('depointing', depointing, DEPOINTING_KEYS);
   const part = (name: keyof Depointing, least: number): number =>
     inRange(name, input[name] ?? 0, least, 5, 'is the angle in degrees?');
-  const sigma = Math.hypot(
+  const together = Math.hypot(
     part('installationStandardDeviationDeg', 0),
     part('windStandardDeviationDeg', 0),
   );
+  // A spread of less than a millionth of an arc second is none; its density could not be computed.
+  const sigma = together < 1e-10 ? 0 : together;
   return {
     along: { offset: part('alongArcOffsetDeg', -5), sigma, box: part('eastWestBoxDeg', 0) },
     across: { offset: part('acrossArcOffsetDeg', -5), sigma, box: part('northSouthBoxDeg', 0) },

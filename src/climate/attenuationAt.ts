@@ -1,6 +1,6 @@
 /** Attenuation of a path at a place by every cause, straight from its climate. */
 
-import { inRange } from '../errors.js';
+import { inRange, object } from '../errors.js';
 import { type Keys, known } from '../keys.js';
 import {
   approximateGasAttenuation,
@@ -65,12 +65,32 @@ const RAIN_MODEL_RATIO = 0.3;
 
 /** The lowest and highest ground for which the reference atmosphere is asked. */
 function pressureHpa(heightM: number): number {
-  return referenceAtmosphere(Math.max(0, heightM / 1000)).pressureHpa;
+  return referenceAtmosphere(
+    Math.max(0, inRange('climate.heightM', heightM, -1000, 100_000) / 1000),
+  ).pressureHpa;
 }
 
 /** Percent of time, at most 50, where P.618-14 ends: an availability typed for an exceedance is refused. */
 export function checkedExceededPercent(value: number, index?: number): number {
   return inRange('exceededPercent', value, 1e-6, 50, 'is it the availability?', index);
+}
+
+/** The spread of the rain rate as a climate states it: 0 where a person is sure of it. */
+function checkedUncertainty(climate: Climate): {
+  readonly standardUncertaintyRatio: number;
+  readonly singleYearRatio: number;
+} {
+  const path = 'climate.rainUncertainty';
+  const given = object(path, climate.rainUncertainty);
+  const ratio = (name: 'standardUncertaintyRatio' | 'singleYearRatio'): number => {
+    const value = inRange(`${path}.${name}`, given[name], 0, 10);
+    // Too small a step of the difference quotient would divide rounding by rounding.
+    return value < 1e-6 ? 0 : value;
+  };
+  return {
+    standardUncertaintyRatio: ratio('standardUncertaintyRatio'),
+    singleYearRatio: ratio('singleYearRatio'),
+  };
 }
 
 /** Gas and cloud at the percentage to which P.618-14 holds them. */
@@ -146,6 +166,7 @@ export function attenuationOver(
   known<SkyPath | Omit<SkyPath, 'exceededPercent'>>('path', path, SKY_PATH_KEYS);
   const { frequencyGHz, elevationDeg, tiltDeg, diameterM, efficiencyRatio } = path;
   const { latitudeDeg, heightM, rainHeightKm, rainRate001MmPerH, wetRefractivityNUnits } = climate;
+  const { standardUncertaintyRatio, singleYearRatio } = checkedUncertainty(climate);
   const held = new Map<number, ReturnType<typeof gasAndCloud>>();
   const aloft = (exceededPercent: number): ReturnType<typeof gasAndCloud> => {
     const percent = heldPercent(exceededPercent);
@@ -194,7 +215,7 @@ function spreadOf(
   const wetDb = rainDb + cloudDb;
   const share = rainDb === 0 ? 0 : wetDb / Math.hypot(wetDb, scintillationDb);
   const change = (ratio: number): number => {
-    if (share === 0) return 0;
+    if (share === 0 || ratio === 0) return 0;
     const at = (part: number) =>
       rainAttenuation({ ...rain, rainRate001MmPerH: Math.min(1000, rain.rainRate001MmPerH * part) })
         .attenuationDb;

@@ -1,7 +1,8 @@
 /** Water vapour and cloud of a climate at any percentage of the year. */
 
-import { DomainError, inRange } from '../errors.js';
+import { DomainError, inRange, objects } from '../errors.js';
 import { known } from '../keys.js';
+import { valueAt } from '../numeric/columns.js';
 import { betweenPercents, blend } from '../propagation/internal.js';
 import type { Climate, WaterAloft } from './climateAt.js';
 import { CLIMATE_KEYS } from './climateAt.js';
@@ -34,26 +35,26 @@ export function waterAloftAt(climate: Climate, exceededPercent: number): WaterAl
       received: waterAloft,
       allowed: 'a list with at least one percentage',
     });
+  const levels = objects('climate.waterAloft', waterAloft);
+  const percents = levels.map((level, at) =>
+    inRange(`climate.waterAloft[${at}].exceededPercent`, level.exceededPercent, 0, 100),
+  );
   inRange(
     'exceededPercent',
     exceededPercent,
-    (waterAloft[0] as WaterAloft).exceededPercent,
-    (waterAloft[waterAloft.length - 1] as WaterAloft).exceededPercent,
+    valueAt(percents, 0),
+    valueAt(percents, percents.length - 1),
     'the climate lists no other percentages; P.618-14 takes its rarest below it',
   );
-  const { below, above, ratio } = betweenPercents(
-    'climate.waterAloft',
-    waterAloft.map((each) => each.exceededPercent),
-    exceededPercent,
-  );
-  const lower = waterAloft[below] as WaterAloft;
-  const upper = waterAloft[above] as WaterAloft;
-  const between = (of: (water: WaterAloft) => number) => blend(of(lower), of(upper), ratio);
+  const { below, above, ratio } = betweenPercents('climate.waterAloft', percents, exceededPercent);
+  const value = (at: number, name: keyof WaterAloft): number =>
+    inRange(`climate.waterAloft[${at}].${name}`, (levels[at] as WaterAloft)[name], 0, 1000);
+  const between = (name: keyof WaterAloft) => blend(value(below, name), value(above, name), ratio);
   return {
     exceededPercent,
-    waterVapourDensityGPerM3: between((water) => water.waterVapourDensityGPerM3),
-    waterVapourContentKgPerM2: between((water) => water.waterVapourContentKgPerM2),
-    vapourScaleHeightKm: between((water) => water.vapourScaleHeightKm),
-    liquidWaterKgPerM2: between((water) => water.liquidWaterKgPerM2),
+    waterVapourDensityGPerM3: between('waterVapourDensityGPerM3'),
+    waterVapourContentKgPerM2: between('waterVapourContentKgPerM2'),
+    vapourScaleHeightKm: between('vapourScaleHeightKm'),
+    liquidWaterKgPerM2: between('liquidWaterKgPerM2'),
   };
 }

@@ -1,6 +1,6 @@
 /** Predicted outage by rain against what the years really brought. */
 
-import { DomainError, inRange } from '../errors.js';
+import { DomainError, inRange, objects } from '../errors.js';
 import { type Keys, known, knownOnly } from '../keys.js';
 import { normalExceedance } from '../numeric/normal.js';
 
@@ -70,7 +70,7 @@ export function rainExperience(seen: {
       received: given.years,
       allowed: 'an array of 2 to 100000 site-years',
     });
-  const years = given.years as readonly SiteYear[];
+  const years = objects<SiteYear>('years', given.years);
   const scatter = inRange('logScatter', given.logScatter ?? 0.6, 0.1, 2);
   const groups = inRange('weatherGroups', given.weatherGroups ?? years.length, 1, years.length);
   const least = inRange('leastNoticedMin', given.leastNoticedMin ?? 1, 0.01, 1e6);

@@ -1,6 +1,6 @@
 /** Drift of a site over its visits: how fast the level falls, and when it wants peaking again. */
 
-import { DomainError, finite, inRange } from '../errors.js';
+import { DomainError, inRange, objects } from '../errors.js';
 import { type Keys, known, knownOnly } from '../keys.js';
 import { type Instant, instantToEpochMs } from '../numeric/instant.js';
 import { studentCoverageFactor } from '../numeric/student.js';
@@ -79,14 +79,14 @@ export function siteDrift(site: {
       received: given.visits,
       allowed: 'an array of 3 to 10000 visits',
     });
-  const points = (given.visits as readonly VisitReading[])
+  const points = objects<VisitReading>('visits', given.visits)
     .map((visit, index) => ({
       years:
         instantToEpochMs(
           `visits[${index}].at`,
           known(`visits[${index}]`, visit, VISIT_READING_KEYS).at,
         ) / MS_PER_YEAR,
-      levelDb: finite(`visits[${index}].levelDb`, visit.levelDb),
+      levelDb: inRange(`visits[${index}].levelDb`, visit.levelDb, -1000, 1000),
     }))
     .sort((a, b) => a.years - b.years);
   const n = points.length;

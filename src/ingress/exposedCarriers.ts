@@ -1,6 +1,6 @@
 /** Which planned carriers a terrestrial band can disturb, in the cable or in the receiving unit itself. */
 
-import { DomainError, inRange, positive } from '../errors.js';
+import { DomainError, inRange, objects, positive, text } from '../errors.js';
 import { type Keys, known, knownOnly } from '../keys.js';
 import { type TerrestrialBand, terrestrialBands } from './terrestrialBands.js';
 
@@ -72,9 +72,10 @@ export function exposedCarriers(job: {
       allowed: 'an array of at most 1000 carriers',
     });
   const found: Exposure[] = [];
-  (given.carriers as readonly ExposedCarrierInput[]).forEach((carrier, index) => {
+  objects<ExposedCarrierInput>('carriers', given.carriers).forEach((carrier, index) => {
     const path = `carriers[${index}]`;
     const at = known(path, carrier, EXPOSED_CARRIER_INPUT_KEYS);
+    const name = text(`${path}.name`, at.name);
     const centreMHz = 1000 * inRange(`${path}.frequencyGHz`, at.frequencyGHz, 0.1, 100);
     const halfMHz = positive(`${path}.bandwidthMHz`, at.bandwidthMHz) / 2;
     const oscillatorMHz =
@@ -93,7 +94,7 @@ export function exposedCarriers(job: {
             Math.min(toMHz, middleMHz + halfMHz) - Math.max(fromMHz, middleMHz - halfMHz);
           if (overlapMHz > 1e-9)
             found.push({
-              carrier: at.name,
+              carrier: name,
               band: band.name,
               sender,
               way,

@@ -1,6 +1,6 @@
 /** Columns of a batch call: each input is one number for all rows or a list with one number per row. */
 
-import { DomainError } from '../errors.js';
+import { DomainError, list } from '../errors.js';
 
 /** One number for all rows, or one per row. */
 export type Column = number | ArrayLike<number>;
@@ -67,6 +67,7 @@ export function rowCount(columns: Readonly<Record<string, Column>>): number {
         received: column,
         allowed: 'at least one row',
       });
+    list(parameter, column);
     if (rows !== undefined && column.length !== rows)
       throw new DomainError({
         code: 'length-mismatch',

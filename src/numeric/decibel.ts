@@ -1,6 +1,6 @@
 /** Decibels and power ratios, and the one way in which levels are added: by their powers. */
 
-import { DomainError, finite } from '../errors.js';
+import { DomainError, finite, list } from '../errors.js';
 import { inRow, valueAt } from './columns.js';
 
 /** Power ratio of a difference in decibels: 10^(dB/10). */
@@ -25,7 +25,7 @@ export function ratioToDb(ratio: number): number {
  * ```
  */
 export function sumPowerDbm(levelsDbm: ArrayLike<number>): number {
-  const { length } = levelsDbm;
+  const { length } = list('levelsDbm', levelsDbm);
   if (length === 0) {
     throw new DomainError({
       code: 'empty',

@@ -3,7 +3,7 @@
  * of an average year, from its maps, at the station's own height.
  */
 
-import { inRange, object } from '../errors.js';
+import { inRange, objects } from '../errors.js';
 import { type Keys, known } from '../keys.js';
 import { inRow } from '../numeric/columns.js';
 import { betweenPercents, blend } from './mapsByPercent.js';
@@ -125,8 +125,8 @@ function atOnePercent(input: WaterVapourInput, index: number): readonly [number,
 export function waterVapour(input: WaterVapourInput): WaterVapour {
   const { maps, exceededPercent, heightM } = known('input', input, WATER_VAPOUR_INPUT_KEYS);
   inRange('heightM', heightM, -1000, 100000, 'is it in feet?');
-  const percents = object('maps', maps).map(
-    (entry) => known('maps', entry, WATER_VAPOUR_MAPS_KEYS).exceededPercent,
+  const percents = objects<WaterVapourMaps>('maps', maps).map(
+    (entry, at) => known(`maps[${at}]`, entry, WATER_VAPOUR_MAPS_KEYS).exceededPercent,
   );
   const { below, above, ratio, outside } = betweenPercents('maps', percents, exceededPercent);
   const [surface, total] = atOnePercent(input, below);

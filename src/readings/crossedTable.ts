@@ -1,6 +1,6 @@
 /** Readings by site and unit as counts and sums, with the sites taken out of the equations. */
 
-import { DomainError, finite } from '../errors.js';
+import { DomainError, inRange, objects, text } from '../errors.js';
 import { known } from '../keys.js';
 import { denseAt, valueAt } from '../numeric/columns.js';
 
@@ -50,12 +50,12 @@ export function crossedTable(readings: readonly SiteReading[]): CrossedTable {
     index.set(name, index.size);
     return index.size - 1;
   };
-  const cells = readings.map((reading, row) => {
+  const cells = objects<SiteReading>('readings', readings).map((reading, row) => {
     const at = known(`readings[${row}]`, reading, { site: true, unit: true, valueDb: true });
     return {
       site: place(siteIndex, text(`readings[${row}].site`, at.site)),
       unit: place(unitIndex, text(`readings[${row}].unit`, at.unit)),
-      value: finite(`readings[${row}].valueDb`, at.valueDb),
+      value: inRange(`readings[${row}].valueDb`, at.valueDb, -1e9, 1e9),
     };
   });
   for (const [parameter, index] of [
@@ -98,14 +98,4 @@ export function crossedTable(readings: readonly SiteReading[]): CrossedTable {
     unitCounts,
     unitSums,
   };
-}
-
-function text(parameter: string, value: unknown): string {
-  if (typeof value === 'string' && value !== '') return value;
-  throw new DomainError({
-    code: value === undefined ? 'missing' : 'malformed',
-    parameter,
-    received: value,
-    allowed: 'a name',
-  });
 }

@@ -1,6 +1,6 @@
 /** Repeated readings in groups (one site, one visit, one person): how far groups differ beyond chance. */
 
-import { DomainError, finite } from '../errors.js';
+import { DomainError, inRange, list } from '../errors.js';
 import { minimumBetween } from '../numeric/minimum.js';
 
 /** Spread within and between groups. */
@@ -34,7 +34,10 @@ export interface GroupSpread {
  */
 export function spreadOfGroups(groupsDb: readonly ArrayLike<number>[]): GroupSpread {
   const total = Array.isArray(groupsDb)
-    ? groupsDb.reduce((sum: number, group) => sum + (group?.length ?? 0), 0)
+    ? Array.from(groupsDb as readonly ArrayLike<number>[]).reduce(
+        (sum, group, index) => sum + list(`groupsDb[${index}]`, group).length,
+        0,
+      )
     : 0;
   if (!Array.isArray(groupsDb) || groupsDb.length < 2 || !(total >= 3))
     throw new DomainError({
@@ -45,7 +48,7 @@ export function spreadOfGroups(groupsDb: readonly ArrayLike<number>[]): GroupSpr
     });
   const groups = groupsDb.map((group, index) => {
     const values = Array.from(group as ArrayLike<number>, (value, row) =>
-      finite(`groupsDb[${index}]`, value, undefined, row),
+      inRange(`groupsDb[${index}]`, value, -1e9, 1e9, undefined, row),
     );
     if (values.length === 0)
       throw new DomainError({

@@ -1,6 +1,6 @@
 /** Modulation error ratio (MER): its definition, and the ceilings that keep an instrument from showing more. */
 
-import { DomainError, finite, inRange } from '../errors.js';
+import { DomainError, inRange } from '../errors.js';
 import { type Keys, known } from '../keys.js';
 import { dbToRatio, ratioToDb } from '../numeric/decibel.js';
 
@@ -60,10 +60,10 @@ export function modulationError(points: readonly ConstellationPoint[]): Modulati
       receivedI: true,
       receivedQ: true,
     });
-    const idealI = finite(`points[${index}].idealI`, at.idealI);
-    const idealQ = finite(`points[${index}].idealQ`, at.idealQ);
-    const errorI = finite(`points[${index}].receivedI`, at.receivedI) - idealI;
-    const errorQ = finite(`points[${index}].receivedQ`, at.receivedQ) - idealQ;
+    const idealI = inRange(`points[${index}].idealI`, at.idealI, -1e6, 1e6);
+    const idealQ = inRange(`points[${index}].idealQ`, at.idealQ, -1e6, 1e6);
+    const errorI = inRange(`points[${index}].receivedI`, at.receivedI, -1e6, 1e6) - idealI;
+    const errorQ = inRange(`points[${index}].receivedQ`, at.receivedQ, -1e6, 1e6) - idealQ;
     signal += idealI * idealI + idealQ * idealQ;
     error += errorI * errorI + errorQ * errorQ;
   });

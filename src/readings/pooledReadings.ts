@@ -1,6 +1,6 @@
 /** Several readings of one quantity, each with its own uncertainty, made into one. */
 
-import { DomainError, finite, positive } from '../errors.js';
+import { DomainError, inRange, objects, positive } from '../errors.js';
 import { known } from '../keys.js';
 import { valueAt } from '../numeric/columns.js';
 
@@ -34,13 +34,15 @@ function checked(readings: readonly UncertainReading[]): UncertainReading[] {
       received: readings,
       allowed: 'an array of at least 2 readings',
     });
-  return readings.map((reading, index) => {
+  return objects<UncertainReading>('readings', readings).map((reading, index) => {
     const at = known(`readings[${index}]`, reading, { valueDb: true, standardUncertaintyDb: true });
     return {
-      valueDb: finite(`readings[${index}].valueDb`, at.valueDb),
-      standardUncertaintyDb: positive(
+      valueDb: inRange(`readings[${index}].valueDb`, at.valueDb, -1e9, 1e9),
+      standardUncertaintyDb: inRange(
         `readings[${index}].standardUncertaintyDb`,
-        at.standardUncertaintyDb,
+        positive(`readings[${index}].standardUncertaintyDb`, at.standardUncertaintyDb),
+        1e-9,
+        1000,
       ),
     };
   });

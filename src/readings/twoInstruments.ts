@@ -1,6 +1,6 @@
 /** Two instruments on one point: how far apart they read, and how sure that is. */
 
-import { DomainError, finite, object } from '../errors.js';
+import { DomainError, inRange, list } from '../errors.js';
 import { type Keys, knownOnly } from '../keys.js';
 import { valueAt } from '../numeric/columns.js';
 import { studentCoverageFactor } from '../numeric/student.js';
@@ -21,7 +21,7 @@ export interface InstrumentDifference {
 
 /** Readings as numbers, at least two. */
 function readings(parameter: string, values: ArrayLike<number>): number[] {
-  const given = Array.from(object(parameter, values) as ArrayLike<number>, Number);
+  const given = Array.from(list(parameter, values));
   if (given.length < 2)
     throw new DomainError({
       code: 'too-few',
@@ -29,7 +29,7 @@ function readings(parameter: string, values: ArrayLike<number>): number[] {
       received: values,
       allowed: 'at least 2 readings',
     });
-  return given.map((value, index) => finite(parameter, value, undefined, index));
+  return given.map((value, index) => inRange(parameter, value, -1e9, 1e9, undefined, index));
 }
 
 const mean = (values: readonly number[]): number =>

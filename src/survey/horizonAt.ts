@@ -1,6 +1,6 @@
 /** The skyline of a profile at any azimuth. */
 
-import { DomainError, finite } from '../errors.js';
+import { DomainError, finite, inRange, objects } from '../errors.js';
 import { known } from '../keys.js';
 import {
   DEGREES_PER_RADIAN,
@@ -56,7 +56,7 @@ export type HorizonAt =
  * ```
  */
 export function horizonAt(profile: HorizonProfile, azimuthDeg: number): HorizonAt {
-  const { points, widestGapDeg } = known('profile', profile, HORIZON_PROFILE_KEYS);
+  const { points, widestGapDeg: gap } = known('profile', profile, HORIZON_PROFILE_KEYS);
   if (!Array.isArray(points) || points.length === 0) {
     throw new DomainError({
       code: points === undefined || points === null ? 'missing' : 'empty',
@@ -69,15 +69,27 @@ export function horizonAt(profile: HorizonProfile, azimuthDeg: number): HorizonA
   let before: HorizonPoint | undefined;
   let after: HorizonPoint | undefined;
   let highest: number | undefined;
-  for (const point of points as readonly HorizonPoint[]) {
+  const skyline = objects<HorizonPoint>('profile.points', points).map((point, index) => ({
+    azimuthDeg: inRange('profile.points.azimuthDeg', point.azimuthDeg, 0, 360, undefined, index),
+    elevationDeg: inRange(
+      'profile.points.elevationDeg',
+      point.elevationDeg,
+      -90,
+      90,
+      undefined,
+      index,
+    ),
+  }));
+  const widestGapDeg = inRange('profile.widestGapDeg', gap, 0, 360);
+  for (const point of skyline) {
     if (point.azimuthDeg === azimuth) highest = Math.max(highest ?? -90, point.elevationDeg);
     else if (point.azimuthDeg < azimuth) before = point;
     else after ??= point;
   }
   if (highest !== undefined) return { kind: 'sighted', elevationDeg: highest };
   // Through north the last point is followed by the first.
-  const from = before ?? (points[points.length - 1] as HorizonPoint);
-  const to = after ?? (points[0] as HorizonPoint);
+  const from = before ?? (skyline[skyline.length - 1] as HorizonPoint);
+  const to = after ?? (skyline[0] as HorizonPoint);
   const gapDeg =
     to.azimuthDeg - from.azimuthDeg + (after === undefined || before === undefined ? 360 : 0);
   if (gapDeg > widestGapDeg)

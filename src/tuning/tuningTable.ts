@@ -1,6 +1,6 @@
 /** The tuning table of a job: what to dial in for each carrier, and what a receiver cannot reach. */
 
-import { DomainError, inRange, oneOf } from '../errors.js';
+import { DomainError, inRange, objects, oneOf, text } from '../errors.js';
 import { type Keys, known } from '../keys.js';
 import {
   type ConverterBand,
@@ -61,7 +61,10 @@ export type TuningRow =
 
 /** Plan by name, or the plan itself. */
 function converterPlan(plan: ConverterPlanName | ConverterPlan): ConverterPlan {
-  if (typeof plan === 'object' && plan !== null) return plan;
+  if (typeof plan === 'object' && plan !== null) {
+    objects<ConverterBand>('plan.bands', plan.bands);
+    return plan;
+  }
   const names = converterPlans.map((known) => known.name);
   const name = oneOf('plan', plan, names);
   return converterPlans[names.indexOf(name)] as ConverterPlan;
@@ -126,7 +129,7 @@ export function tuningTable(job: {
       received: given.carriers,
       allowed: 'an array of carriers',
     });
-  return (given.carriers as readonly CarrierToTune[]).map((carrier, index) =>
+  return objects<CarrierToTune>('carriers', given.carriers).map((carrier, index) =>
     tuningRow(plan, carrier, `carriers[${index}]`, { lowestMHz, highestMHz }),
   );
 }
@@ -138,7 +141,7 @@ function tuningRow(
   path: string,
   receiver: Required<ReceiverRange>,
 ): TuningRow {
-  const { name } = known(path, carrier, CARRIER_TO_TUNE_KEYS);
+  const name = text(`${path}.name`, known(path, carrier, CARRIER_TO_TUNE_KEYS).name);
   const frequencyGHz = inRange(`${path}.frequencyGHz`, carrier.frequencyGHz, 0.1, 100);
   const bandwidthMHz = inRange(`${path}.bandwidthMHz`, carrier.bandwidthMHz ?? 0, 0, 1000);
   oneOf(`${path}.polarization`, carrier.polarization, [

@@ -1,6 +1,6 @@
 /** The form in which a climate grid is shipped or built by a user. */
 
-import { DomainError, inRange, oneOf } from '../../errors.js';
+import { DomainError, inRange, objects, oneOf } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { BESIDE, NEAR, WEIGHT_UNIT } from './predictor.js';
 
@@ -146,7 +146,7 @@ export function checkedGridFile(file: ClimateGridFile): ClimateGridFile {
   [...odds, ...tiles, refinementOdds].forEach((text) => {
     if (typeof text !== 'string') throw malformed('odds or tiles', text, 'texts');
   });
-  layers.forEach((_, index) => {
+  objects<ClimateLayer>('layers', layers).forEach((_, index) => {
     checkLayer(file, index);
   });
   return file;

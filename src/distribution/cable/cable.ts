@@ -29,7 +29,7 @@ const CABLE_TYPE_KEYS = {
 export interface CableRun {
   /** The cable. */
   readonly cable: CableType;
-  /** Length in metres, 0 or more. */
+  /** Length in metres, 0 to 10000. */
   readonly lengthM: number;
   /** Frequency in MHz, above 0. */
   readonly frequencyMHz: number;
@@ -108,7 +108,7 @@ export function runLossDb(
 export function cableLossDb(run: CableRun): number {
   knownOnly('run', run, CABLE_RUN_KEYS);
   const cable = checkedCable('cable', run.cable);
-  const lengthM = inRange('lengthM', run.lengthM, 0, 100000);
+  const lengthM = inRange('lengthM', run.lengthM, 0, 10_000);
   const frequencyMHz = checkedFrequencyMHz('frequencyMHz', run.frequencyMHz);
   const temperatureC = checkedTemperatureC(run.temperatureC);
   return runLossDb(cable, lengthM, frequencyMHz, temperatureC);

@@ -174,7 +174,7 @@ function gainOf(
   switch (part.kind) {
     case 'cable': {
       const cable = checkedCable(`${path}.cable`, part.cable);
-      const lengthM = inRange(`${path}.lengthM`, part.lengthM, 0, 100000);
+      const lengthM = inRange(`${path}.lengthM`, part.lengthM, 0, 10_000);
       return (frequencyMHz) => -runLossDb(cable, lengthM, frequencyMHz, temperatureC);
     }
     case 'amplifier':

@@ -38,7 +38,7 @@ export interface CablePart extends PartBase {
   readonly kind: 'cable';
   /** Type of cable. */
   readonly cable: CableType;
-  /** Length in metres, 0 or more. */
+  /** Length in metres, 0 to 10000. */
   readonly lengthM: number;
   /** What follows. */
   readonly to: DistributionPart;
