@@ -166,7 +166,6 @@ export function attenuationOver(
   known<SkyPath | Omit<SkyPath, 'exceededPercent'>>('path', path, SKY_PATH_KEYS);
   const { frequencyGHz, elevationDeg, tiltDeg, diameterM, efficiencyRatio } = path;
   const { latitudeDeg, heightM, rainHeightKm, rainRate001MmPerH, wetRefractivityNUnits } = climate;
-  const { standardUncertaintyRatio, singleYearRatio } = checkedUncertainty(climate);
   const held = new Map<number, ReturnType<typeof gasAndCloud>>();
   const aloft = (exceededPercent: number): ReturnType<typeof gasAndCloud> => {
     const percent = heldPercent(exceededPercent);
@@ -211,6 +210,7 @@ function spreadOf(
   rain: RainAttenuationInput,
   { rainDb, cloudDb, scintillationDb }: TotalAttenuation,
 ): AttenuationSpread {
+  const { standardUncertaintyRatio, singleYearRatio } = checkedUncertainty(climate);
   // How much of a change in rain reaches the total: scintillation adds in squares.
   const wetDb = rainDb + cloudDb;
   const share = rainDb === 0 ? 0 : wetDb / Math.hypot(wetDb, scintillationDb);
@@ -222,12 +222,12 @@ function spreadOf(
     const step = Math.min(ratio, 0.5);
     return ((at(1 + step) - at(1 - step)) / (2 * step)) * ratio * share;
   };
-  const rainInputDb = change(climate.rainUncertainty.standardUncertaintyRatio);
+  const rainInputDb = change(standardUncertaintyRatio);
   const rainModelDb = RAIN_MODEL_RATIO * rainDb * share;
   return {
     rainInputDb,
     rainModelDb,
     standardUncertaintyDb: Math.hypot(rainInputDb, rainModelDb),
-    singleYearDb: change(climate.rainUncertainty.singleYearRatio),
+    singleYearDb: change(singleYearRatio),
   };
 }

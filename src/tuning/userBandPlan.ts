@@ -1,6 +1,6 @@
 /** User bands side by side on one cable: where two overlap, and which fall outside the cable's range. */
 
-import { DomainError, inRange, positive } from '../errors.js';
+import { DomainError, inRange, objects, positive } from '../errors.js';
 import { type Keys, known } from '../keys.js';
 
 /** One receiver's place on the cable. */
@@ -76,7 +76,7 @@ export function userBandConflicts(plan: {
   const lowestMHz = inRange('lowestMHz', given.lowestMHz ?? 950, 0, 10_000);
   const highestMHz = inRange('highestMHz', given.highestMHz ?? 2150, 0, 10_000);
   const marginMHz = inRange('marginMHz', given.marginMHz ?? 0, 0, 20);
-  const bands = (given.bands as readonly UserBand[]).map((band, index) => {
+  const bands = objects<UserBand>('bands', given.bands).map((band, index) => {
     const { name } = known(`bands[${index}]`, band, USER_BAND_KEYS);
     const centreMHz = positive(`bands[${index}].centreMHz`, band.centreMHz);
     const width = positive(`bands[${index}].bandwidthMHz`, band.bandwidthMHz);

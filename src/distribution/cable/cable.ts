@@ -116,14 +116,14 @@ export function cableLossDb(run: CableRun): number {
 
 /** A frequency in a cable, 5 to 10000 MHz. */
 export function checkedFrequencyMHz(parameter: string, value: number, index?: number): number {
+  const number = positive(parameter, value, undefined, index);
   const slip =
-    value > 0 && value < 5
+    number < 5
       ? 'is it given in GHz?'
-      : value > 10000
+      : number > 10000
         ? 'is it the radio frequency instead of the intermediate frequency?'
         : undefined;
-  positive(parameter, value, undefined, index);
-  return inRange(parameter, value, 5, 10000, slip, index);
+  return inRange(parameter, number, 5, 10000, slip, index);
 }
 
 /** Temperature of the surroundings, 20 by default. */

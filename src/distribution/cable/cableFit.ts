@@ -1,6 +1,6 @@
 /** The two coefficients of a cable from its published points, with the error of the fit. */
 
-import { DomainError, finite, inRange, positive } from '../../errors.js';
+import { DomainError, finite, inRange, objects, positive } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { valueAt } from '../../numeric/columns.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
@@ -71,7 +71,7 @@ export function cableFit(points: readonly CablePoint[]): CableFit {
     });
   const frequencies: number[] = [];
   const losses: number[] = [];
-  points.forEach((point: CablePoint, index) => {
+  objects<CablePoint>('points', points).forEach((point, index) => {
     known(`points[${index}]`, point, CABLE_POINT_KEYS);
     frequencies.push(
       checkedFrequencyMHz(`points[${index}].frequencyMHz`, point.frequencyMHz) / 1000,

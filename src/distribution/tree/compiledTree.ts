@@ -175,7 +175,7 @@ function gainOf(
     case 'cable': {
       const cable = checkedCable(`${path}.cable`, part.cable);
       const lengthM = inRange(`${path}.lengthM`, part.lengthM, 0, 10_000);
-      return (frequencyMHz) => -runLossDb(cable, lengthM, frequencyMHz, temperatureC);
+      return (frequencyMHz) => 0 - runLossDb(cable, lengthM, frequencyMHz, temperatureC);
     }
     case 'amplifier':
       return byFrequency(`${path}.gainDb`, part.gainDb, { minimum: -20, maximum: 80 });

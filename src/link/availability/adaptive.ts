@@ -1,7 +1,7 @@
 /** Adaptive coding and modulation: which mode for how much of the year, and the mean throughput. */
 
 import { checkedLossDb } from '../../antenna/internal.js';
-import { DomainError, object } from '../../errors.js';
+import { DomainError, objects } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import { valueAt } from '../../numeric/columns.js';
 import { preparedLink, totalEsN0Db } from '../budget/preparedLink.js';
@@ -83,14 +83,15 @@ export function adaptiveModes<M extends ModeThreshold>(
   adaptive: FadingLink & { readonly modes: readonly M[]; readonly switchingMarginDb?: number },
 ): AdaptiveModes<M> {
   const input = knownOnly('adaptive', adaptive, ADAPTIVE_MODES_ADAPTIVE_KEYS);
-  if (!(object('modes', input.modes).length > 0))
+  const given = objects<M>('modes', input.modes);
+  if (given.length === 0)
     throw new DomainError({
       code: 'empty',
       parameter: 'modes',
       received: input.modes,
       allowed: 'at least one mode',
     });
-  input.modes.forEach((mode, index) => {
+  given.forEach((mode, index) => {
     checkedMode(mode, `modes[${index}]`);
   });
   const link = preparedLink(input.link);
@@ -101,7 +102,7 @@ export function adaptiveModes<M extends ModeThreshold>(
   const clearDb = totalEsN0Db(link, link.weather);
   const lossDb = fadeLoss(link, fade);
   const symbolRateMBd = input.link.carrier.symbolRateMBd;
-  const modes = worthwhile(input.modes);
+  const modes = worthwhile(given);
   const outages = modes.map((mode) => {
     const marginDb = clearDb - mode.esN0Db - reserveDb;
     const out = percentOfMargin(lossDb, marginDb, range);

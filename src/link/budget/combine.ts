@@ -1,6 +1,6 @@
 /** Several causes of noise on one carrier: their ratios add as reciprocals. */
 
-import { DomainError, inRange, object } from '../../errors.js';
+import { DomainError, inRange, list } from '../../errors.js';
 import type { Keys } from '../../keys.js';
 import { inRow } from '../../numeric/columns.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
@@ -43,7 +43,7 @@ export function combinedDb(ratiosDb: readonly number[]): number {
  * ```
  */
 export function combineCarrierRatios(ratiosDb: readonly number[]): number {
-  if (object('ratiosDb', ratiosDb).length === 0)
+  if (list('ratiosDb', ratiosDb).length === 0)
     throw new DomainError({
       code: 'empty',
       parameter: 'ratiosDb',
@@ -52,5 +52,5 @@ export function combineCarrierRatios(ratiosDb: readonly number[]): number {
     });
   for (let index = 0; index < ratiosDb.length; index++)
     inRange('ratiosDb', inRow(ratiosDb, index), -400, 400, undefined, index);
-  return combinedDb(ratiosDb);
+  return combinedDb(Array.from(ratiosDb));
 }

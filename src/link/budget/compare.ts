@@ -1,6 +1,6 @@
 /** Two budgets side by side, and what makes the difference between their margins. */
 
-import { object } from '../../errors.js';
+import { finite, objects, text } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import type { BudgetTerm, BudgetUnit } from './term.js';
 
@@ -36,6 +36,16 @@ const COMPARE_BUDGETS_FIRST_KEYS = { terms: true } satisfies Keys<
   Parameters<typeof compareBudgets>[0]
 >;
 
+/** The terms of a budget, each with its name, unit and number. */
+function checkedTerms(path: string, terms: readonly BudgetTerm[]): readonly BudgetTerm[] {
+  return objects<BudgetTerm>(path, terms).map((term, index) => ({
+    ...term,
+    name: text(`${path}[${index}].name`, term.name) as BudgetTerm['name'],
+    unit: text(`${path}[${index}].unit`, term.unit) as BudgetTerm['unit'],
+    contributionDb: finite(`${path}[${index}].contributionDb`, term.contributionDb),
+  }));
+}
+
 /**
  * Difference of two budgets, line by line; the lines add up to the difference of their margins.
  *
@@ -61,8 +71,11 @@ export function compareBudgets(
   first: { readonly terms: readonly BudgetTerm[] },
   second: { readonly terms: readonly BudgetTerm[] },
 ): BudgetComparison {
-  const a = object('first.terms', known('first', first, COMPARE_BUDGETS_FIRST_KEYS).terms);
-  const b = object('second.terms', known('second', second, COMPARE_BUDGETS_SECOND_KEYS).terms);
+  const a = checkedTerms('first.terms', known('first', first, COMPARE_BUDGETS_FIRST_KEYS).terms);
+  const b = checkedTerms(
+    'second.terms',
+    known('second', second, COMPARE_BUDGETS_SECOND_KEYS).terms,
+  );
   const names = [...new Set([...a, ...b].map(({ name }) => name))];
   const sum = (terms: readonly BudgetTerm[], name: string): number =>
     terms.reduce((total, term) => (term.name === name ? total + term.contributionDb : total), 0);

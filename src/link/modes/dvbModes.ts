@@ -3,7 +3,7 @@
 import { oneOf } from '../../errors.js';
 import { known } from '../../keys.js';
 import type { DvbMode, DvbStandard } from './mode.js';
-import { DVB_MODE_KEYS } from './mode.js';
+import { checkedMode, DVB_MODE_KEYS } from './mode.js';
 import { DVB_S_MODES } from './modesDvbS.js';
 import { DVB_S2_MODES, slotsOf } from './modesDvbS2.js';
 import { DVB_S2X_MODES } from './modesDvbS2x.js';
@@ -70,8 +70,9 @@ export function dvbMode(standard: DvbStandard, name: string): DvbMode {
  */
 export function modeWithPilots(mode: DvbMode): DvbMode {
   oneOf('standard', known('mode', mode, DVB_MODE_KEYS).standard, ['DVB-S2', 'DVB-S2X']);
+  const { bitsPerSymbol } = checkedMode(mode);
   const slots = slotsOf(mode.modulation);
   const symbols = 90 * (slots + 1);
   const pilots = 36 * Math.floor((slots - 1) / 16);
-  return { ...mode, bitsPerSymbol: (mode.bitsPerSymbol * symbols) / (symbols + pilots) };
+  return { ...mode, bitsPerSymbol: (bitsPerSymbol * symbols) / (symbols + pilots) };
 }

@@ -1,5 +1,6 @@
 /** Modes of DVB-S2: normal frames of 64,800 bits, ideal additive white Gaussian noise channel. */
 
+import { oneOf } from '../../errors.js';
 import type { DvbMode } from './mode.js';
 
 /** Bits of the outer code's block by code rate (ETSI EN 302 307-1, Table 5a), normal frames. */
@@ -31,7 +32,8 @@ const MODULATION_BITS: Readonly<Record<string, number>> = {
 
 /** Slots of 90 symbols that hold a normal frame, without the header's (EN 302 307-1, Table 11). */
 export function slotsOf(modulation: string): number {
-  return Math.ceil(64800 / (MODULATION_BITS[modulation] ?? 1) / 90);
+  const known = oneOf('modulation', modulation, Object.keys(MODULATION_BITS));
+  return Math.ceil(64800 / (MODULATION_BITS[known] ?? 1) / 90);
 }
 
 /**

@@ -3,7 +3,7 @@
 import { GEOSTATIONARY_RADIUS_KM, WGS84_SEMI_MAJOR_AXIS_KM } from '../../constants.js';
 import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
-import { finite, inRange, oneOf } from '../../errors.js';
+import { finite, inRange, list, oneOf } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import { asinDeg, atan2Deg, cosDeg, sinDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
 import { valueAt } from '../../numeric/columns.js';
@@ -204,8 +204,9 @@ export function polarMount(input: PolarMountInput): PolarMount {
     'polar-axis',
   ]);
   const earthModel = oneOf('earthModel', given.earthModel ?? 'ellipsoid', ['ellipsoid', 'sphere']);
-  const longitudes = (given.orbitalLongitudesDeg ?? []).map((value, index) =>
-    finite('orbitalLongitudesDeg', value, undefined, index),
+  const longitudes = Array.from(
+    list('orbitalLongitudesDeg', given.orbitalLongitudesDeg ?? []),
+    (value, index) => finite('orbitalLongitudesDeg', value, undefined, index),
   );
   const arc = arcOf(station, earthModel);
   const apexElevationDeg = elevationOfDeg(arc(0));

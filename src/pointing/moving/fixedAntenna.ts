@@ -146,7 +146,7 @@ function checkedTrack(track: FixedAntennaInput['track']): readonly EastNorthUp[]
       received: track,
       allowed: 'a list of 1 to 2000 directions',
     });
-  return (track as FixedAntennaInput['track']).map((at, index) =>
+  return Array.from(track as FixedAntennaInput['track'], (at, index) =>
     checkedVector(`track[${index}]`, at),
   );
 }

@@ -107,7 +107,8 @@ export interface CheckedSeveralSlots {
 }
 
 function list<T>(parameter: string, value: readonly T[], most: number): readonly T[] {
-  if (Array.isArray(value) && value.length > 0 && value.length <= most) return value;
+  // A copy without holes: what is missing is refused by its entry's guard.
+  if (Array.isArray(value) && value.length > 0 && value.length <= most) return Array.from(value);
   throw new DomainError({
     code:
       value === undefined || value === null

@@ -2,7 +2,7 @@
 
 import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
-import { DomainError, finite, inRange } from '../../errors.js';
+import { DomainError, finite, inRange, objects } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
 import { wrapAzimuthDeg, wrapLongitudeDeg } from '../../numeric/angle.js';
 import { valueAt } from '../../numeric/columns.js';
@@ -176,7 +176,7 @@ function skyline(horizon: Horizon): {
       received: horizon,
       allowed: 'a function or a list of at least one sample',
     });
-  const samples = (horizon as readonly HorizonSample[]).map((sample, index) => {
+  const samples = objects<HorizonSample>('horizon', horizon).map((sample, index) => {
     const name = `horizon[${index}]`;
     const { azimuthDeg, elevationDeg } = known(name, sample, HORIZON_SAMPLE_KEYS);
     finite(`${name}.azimuthDeg`, azimuthDeg);

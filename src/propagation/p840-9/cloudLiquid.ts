@@ -3,7 +3,7 @@
  * year, from the recommendation's maps or from its lognormal approximation.
  */
 
-import { inRange, object, positive } from '../../errors.js';
+import { inRange, objects, positive } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
 import { normalExceedanceQuantile } from '../../numeric/normal.js';
 import { betweenPercents, blend } from '../mapsByPercent.js';
@@ -59,8 +59,9 @@ const CLOUD_LIQUID_INPUT_KEYS = {
  */
 export function cloudLiquid(input: CloudLiquidInput): CloudLiquid {
   const { maps, exceededPercent } = known('input', input, CLOUD_LIQUID_INPUT_KEYS);
-  const percents = object('maps', maps).map(
-    (entry) => known('maps', entry, { exceededPercent: true, liquid: true }).exceededPercent,
+  const percents = objects<(typeof maps)[number]>('maps', maps).map(
+    (entry, at) =>
+      known(`maps[${at}]`, entry, { exceededPercent: true, liquid: true }).exceededPercent,
   );
   const { below, above, ratio, outside } = betweenPercents('maps', percents, exceededPercent);
   const at = (index: number): number =>

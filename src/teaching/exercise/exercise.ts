@@ -115,9 +115,13 @@ function hintsOf(
  * ```
  */
 export function exercise(input: ExerciseInput): Exercise {
-  const { plan: name, seed, level: wanted } = knownOnly('input', input, EXERCISE_INPUT_KEYS);
+  const {
+    plan: name,
+    seed: givenSeed,
+    level: wanted,
+  } = knownOnly('input', input, EXERCISE_INPUT_KEYS);
   const plan = solutionPlan(name);
-  finite('seed', seed);
+  const seed = finite('seed', givenSeed);
   const level = inRange('level', wanted ?? 2, 1, 3);
   if (level !== 1 && level !== 2 && level !== 3)
     throw new DomainError({

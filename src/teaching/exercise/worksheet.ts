@@ -1,6 +1,6 @@
 /** Whole worksheets: the same exercises for everyone who has the seed, with an answer key. */
 
-import { DomainError, inRange } from '../../errors.js';
+import { DomainError, finite, inRange } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import { randomStream } from '../../numeric/random.js';
 import { SOLUTION_PLANS } from '../plans/index.js';
@@ -53,7 +53,14 @@ export interface Worksheet {
  * ```
  */
 export function worksheet(input: WorksheetInput): Worksheet {
-  const { seed, count, plans, level, title } = knownOnly('input', input, WORKSHEET_INPUT_KEYS);
+  const {
+    seed: givenSeed,
+    count,
+    plans,
+    level,
+    title,
+  } = knownOnly('input', input, WORKSHEET_INPUT_KEYS);
+  const seed = finite('seed', givenSeed);
   inRange('count', count, 1, 100);
   if (!Number.isInteger(count))
     throw new DomainError({
