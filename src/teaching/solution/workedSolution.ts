@@ -63,6 +63,16 @@ export function put(value: number): string {
   return String(Number(value.toPrecision(10)));
 }
 
+/** A number or the constant pi as TeX: `2.1e-7` becomes a power of ten. */
+const texOfNumber = (text: string): string =>
+  text === 'pi'
+    ? '\\pi'
+    : text.replace(
+        /^(\d[\d.]*)e([+-]?)(\d+)$/,
+        (_, digits, sign, power) =>
+          `\\left(${digits} \\cdot 10^{${sign === '-' ? '-' : ''}${power}}\\right)`,
+      );
+
 /** Checks that every given is there as a finite number; one that may be left out gets its value. */
 export function checkedInputs(
   plan: SolutionPlan,
@@ -171,9 +181,9 @@ function solutionSteps(
       value,
       unit: step.unit,
       formulaText: `${step.symbol} = ${treeToText(tree, (symbol) => symbol)}`,
-      formulaTex: `${step.tex} = ${treeToTex(tree, (symbol) => texOf.get(symbol) ?? symbol)}`,
+      formulaTex: `${step.tex} = ${treeToTex(tree, (symbol) => texOf.get(symbol) ?? texOfNumber(symbol))}`,
       substitutedText: `${step.symbol} = ${treeToText(tree, number)}`,
-      substitutedTex: `${step.tex} = ${treeToTex(tree, bracketed)}`,
+      substitutedTex: `${step.tex} = ${treeToTex(tree, (symbol) => texOfNumber(bracketed(symbol)))}`,
       rounded: roundedTo(value, step.decimals),
       decimals: step.decimals,
       source: step.source,
