@@ -276,41 +276,62 @@ export default defineExample({
       ],
     };
   },
-  working: ({ leverM, frictionRatio, outsideDiameterMm, wallMm }, { load, wind }) => [
-    { plan: 'ballast', givens: { forceN: load.forceN, frictionRatio } },
-    {
-      plan: 'mast-slope',
-      givens: {
-        forceN: wind.forceN,
-        lengthM: leverM,
-        outsideDiameterM: outsideDiameterMm / 1000,
-        wallM: wallMm / 1000,
-      },
-    },
-  ],
   hand: (
-    { diameterM, forceCoefficientRatio, leverM, baseM, safetyRatio },
-    { peak, load, needed },
-  ) => [
     {
-      says: 'the force on the reflector at the peak pressure',
-      formula: 'F = c \\cdot q \\cdot \\frac{\\pi \\cdot D^{2}}{4}',
-      put: `F = ${shown(forceCoefficientRatio, 1)} \\cdot ${shown(peak.peakPressurePa, 0)} \\cdot \\frac{\\pi \\cdot ${shown(diameterM, 2)}^{2}}{4}`,
-      result: `${shown(load.forceN, 0)} N`,
+      diameterM,
+      forceCoefficientRatio,
+      leverM,
+      baseM,
+      safetyRatio,
+      frictionRatio,
+      windSpeedMPerS,
+      outsideDiameterMm,
+      wallMm,
     },
-    {
-      says: 'the moment at the foot',
-      formula: 'M = F \\cdot h',
-      put: `M = ${shown(load.forceN, 0)} \\cdot ${shown(leverM, 1)}`,
-      result: `${shown(load.footMomentNm, 0)} N m`,
-    },
-    {
-      says: 'the mass against overturning about one edge of the base',
-      formula: 'm = \\frac{s \\cdot M}{g \\cdot B / 2}',
-      put: `m = \\frac{${shown(safetyRatio, 1)} \\cdot ${shown(load.footMomentNm, 0)}}{9.80665 \\cdot ${shown(baseM, 1)} / 2}`,
-      result: `${shown(needed.overturningKg, 0)} kg`,
-    },
-  ],
+    { peak, load, needed, wind },
+  ) => {
+    const [force, moment] = [shown(load.forceN, 0), shown(load.footMomentNm, 0)];
+    const [outside, wall] = [shown(outsideDiameterMm / 10, 2), shown(wallMm / 10, 2)];
+    const inertia = shown(wind.bent.secondMomentCm4, 2);
+    return [
+      {
+        says: 'the force on the reflector at the peak pressure',
+        formula: 'F = c \\cdot q \\cdot \\frac{\\pi \\cdot D^{2}}{4}',
+        put: `F = ${shown(forceCoefficientRatio, 1)} \\cdot ${shown(peak.peakPressurePa, 0)} \\cdot \\frac{\\pi \\cdot ${shown(diameterM, 2)}^{2}}{4}`,
+        result: `${force} N`,
+      },
+      {
+        says: 'the moment at the foot',
+        formula: 'M = F \\cdot h',
+        put: `M = ${force} \\cdot ${shown(leverM, 1)}`,
+        result: `${moment} N m`,
+      },
+      {
+        says: 'the mass against sliding',
+        formula: 'm_s = \\frac{s \\cdot F}{\\mu \\cdot g}',
+        put: `m_s = \\frac{${shown(safetyRatio, 1)} \\cdot ${force}}{${shown(frictionRatio, 2)} \\cdot 9.80665}`,
+        result: `${shown(needed.slidingKg, 0)} kg`,
+      },
+      {
+        says: 'the mass against overturning about one edge of the base',
+        formula: 'm_k = \\frac{s \\cdot M}{g \\cdot B / 2}',
+        put: `m_k = \\frac{${shown(safetyRatio, 1)} \\cdot ${moment}}{9.80665 \\cdot ${shown(baseM, 1)} / 2}`,
+        result: `${shown(needed.overturningKg, 0)} kg`,
+      },
+      {
+        says: 'the second moment of area of the mast, in centimetres',
+        formula: 'I = \\frac{\\pi \\cdot (d^{4} - (d - 2 \\cdot t)^{4})}{64}',
+        put: `I = \\frac{\\pi \\cdot (${outside}^{4} - (${outside} - 2 \\cdot ${wall})^{4})}{64}`,
+        result: `${inertia} cm⁴`,
+      },
+      {
+        says: `the slope of its head at ${shown(windSpeedMPerS, 0)} m/s, steel with 210 GPa`,
+        formula: 'a = \\frac{F_w \\cdot h^{2}}{2 \\cdot E \\cdot I} \\cdot \\frac{180}{\\pi}',
+        put: `a = \\frac{${shown(wind.forceN, 0)} \\cdot ${shown(leverM, 1)}^{2}}{2 \\cdot 2100 \\cdot ${inertia}} \\cdot \\frac{180}{\\pi}`,
+        result: `${shown(wind.bent.slopeDeg, 2)}°`,
+      },
+    ];
+  },
   code: ({
     diameterM,
     basicSpeedMPerS,

@@ -77,6 +77,12 @@ const pairs: Pairs = {
   'the mass against overturning about one edge of the base':
     'die Masse gegen Kippen um eine Kante des Gestells',
 
+  'the mass against sliding': 'die Masse gegen Rutschen',
+  'the second moment of area of the mast, in centimetres':
+    'das Flächenträgheitsmoment des Masts, in Zentimetern',
+  'the slope of its head at {} m/s, steel with 210 GPa':
+    'die Neigung seines Kopfs bei {} m/s, Stahl mit 210 GPa',
+
   // Errors.
   'is it in km/h?': 'ist der Wert in km/h?',
   'is it in cm?': 'ist der Wert in cm?',
