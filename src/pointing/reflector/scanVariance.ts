@@ -7,7 +7,7 @@ import { denseAt } from '../../numeric/columns.js';
 import { type Aperture, type FeedPlace, forwardCosine } from './reflectorOptics.js';
 
 /** Best place and variance for a beam, and how the variance changes with the beam's two direction cosines. */
-export interface ScanVariance {
+interface ScanVariance {
   readonly place: FeedPlace;
   readonly varianceM2: number;
   /** First derivatives by the cosines to the right and up. */

@@ -83,7 +83,7 @@ function picturePlaces(
 }
 
 /** What the losses of a search are computed from. */
-export interface LossProblem {
+interface LossProblem {
   readonly checked: CheckedSeveralSlots;
   readonly aperture: Aperture;
   readonly directions: readonly EastNorthUp[];
