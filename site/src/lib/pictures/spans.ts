@@ -7,7 +7,7 @@ import { said } from '../language/language.js';
 import { shown } from '../language/text.js';
 
 /** One row of the picture. */
-export interface SpanRow {
+interface SpanRow {
   readonly label: string;
   /** Stretches of the row; a hollow one is what is not wanted there. */
   readonly spans: readonly {
@@ -20,7 +20,7 @@ export interface SpanRow {
 }
 
 /** What the drawing needs. */
-export interface Spans {
+interface Spans {
   readonly title: string;
   /** Name of the axis with its unit. */
   readonly axis: string;
