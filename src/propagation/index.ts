@@ -10,6 +10,12 @@ export {
   type Refraction,
 } from '../pointing/look/refraction.js';
 export {
+  filmThicknessMm,
+  type LayerLoss,
+  layerLoss,
+  type SurfaceLayer,
+} from './layerLoss.js';
+export {
   medianWetRefractivity,
   type WetRefractivity,
   wetRefractivity,

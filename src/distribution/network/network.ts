@@ -39,7 +39,7 @@ export interface NetworkSource extends DistributionSource {
   readonly highestMHz?: number;
 }
 
-export const NETWORK_SOURCE_KEYS = {
+const NETWORK_SOURCE_KEYS = {
   name: true,
   line: true,
   into: true,

@@ -88,7 +88,7 @@ const USUAL_WIDTH_MHZ = 36;
 type Band = Pick<UserBandPlan, 'userBand' | 'centreMHz' | 'bandwidthMHz' | 'receiver'>;
 
 /** User bands of a job, whichever way they are given. */
-export function userBandsOf(job: JobFile): readonly Band[] {
+function userBandsOf(job: JobFile): readonly Band[] {
   const stacking = job.distribution?.stacking;
   if (stacking?.kind !== 'user-bands') return [];
   const first = stacking.generation === 'second' ? 1 : 0;

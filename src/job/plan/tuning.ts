@@ -90,7 +90,7 @@ export function occupiedMHz({
 }
 
 /** Where a carrier stands against a range of frequencies. */
-export function placeInRange(
+function placeInRange(
   centreMHz: number,
   widthMHz: number,
   { lowestMHz, highestMHz }: { readonly lowestMHz: number; readonly highestMHz: number },

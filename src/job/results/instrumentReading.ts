@@ -7,7 +7,7 @@ import { symbolEnergyFromMer } from '../../readings/index.js';
 import type { JobFile, JobReading, JobVisit } from '../file/jobFile.js';
 
 /** A reading in the unit of its quantity. */
-export interface TrueReading {
+interface TrueReading {
   /** The value, corrected. */
   readonly value: number;
   readonly standardUncertainty: number;
@@ -114,7 +114,7 @@ function belowCeiling(plain: TrueReading, ceilingDb: number): TrueReading {
 }
 
 /** Ends of a limit. */
-export interface Ends {
+interface Ends {
   readonly lowerLimit?: number;
   readonly upperLimit?: number;
 }

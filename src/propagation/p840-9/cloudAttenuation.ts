@@ -11,22 +11,14 @@ import {
   namesOutside,
 } from '../inputs.js';
 import { EDITION } from './edition.js';
+import { waterPermittivity } from './waterPermittivity.js';
 
 /** Temperature of cloud water to which the slant-path coefficient belongs, kelvin. */
 const CLOUD_TEMPERATURE_K = 273.75;
 
 /** K_l from checked values: Rayleigh absorption with a double-Debye dielectric; equations (2) to (11). */
 function specificCoefficient(f: number, temperatureK: number): number {
-  const a = 300 / temperatureK - 1;
-  const principal = 20.2 + a * (-146 + 316 * a);
-  const secondary = 39.8 * principal;
-  const e0 = 77.66 + 103.3 * a;
-  const e1 = 0.0671 * e0;
-  const e2 = 3.52;
-  const one = 1 + (f / principal) ** 2;
-  const two = 1 + (f / secondary) ** 2;
-  const imaginary = (f * (e0 - e1)) / (principal * one) + (f * (e1 - e2)) / (secondary * two);
-  const real = (e0 - e1) / one + (e1 - e2) / two + e2;
+  const { real, imaginary } = waterPermittivity(f, temperatureK);
   const eta = (2 + real) / imaginary;
   return (0.819 * f) / (imaginary * (1 + eta * eta));
 }
