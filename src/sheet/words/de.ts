@@ -57,7 +57,7 @@ export const germanWords: SheetWords = {
     assumptions: 'Angenommen, wo die Auftragsdatei nichts sagt; Besseres dort angeben',
     notSaid: 'Nicht gesagt, weil ein Feld fehlt',
     firstLook: 'Zuerst ansehen',
-    readings: 'Ablesungen',
+    readings: 'Messwerte',
     peaking: 'Ausrichtung',
     feeds: 'Wie die Feeds stehen',
     notes: 'Notizen',
@@ -261,7 +261,7 @@ export const germanWords: SheetWords = {
   windRefused: (mount, field) =>
     `${mount}: ${field} liegt außerhalb dessen, wofür die Beiwerte gelten, darum ist keine Last genannt. Die Tragwerksplanung fragen.`,
   userBandSense:
-    'Die Schräge ist die innerhalb des Teilnehmerbands. Das längste Kabel ist, wie lang das längste Stück auf dem Weg nach Pegel und Speisung werden darf, alles andere wie geplant. Jeder Empfänger wird auf sein eigenes Teilnehmerband mit seiner Nummer eingestellt; sie stehen auf dem Schild der Einheit.',
+    'Die Schräge ist die innerhalb des Teilnehmerbands. Das längste Kabel ist, wie lang das längste Stück auf dem Weg nach Pegel und Fernspeisung werden darf, alles andere wie geplant. Jeder Empfänger wird auf sein eigenes Teilnehmerband mit seiner Nummer eingestellt; sie stehen auf dem Schild der Einheit.',
   fixedBands: 'Ganze Bänder laufen nebeneinander auf dem Kabel, alle zugleich.',
   tunerRange: (from, to, said) =>
     `Die Empfänger nehmen ${from} bis ${to} MHz${said ? '' : ', wie üblich; was sie nehmen, ist nicht angegeben'}. Der Spiegel ist, was von der anderen Seite des Lokaloszillators (LO) an derselben Stelle herauskäme.`,
@@ -272,7 +272,7 @@ export const germanWords: SheetWords = {
   atLeast: (amount) => `ab ${amount}`,
   atMost: (amount) => `bis ${amount}`,
   keepOut: (group, limit) =>
-    `Abstand halten: die Keule entlang, für ${group}, bis ${limit} W/m² (ICNIRP 2020, lokal); es gilt das örtliche Recht. Niemand tritt vor den Reflektor oder greift an den Feed, solange er sendet, in welchem Abstand auch immer.`,
+    `Abstand halten: die Keule entlang, für ${group}, bis ${limit} W/m² (ICNIRP 2020, lokal); es gilt das örtliche Recht. Niemand tritt vor den Reflektor oder greift an das Feed, solange er sendet, in welchem Abstand auch immer.`,
   limitNotReached: 'Grenze nicht erreicht',
   rain: (rate, spread, height, source) =>
     `Regenrate ${rate} mm/h (± ${spread} %) für 0,01 % des Jahres, Regenhöhe ${height} km (${source}).`,
@@ -287,7 +287,7 @@ export const germanWords: SheetWords = {
   turnsNotKnown:
     'Umdrehungen je Grad sind nicht bekannt: über einige Grad der Skala zählen und aufschreiben: ____________',
   usefulDrop: (tenth, half, whole, scatter, loss) =>
-    `Zu beiden Seiten hinausgehen, bis der Pegel mindestens um ${tenth} dB gefallen ist bei einer Anzeige in Schritten von 0,1 dB, um ${half} dB bei 0,5 dB, um ${whole} dB bei 1 dB, besser um 2 bis 3 dB, dann halb zurück: bei Ablesungen, die um ${scatter} dB streuen, bleiben auf dieser Achse höchstens ${loss} dB.`,
+    `Zu beiden Seiten hinausgehen, bis der Pegel mindestens um ${tenth} dB gefallen ist bei einer Anzeige in Schritten von 0,1 dB, um ${half} dB bei 0,5 dB, um ${whole} dB bei 1 dB, besser um 2 bis 3 dB, dann halb zurück: bei Messwerten, die um ${scatter} dB streuen, bleiben auf dieser Achse höchstens ${loss} dB.`,
   noSunOutages: (date) => `Im Jahr ab ${date} drückt die Sonne keinen Träger unter seine Reserve.`,
   sunOutageSense: (zone) =>
     `Ortszeit, ${zone}. Durch das Rauschen der Sonne kann der Empfang täglich einige Minuten ausfallen, gerechnet für den Träger mit der kleinsten Reserve; dann nichts ablesen.`,
@@ -301,7 +301,7 @@ export const germanWords: SheetWords = {
   readingSense: (doubt) =>
     `Grenzwerte gelten für den Wert selbst; wer näher am Grenzwert liegt als seine Unsicherheit, ist unentschieden. Messgeräte: bis ± ${doubt} dB.`,
   corrected:
-    'Ablesungen sind um das berichtigt, was die Auftragsdatei vom Messgerät sagt: seine Abweichungen, seine höchste MER, die Bandbreite seines Rauschens.',
+    'Messwerte sind um das berichtigt, was die Auftragsdatei vom Messgerät sagt: seine Abweichungen, seine höchste MER, die Bandbreite seines Rauschens.',
   power: (exponent) => `10^${exponent}`,
   readInRain: 'bei Regen oder Schnee gelesen',
   noLimit: 'kein Grenzwert',
@@ -319,8 +319,8 @@ export const germanWords: SheetWords = {
       `Ausgleich: der Pegel steigt am ${side === 'lower' ? 'unteren' : 'oberen'} Ende noch; über ${edge}° hinausgehen.`,
     flat: 'Ausgleich: kein Maximum hebt sich aus der Streuung; zu beiden Seiten weiter hinausgehen.',
     notMainLobe: (reason) => `Ausgleich: keine Hauptkeule (${reason}).`,
-    tooFew: (readings, needed) => `Ausgleich: zu wenige Ablesungen (${readings} von ${needed}).`,
-    contradictory: 'Ausgleich: die Ablesungen widersprechen sich; noch einmal ablesen.',
+    tooFew: (readings, needed) => `Ausgleich: zu wenige Messwerte (${readings} von ${needed}).`,
+    contradictory: 'Ausgleich: die Messwerte widersprechen sich; noch einmal ablesen.',
   },
   pointingLoss: (now, upper, target) =>
     `Verlust durch Ausrichtung jetzt ${now} dB${upper === null ? '' : `, höchstens ${upper} dB (95 %)`}${target === null ? '' : `; Ziel ${target}`}.`,
@@ -330,6 +330,6 @@ export const germanWords: SheetWords = {
   moveDeg: (degrees) => `Um ${degrees}° verstellen, das letzte Stück von der gewohnten Seite.`,
   changes: (visit, date) => `Seit dem vorigen Besuch (Besuch ${visit}, ${date})`,
   pooled: (quantity, count, mean, doubt) =>
-    `${quantity}, ${count} Ablesungen zusammen: ${mean} ± ${doubt} dB.`,
+    `${quantity}, ${count} Messwerte zusammen: ${mean} ± ${doubt} dB.`,
   notRepeated: (count) => `Stellen, die nicht noch einmal abgelesen wurden: ${count}.`,
 };

@@ -24,7 +24,7 @@ export const deCodes: CodeWords = {
     'local-codes':
       'Es gelten die örtlichen Bau-, Elektro- und Funkvorschriften. Wo sie eine zugelassene Person verlangen, macht diese die Arbeit.',
     'rf-lock-out':
-      'Sender: abschalten und gegen Wiedereinschalten sichern, bevor jemand an den Feed greift oder in die Keule tritt. Stecker oder Schlüssel mitnehmen, Schalter beschildern, und allen sagen, die ihn einschalten könnten.',
+      'Sender: abschalten und gegen Wiedereinschalten sichern, bevor jemand an das Feed greift oder in die Keule tritt. Stecker oder Schlüssel mitnehmen, Schalter beschildern, und allen sagen, die ihn einschalten könnten.',
     'work-at-height':
       'Auf Dach und Mast nur gegen Absturz gesichert und nicht allein arbeiten; unten niemanden hinlassen.',
     'falling-objects':
@@ -56,7 +56,7 @@ export const deCodes: CodeWords = {
     'bad-connector': 'schlechter Stecker',
     'wrong-cable': 'falsches Kabel',
     'part-failed': 'Teil ausgefallen',
-    'supply-low': 'Speisung zu niedrig',
+    'supply-low': 'Fernspeisung zu niedrig',
     'unit-out-of-tolerance': 'Außeneinheit außer Toleranz',
     overloaded: 'übersteuert',
     interference: 'Störsignal',
@@ -68,7 +68,7 @@ export const deCodes: CodeWords = {
     'carrier-to-noise': 'das Träger-Rausch-Verhältnis ablesen',
     isolation: 'die Entkopplung ablesen',
     reception: 'nachsehen, was empfangen wird',
-    'polarization-null': 'den Feed zum Minimum drehen und notieren, wie weit',
+    'polarization-null': 'das Feed zum Minimum drehen und notieren, wie weit',
     search: 'ringsum nach einem stärkeren Maximum suchen',
     'sun-near':
       'im Kalender der Sonnenstörungen nachsehen, ob die Sonne hinter dem Satelliten steht',
@@ -100,7 +100,7 @@ export const deCodes: CodeWords = {
     tuning: 'Einstellung',
     levels: 'Pegel',
     outlets: 'Dosen',
-    supply: 'Speisung',
+    supply: 'Fernspeisung',
     pointing: 'Ausrichtung',
     limits: 'Grenzwerte',
     transmit: 'Senden',
@@ -154,15 +154,15 @@ export const deCodes: CodeWords = {
       'Bei beiden Besuchen wurde nichts Gemeinsames abgelesen, es gibt nichts zu vergleichen.',
     unchanged: 'Keine Ablesung hat sich um mehr als ihre Unsicherheit geändert.',
     'all-lower-alike':
-      'Alle Ablesungen sind um etwa dasselbe gefallen: ansehen, was allen gemeinsam ist, Reflektor, Ausrichtung, Außeneinheit und erstes Kabel.',
+      'Alle Messwerte sind um etwa dasselbe gefallen: ansehen, was allen gemeinsam ist, Reflektor, Ausrichtung, Außeneinheit und erstes Kabel.',
     'all-higher-alike':
-      'Alle Ablesungen sind um etwa dasselbe gestiegen: die Messgeräte vergleichen, oder nachsehen, was inzwischen repariert wurde.',
+      'Alle Messwerte sind um etwa dasselbe gestiegen: die Messgeräte vergleichen, oder nachsehen, was inzwischen repariert wurde.',
     'one-slot-lower':
       'Nur eine Position ist gefallen: zuerst ihren Feed und ihre Sicht ansehen (wachsende Bäume, neue Gebäude), dann das Kabel.',
     'one-test-point-lower':
       'Nur ein Messpunkt ist gefallen: Kabel, Stecker und Dose ansehen, die nur er benutzt.',
     mixed:
-      'Die Ablesungen haben sich verschieden geändert: wiederholen, dann Position für Position die Ursache suchen.',
+      'Die Messwerte haben sich verschieden geändert: wiederholen, dann Position für Position die Ursache suchen.',
   },
   meaningShort: {
     'all-lower-alike': 'alle gleich gefallen',
@@ -172,9 +172,9 @@ export const deCodes: CodeWords = {
     mixed: 'verschieden',
   },
   firstLook: {
-    cause: 'Ursachen danach, wie gut sie das Muster aller Ablesungen erklären:',
-    'cannot-tell': 'Die Ablesungen unterscheiden die Ursachen noch nicht:',
-    'nothing-wrong': 'Das Muster aller Ablesungen ist wie geplant:',
+    cause: 'Ursachen danach, wie gut sie das Muster aller Messwerte erklären:',
+    'cannot-tell': 'Die Messwerte unterscheiden die Ursachen noch nicht:',
+    'nothing-wrong': 'Das Muster aller Messwerte ist wie geplant:',
   },
   axes: { azimuth: 'Azimut', elevation: 'Elevation' },
   supplies: {
@@ -182,7 +182,7 @@ export const deCodes: CodeWords = {
     'too-low': 'zu niedrig',
     'too-much-current': 'zu viel Strom',
     blocked: 'gesperrt',
-    'self-powered': 'eigene Speisung',
+    'self-powered': 'eigene Versorgung',
     misread: 'falsch verstanden',
     'not-fed': 'nicht vom Schalter gespeist',
   },
@@ -248,7 +248,7 @@ export const deCodes: CodeWords = {
     mode: 'Modus (Modulation und Coderate)',
     gainDb: 'Verstärkung der Einheit',
     noiseFigureDb: 'Rauschmaß der Einheit',
-    supply: 'Speisung, die die Einheit braucht',
+    supply: 'Fernspeisung, die die Einheit braucht',
     distribution: 'was hinter den Einheiten liegt',
     offAxisMask: 'Maske neben der Achse',
     samples: 'Peilungen der Horizontlinie',

@@ -117,7 +117,7 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     },
     'axis-not-peaked': { says: 'diese Achse wurde nicht auf Maximum gestellt' },
     'feed-turned-off': {
-      says: 'der Feed blieb verdreht stehen',
+      says: 'das Feed blieb verdreht stehen',
       amount: 'daneben um',
       limit: 'erlaubt',
     },
@@ -142,7 +142,7 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'reading-below-plan': { says: 'unter dem Plan', amount: 'Abweichung' },
     'reading-above-plan': { says: 'über dem Plan', amount: 'Abweichung' },
     'readings-all-off-plan': {
-      says: 'alle Ablesungen weichen um etwa dasselbe vom Plan ab',
+      says: 'alle Messwerte weichen um etwa dasselbe vom Plan ab',
       amount: 'im Mittel',
     },
     'reading-without-limit': { says: 'für das Abgelesene ist kein Grenzwert gesetzt' },
@@ -155,7 +155,7 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
       says: 'keine einzelne bekannte Ursache passt: mehrere Fehler, oder einer, der nicht in der Liste steht',
     },
     'changed-since-last-visit': {
-      says: 'die Ablesungen haben sich seit dem vorigen Besuch geändert',
+      says: 'die Messwerte haben sich seit dem vorigen Besuch geändert',
       amount: 'Änderung im Mittel',
     },
     'promise-missed': {
@@ -181,10 +181,10 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'amplifier-overdriven': { says: 'der Verstärker ist übersteuert', amount: 'zu viel' },
     'supply-too-low': { says: 'es kommt zu wenig Spannung an', amount: 'angekommen' },
     'supply-too-much-current': {
-      says: 'mehr Strom, als die Speisung liefern kann',
+      says: 'mehr Strom, als die Fernspeisung liefern kann',
       amount: 'entnommen',
     },
-    'supply-blocked': { says: 'ein Teil lässt die Speisung nicht durch' },
+    'supply-blocked': { says: 'ein Teil lässt die Fernspeisung nicht durch' },
     'supply-misread': {
       says: 'die ankommende Spannung bedeutet die andere Polarisation oder keine',
       amount: 'angekommen',
@@ -286,7 +286,7 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'check-instrument-and-carrier': 'Prüfen, ob das Messgerät stimmt und welchen Träger es liest.',
     'larger-reflector': 'Einen größeren Reflektor oder einen robusteren Modus nehmen.',
     'lower-the-gain': 'Davor die Verstärkung senken.',
-    'raise-the-supply': 'Die Speisung erhöhen oder das Kabel kürzen.',
+    'raise-the-supply': 'Die Fernspeisung erhöhen oder das Kabel kürzen.',
     'reduce-the-power': 'Die Leistung senken.',
     'raise-the-power': 'Die Leistung erhöhen.',
     'set-a-limit': 'Einen Grenzwert setzen.',

@@ -26,7 +26,7 @@ export const en = {
   addRow: 'Add a row',
   removeRow: 'Remove row',
   numbersInPicture: 'Numbers in this picture',
-  working: 'The working, line by line',
+  working: 'Worked solution, step by step',
   noAnswer: 'There is no answer',
   noSteps: 'For these values there are no steps by hand.',
   copyLink: 'Copy link',

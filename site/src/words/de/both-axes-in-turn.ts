@@ -8,20 +8,20 @@ const pairs: Pairs = {
   // Inputs.
   'Azimuth on the sky': 'Azimut am Himmel',
   'Azimuth times the cosine of the elevation; at least seven readings.':
-    'Azimut mal Kosinus der Elevation; mindestens sieben Ablesungen.',
+    'Azimut mal Kosinus der Elevation; mindestens sieben Messwerte.',
   'Azimuth now': 'Azimut jetzt',
   'Elevation now': 'Elevation jetzt',
   'Wanted pointing loss': 'Angestrebter Ausrichtverlust',
 
   // Answers.
   'The level rises one way and falls the other: these readings hold no peak.':
-    'Der Pegel steigt in der einen Richtung und fällt in der anderen: in diesen Ablesungen steckt kein Maximum.',
+    'Der Pegel steigt in der einen Richtung und fällt in der anderen: in diesen Messwerten steckt kein Maximum.',
   'No bend stands out from the scatter. Read further from the peak.':
     'Aus der Streuung hebt sich keine Krümmung ab. Weiter weg vom Maximum ablesen.',
   'The peak lies beyond the readings. Go on that way and read around it.':
-    'Das Maximum liegt außerhalb der Ablesungen. In dieser Richtung weitergehen und rundherum ablesen.',
+    'Das Maximum liegt außerhalb der Messwerte. In dieser Richtung weitergehen und rundherum ablesen.',
   'Seven readings are needed at least, on three places of each axis.':
-    'Es braucht mindestens sieben Ablesungen, an drei Stellen jeder Achse.',
+    'Es braucht mindestens sieben Messwerte, an drei Stellen jeder Achse.',
   'The antenna stands within the wanted loss already.':
     'Die Antenne steht schon innerhalb des angestrebten Verlusts.',
   'Peak the axes in turn: after 1 peaking the loss is {} dB.':
@@ -43,7 +43,7 @@ const pairs: Pairs = {
 
   // Picture.
   'The lobe, the readings, and the way of the alternating search':
-    'Die Keule, die Ablesungen und der Weg des abwechselnden Einstellens',
+    'Die Keule, die Messwerte und der Weg des abwechselnden Einstellens',
   peak: 'Maximum',
   start: 'Anfang',
   'after axis {}': 'nach Achse {}',

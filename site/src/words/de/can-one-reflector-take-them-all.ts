@@ -15,7 +15,7 @@ const pairs: Pairs = {
   'Focal length': 'Brennweite',
   'Offset angle': 'Offsetwinkel',
   'Arccosine of width over height of the rim; 0 where the feed stands before the middle.':
-    'Arkuskosinus von Breite durch Höhe des Randes; 0, wenn der Feed vor der Mitte steht.',
+    'Arkuskosinus von Breite durch Höhe des Randes; 0, wenn das Feed vor der Mitte steht.',
   'Diameter of a feed': 'Durchmesser eines Feeds',
 
   'Hidden by the Earth: {}.': 'Von der Erde verdeckt: {}.',
@@ -51,7 +51,7 @@ const pairs: Pairs = {
   'Turn / °': 'Drehung / °',
   'Against the row / °': 'Gegen die Reihe / °',
   'Turns are for linear polarization, clockwise positive, from behind: from the reflector’s own vertical, and from the perpendicular of the row for a feed that is clamped to it. They are not the slots’ own skews.':
-    'Drehungen gelten für lineare Polarisation, im Uhrzeigersinn positiv, von hinten: von der Senkrechten des Reflektors, und von der Senkrechten zur Reihe für einen Feed, der an ihr festgeklemmt ist. Es sind nicht die eigenen Polarisationswinkel der Positionen.',
+    'Drehungen gelten für lineare Polarisation, im Uhrzeigersinn positiv, von hinten: von der Senkrechten des Reflektors, und von der Senkrechten zur Reihe für ein Feed, das an ihr festgeklemmt ist. Es sind nicht die eigenen Polarisationswinkel der Positionen.',
   'The places already contain the turn of the row: a feed set to its place needs no other tilt.':
     'Die Plätze enthalten die Drehung der Reihe schon: ein Feed an seinem Platz braucht keine weitere.',
   'The bar is turned once, by the angle above; the feeds stay where they sit on it.':

@@ -110,7 +110,7 @@ const common: Common = {
     'Noise figure of the low-noise block': 'Rauschmaß des LNB',
     'Orbital longitude': 'Orbitposition',
     'Pointing error': 'Ausrichtfehler',
-    Readings: 'Ablesungen',
+    Readings: 'Messwerte',
     scintillation: 'Szintillation',
     Slot: 'Position',
     Slots: 'Positionen',

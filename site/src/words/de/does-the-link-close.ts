@@ -49,7 +49,7 @@ const pairs: Pairs = {
   'antenna gain': 'Antennengewinn',
   'pointing loss': 'Ausrichtverlust',
   'polarization loss': 'falsche Polarisation',
-  'feed loss': 'Verlust der Speisung',
+  'feed loss': 'Verlust des Feeds',
   'system noise (10 log T)': 'Rauschen (10 log T)',
   'Boltzmann’s constant': 'Boltzmann-Konstante',
   'symbol rate (10 log Rs)': 'Symbolrate (10 log Rs)',

@@ -53,9 +53,9 @@ const pairs: Pairs = {
 
   // By hand.
   'the two equal readings may differ by one step of the display, q':
-    'die beiden gleichen Ablesungen können sich um einen Schritt q der Anzeige unterscheiden',
+    'die beiden gleichen Messwerte können sich um einen Schritt q der Anzeige unterscheiden',
   'the peak of the worst lobe that shows the same readings is off the middle by':
-    'bei der ungünstigsten Keule mit denselben Ablesungen liegt das Maximum neben der Mitte um',
+    'bei der ungünstigsten Keule mit denselben Messwerten liegt das Maximum neben der Mitte um',
   'which costs, of the drop d': 'das kostet, vom Abfall d',
 
   // Picture.
@@ -63,7 +63,7 @@ const pairs: Pairs = {
     'Die Keule über den Umdrehungen der Stellschraube, mit den abgelesenen Stellen',
   'Turns from the start': 'Umdrehungen ab dem Anfang',
   'Level / dBm': 'Pegel / dBm',
-  'lobe through the readings': 'Keule durch die Ablesungen',
+  'lobe through the readings': 'Keule durch die Messwerte',
   read: 'abgelesen',
   'equal level': 'gleicher Pegel',
   peak: 'Maximum',

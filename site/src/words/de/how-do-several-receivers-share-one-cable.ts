@@ -49,7 +49,7 @@ const pairs: Pairs = {
   'Longest cable': 'Längstes Kabel',
   'by the level of the highest band': 'nach dem Pegel des höchsten Bands',
   'One receiver at a time may send its message: a part that passes the supply of several receivers at once must have diodes, or they feed each other.':
-    'Nur ein Empfänger darf zu einer Zeit seine Nachricht senden: ein Teil, das die Speisung mehrerer Empfänger zugleich durchlässt, braucht Dioden, sonst speisen sie einander.',
+    'Nur ein Empfänger darf zu einer Zeit seine Nachricht senden: ein Teil, das die Fernspeisung mehrerer Empfänger zugleich durchlässt, braucht Dioden, sonst speisen sie einander.',
 
   // Picture and table.
   'The user bands on the cable': 'Die Teilnehmerbänder auf dem Kabel',

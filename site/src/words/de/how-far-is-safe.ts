@@ -9,7 +9,7 @@ const pairs: Pairs = {
   'Transmit frequency': 'Sendefrequenz',
   'Mean power at the antenna': 'Mittlere Leistung an der Antenne',
   'After the loss of the feed, while it transmits without pause.':
-    'Nach dem Verlust der Speisung, bei Senden ohne Pause.',
+    'Nach dem Verlust des Feeds, bei Senden ohne Pause.',
   'Gain from the data sheet': 'Gewinn laut Datenblatt',
   'from size': 'aus Größe',
   'Without it, from diameter and frequency with an efficiency of 0.65.':

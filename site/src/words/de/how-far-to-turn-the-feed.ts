@@ -13,16 +13,16 @@ const pairs: Pairs = {
     'Im Uhrzeigersinn positiv, von hinter der Antenne gesehen; bei den meisten 0.',
 
   'Circular polarization: any turn of the feed serves.':
-    'Zirkulare Polarisation: jede Drehung der Speisung ist recht.',
+    'Zirkulare Polarisation: jede Drehung des Feeds ist recht.',
   'The slot at {} is straight overhead: lay the feed for vertical polarization along the bearing {}°.':
-    'Die Position {} steht genau im Zenit: die Speisung für vertikale Polarisation in die Peilung {}° legen.',
+    'Die Position {} steht genau im Zenit: das Feed für vertikale Polarisation in die Peilung {}° legen.',
   'The slot at {} is hidden by the Earth.': 'Die Position {} ist von der Erde verdeckt.',
   'For {} turn the feed {}° clockwise from upright, as seen from behind the antenna.':
-    'Für {} die Speisung aus der Senkrechten um {}° im Uhrzeigersinn drehen, von hinter der Antenne gesehen.',
+    'Für {} das Feed aus der Senkrechten um {}° im Uhrzeigersinn drehen, von hinter der Antenne gesehen.',
   'For {} turn the feed {}° counter-clockwise from upright, as seen from behind the antenna.':
-    'Für {} die Speisung aus der Senkrechten um {}° gegen den Uhrzeigersinn drehen, von hinter der Antenne gesehen.',
+    'Für {} das Feed aus der Senkrechten um {}° gegen den Uhrzeigersinn drehen, von hinter der Antenne gesehen.',
   'For {} leave the feed upright, as seen from behind the antenna.':
-    'Für {} die Speisung senkrecht lassen, von hinter der Antenne gesehen.',
+    'Für {} das Feed senkrecht lassen, von hinter der Antenne gesehen.',
   'Bearing of the polarization': 'Peilung der Polarisation',
   Skew: 'Polarisationswinkel',
   'clockwise positive, seen from behind': 'im Uhrzeigersinn positiv, von hinten gesehen',
@@ -31,14 +31,14 @@ const pairs: Pairs = {
 
   // Pictures.
   'The feed for {} as seen from behind the antenna, facing the satellite':
-    'Die Speisung für {}, von hinter der Antenne zum Satelliten gesehen',
+    'Das Feed für {}, von hinter der Antenne zum Satelliten gesehen',
   up: 'oben',
   left: 'links',
   right: 'rechts',
   Line: 'Linie',
   'Clockwise from upright / °': 'Im Uhrzeigersinn aus der Senkrechten / °',
-  'Feed for vertical polarization': 'Speisung für vertikale Polarisation',
-  'Feed for horizontal polarization': 'Speisung für horizontale Polarisation',
+  'Feed for vertical polarization': 'Feed für vertikale Polarisation',
+  'Feed for horizontal polarization': 'Feed für horizontale Polarisation',
   'Skew over the visible arc': 'Polarisationswinkel über dem sichtbaren Bogen',
   'Slot east of the station / °': 'Position östlich des Standorts / °',
   'Skew / °': 'Polarisationswinkel / °',

@@ -49,7 +49,7 @@ const pairs: Pairs = {
   'the part of the year': 'der Teil des Jahres',
   'the diameter of the antenna': 'der Durchmesser der Antenne',
   'The margin counts from a reading in air without gas: what a clear day takes is already in a clear-sky reading.':
-    'Die Reserve zählt ab einer Ablesung in Luft ohne Gase: was ein klarer Tag nimmt, ist in einer Ablesung bei klarem Himmel schon enthalten.',
+    'Die Reserve zählt ab einem Messwert in Luft ohne Gase: was ein klarer Tag nimmt, ist in einem Messwert bei klarem Himmel schon enthalten.',
 
   // Slips.
 

@@ -55,7 +55,7 @@ const answers: Pairs = {
   'too high': 'zu hoch',
   'too steep': 'zu steil',
   'Supply of the outdoor unit from each outlet (it needs 16 V for the higher voltage)':
-    'Speisung der Außeneinheit von jeder Dose aus (für die höhere Spannung braucht sie 16 V)',
+    'Fernspeisung der Außeneinheit von jeder Dose aus (für die höhere Spannung braucht sie 16 V)',
   'Fed from': 'Gespeist von',
   'At the unit / V': 'An der Außeneinheit / V',
   'Current / A': 'Strom / A',
@@ -67,7 +67,7 @@ const answers: Pairs = {
   'The plot shows the first four outlets; the table has all.':
     'Das Diagramm zeigt die ersten vier Dosen, die Tabelle alle.',
   'Connect and open powered cables only with the receiver off. Amplifiers and switches fed from the mains are for licensed hands, and every system needs its bonding to earth by the local code.':
-    'Kabel, die Strom führen, nur bei abgeschaltetem Empfänger anschließen und lösen. Verstärker und Umschalter am Netz gehören in befugte Hände, und jede Anlage braucht ihren Potentialausgleich zur Erde nach den örtlichen Vorschriften.',
+    'Kabel, die Strom führen, nur bei abgeschaltetem Empfänger anschließen und lösen. Verstärker und Multischalter am Netz gehören in befugte Hände, und jede Anlage braucht ihren Potentialausgleich zur Erde nach den örtlichen Vorschriften.',
 };
 
 const pictures: Pairs = {

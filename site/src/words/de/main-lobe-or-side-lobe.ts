@@ -10,7 +10,7 @@ const pairs: Pairs = {
   'Across the axis that was turned.': 'Quer zu der Achse, um die gedreht wurde.',
   'Rim below the centre': 'Abfall zum Rand',
   'How the feed lights the reflector; about 10 dB is usual.':
-    'Wie die Speisung den Reflektor ausleuchtet; üblich sind etwa 10 dB.',
+    'Wie das Feed den Reflektor ausleuchtet; üblich sind etwa 10 dB.',
   'Width of the peak found': 'Breite des gefundenen Maximums',
   'Between the points 3 dB below its own top.':
     'Zwischen den Punkten 3 dB unter seinem eigenen Höchstwert.',

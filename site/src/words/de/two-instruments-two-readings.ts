@@ -60,9 +60,9 @@ const pairs: Pairs = {
     'was die beiden Kalibrierscheine zulassen, bei zwei Standardabweichungen',
 
   // Errors.
-  'at least 2 readings': 'mindestens 2 Ablesungen',
+  'at least 2 readings': 'mindestens 2 Messwerte',
   'an array': 'eine Liste',
-  'an array of at least {} readings': 'mindestens {} Ablesungen',
+  'an array of at least {} readings': 'mindestens {} Messwerte',
 };
 
 export default pairs;

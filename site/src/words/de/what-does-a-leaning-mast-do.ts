@@ -23,7 +23,7 @@ const pairs: Pairs = {
   'Beam beside the slot': 'Keule neben der Position',
   'Roll after peaking': 'Rollwinkel nach dem Ausrichten',
   'clockwise positive, from behind; turn the feed back by it':
-    'im Uhrzeigersinn positiv, von hinten; die Speisung um ihn zurückdrehen',
+    'im Uhrzeigersinn positiv, von hinten; das Feed um ihn zurückdrehen',
   'Error in elevation': 'Fehler in der Elevation',
   'up positive': 'aufwärts positiv',
   'Error across': 'Fehler quer',

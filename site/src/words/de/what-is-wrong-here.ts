@@ -3,7 +3,7 @@
 import type { Pairs } from '../../lib/language/language.js';
 
 const inputs: Pairs = {
-  Readings: 'Ablesungen',
+  Readings: 'Messwerte',
   Level: 'Pegel',
   'C/N / dB': 'C/N / dB',
   Received: 'Empfangen',
@@ -27,12 +27,12 @@ const inputs: Pairs = {
   'Its cable is not as planned': 'Sein Kabel ist nicht wie geplant',
   'Hide the answer (for a class)': 'Antwort verbergen (für eine Klasse)',
   'The cases below are readings of one fault each.':
-    'Die Fälle unten sind Ablesungen mit je einem Fehler.',
+    'Die Fälle unten sind Messwerte mit je einem Fehler.',
   'not measured': 'offen',
   'not tried': 'offen',
   'not read': 'offen',
   'not looked': 'nicht nachgesehen',
-  'from the switch to the head': 'vom Umschalter zur Kopfstelle',
+  'from the switch to the head': 'vom Multischalter zur Kopfstelle',
   'from the head to the hall': 'von der Kopfstelle zur Diele',
   'from the head to the attic': 'von der Kopfstelle zum Dachboden',
   'lead of the unit for {}': 'Leitung der Außeneinheit für {}',
@@ -71,7 +71,7 @@ const causes: Pairs = {
   'bad connector': 'schlechter Stecker',
   'wrong cable': 'falsches Kabel',
   'failed part': 'Teil ausgefallen',
-  'supply too low': 'Speisung zu niedrig',
+  'supply too low': 'Fernspeisung zu niedrig',
   'unit out of tolerance': 'Außeneinheit außer Toleranz',
   overloaded: 'übersteuert',
   interference: 'Störsignal',
@@ -93,7 +93,7 @@ const sentences: Pairs = {
   'a connector is wet or badly made': 'ein Stecker ist nass oder schlecht gemacht',
   'a cable is too long or of another type': 'ein Kabel ist zu lang oder von anderer Art',
   'a part has failed or is missing': 'ein Teil ist ausgefallen oder fehlt',
-  'the supply of the unit is too low': 'die Speisung der Außeneinheit ist zu niedrig',
+  'the supply of the unit is too low': 'die Fernspeisung der Außeneinheit ist zu niedrig',
   'an outdoor unit is out of tolerance': 'eine Außeneinheit ist außer Toleranz',
   'a part is overloaded': 'ein Teil ist übersteuert',
   'another signal interferes': 'ein anderes Signal stört',
@@ -146,13 +146,13 @@ const answers: Pairs = {
   'Most likely {}.': 'Am wahrscheinlichsten: {}.',
   'Most likely {} ({}).': 'Am wahrscheinlichsten: {} ({}).',
   'Nothing is wrong: the readings are as planned.':
-    'Es fehlt nichts: die Ablesungen sind wie geplant.',
+    'Es fehlt nichts: die Messwerte sind wie geplant.',
   'Cannot tell: no single cause explains these readings. Look for a slip in a reading, or for two faults.':
-    'Unentschieden: keine einzelne Ursache erklärt diese Ablesungen. Einen Ablesefehler suchen, oder zwei Fehler.',
+    'Unentschieden: keine einzelne Ursache erklärt diese Messwerte. Einen Ablesefehler suchen, oder zwei Fehler.',
   'Nothing is wrong: the readings are as planned. Next: {}.':
-    'Es fehlt nichts: die Ablesungen sind wie geplant. Als Nächstes: {}.',
+    'Es fehlt nichts: die Messwerte sind wie geplant. Als Nächstes: {}.',
   'Cannot tell: no single cause explains these readings. Look for a slip in a reading, or for two faults. Next: {}.':
-    'Unentschieden: keine einzelne Ursache erklärt diese Ablesungen. Einen Ablesefehler suchen, oder zwei Fehler. Als Nächstes: {}.',
+    'Unentschieden: keine einzelne Ursache erklärt diese Messwerte. Einen Ablesefehler suchen, oder zwei Fehler. Als Nächstes: {}.',
   'Cannot tell yet: {}. Next: {}.': 'Noch unentschieden: {}. Als Nächstes: {}.',
   'Cannot tell yet: {}.': 'Noch unentschieden: {}.',
   'Cannot tell yet: {}, or {}.': 'Noch unentschieden: {}, oder {}.',
@@ -187,7 +187,7 @@ const answers: Pairs = {
   'This one is up at the antenna. Ladder held, a line on, no power line within reach, not in a thunderstorm; a transmitting terminal switched off by whoever may do it.':
     'Das geschieht oben an der Antenne: die Leiter gehalten, das Seil angelegt, keine Stromleitung in Reichweite, nicht bei Gewitter; eine Sendeanlage schaltet ab, wer das darf.',
   'Low voltage at the unit, mains behind its supply: open nothing that is fed by the mains. Foreign voltage can stand on screens in blocks with several risers.':
-    'An der Außeneinheit steht Kleinspannung, hinter ihrer Speisung das Netz: nichts öffnen, was am Netz hängt. In Häusern mit mehreren Steigleitungen kann auf Schirmen fremde Spannung stehen.',
+    'An der Außeneinheit steht Kleinspannung, hinter ihrer Fernspeisung das Netz: nichts öffnen, was am Netz hängt. In Häusern mit mehreren Steigleitungen kann auf Schirmen fremde Spannung stehen.',
   'Never look along the antenna at the Sun: use the shadow of the feed on the reflector.':
     'Nie entlang der Antenne in die Sonne blicken: den Schatten des Feeds auf dem Reflektor nehmen.',
 };

@@ -27,16 +27,16 @@ const pairs: Pairs = {
   'from the step of the display alone': 'allein durch den Schritt der Anzeige',
   'Isolation left at least': 'Entkopplung, die mindestens bleibt',
   'were the antenna ideal': 'wäre die Antenne ideal',
-  'Null, fitted to the readings': 'Minimum, an die Ablesungen angepasst',
+  'Null, fitted to the readings': 'Minimum, an die Messwerte angepasst',
   '95 %: {}° to {}°': '95 %: {}° bis {}°',
   'Isolation of antenna and wave': 'Entkopplung von Antenne und Welle',
   'how deep the null is': 'wie tief das Minimum ist',
   'The null lies beyond the readings: turn on and read there.':
-    'Das Minimum liegt außerhalb der Ablesungen: weiterdrehen und dort ablesen.',
+    'Das Minimum liegt außerhalb der Messwerte: weiterdrehen und dort ablesen.',
   'No null stands out from the scatter of the readings.':
-    'Kein Minimum hebt sich aus der Streuung der Ablesungen heraus.',
+    'Kein Minimum hebt sich aus der Streuung der Messwerte heraus.',
   'Four readings are needed to fit the null.':
-    'Zum Anpassen des Minimums braucht es vier Ablesungen.',
+    'Zum Anpassen des Minimums braucht es vier Messwerte.',
 
   // Picture.
   'Cross-polar level over the rotation of the feed':

@@ -57,11 +57,11 @@ const titles: Pairs = {
   // Peak, null, axes.
   'Which level is the signal’s own?': 'Welcher Pegel ist der des Signals allein?',
   'Where is the peak between two readings, if the beamwidth is known?':
-    'Wo liegt das Maximum zwischen zwei Ablesungen, wenn die Halbwertsbreite bekannt ist?',
+    'Wo liegt das Maximum zwischen zwei Messwerten, wenn die Halbwertsbreite bekannt ist?',
   'Where is the peak of three equally spaced readings?':
-    'Wo liegt das Maximum dreier Ablesungen in gleichem Abstand?',
+    'Wo liegt das Maximum dreier Messwerte in gleichem Abstand?',
   'What is lost at the middle of three equally spaced readings?':
-    'Was geht in der Mitte dreier Ablesungen in gleichem Abstand verloren?',
+    'Was geht in der Mitte dreier Messwerte in gleichem Abstand verloren?',
   'How many turns back between two levels that are not equal?':
     'Wie viele Umdrehungen zurück zwischen zwei ungleichen Pegeln?',
   'Which pointing error would explain this loss?':
@@ -88,12 +88,12 @@ const titles: Pairs = {
   // Verdicts and causes.
   'From which reading on does the level conform (risk 5 %)?':
     'Ab welcher Ablesung ist der Pegel konform (Risiko 5 %)?',
-  'How sure is the mean of three readings?': 'Wie sicher ist das Mittel aus drei Ablesungen?',
+  'How sure is the mean of three readings?': 'Wie sicher ist das Mittel aus drei Messwerten?',
   'From which reading on does the level conform, by the rule agreed?':
     'Ab welcher Ablesung ist der Pegel nach der vereinbarten Regel konform?',
   'How probable is it that the level conforms?': 'Wie wahrscheinlich ist der Pegel konform?',
   'How probable is it that the level conforms, by the mean of few readings?':
-    'Wie wahrscheinlich ist der Pegel nach dem Mittel weniger Ablesungen konform?',
+    'Wie wahrscheinlich ist der Pegel nach dem Mittel weniger Messwerte konform?',
   'Two causes, one more observation: how probable is the first now?':
     'Zwei Ursachen, eine Beobachtung mehr: wie wahrscheinlich ist nun die erste?',
   'A level was held to the mast: how probable is it that the mast leans?':
@@ -223,11 +223,11 @@ const meanings: Pairs = {
   'reference temperature': 'Bezugstemperatur',
   'noise temperature': 'Rauschtemperatur',
   'antenna noise': 'Rauschen der Antenne',
-  'feed loss': 'Verlust der Speisung',
+  'feed loss': 'Verlust des Feeds',
   'receiver noise': 'Rauschen des Empfängers',
-  'temperature of the feed': 'Temperatur der Speisung',
-  'antenna noise behind the feed': 'Rauschen der Antenne hinter der Speisung',
-  'noise of the feed itself': 'Rauschen der Speisung selbst',
+  'temperature of the feed': 'Temperatur des Feeds',
+  'antenna noise behind the feed': 'Rauschen der Antenne hinter dem Feed',
+  'noise of the feed itself': 'Rauschen des Feeds selbst',
   'system noise': 'Systemrauschen',
   'antenna gain': 'Antennengewinn',
   'system noise at the receiver': 'Systemrauschen am Empfänger',
@@ -366,12 +366,12 @@ const meanings: Pairs = {
   'lean if the mast leans': 'Neigung, wenn der Mast schief steht',
   'lean read off a plumb mast': 'an einem lotrechten Mast abgelesene Neigung',
   'standard deviation of the level': 'Standardabweichung der Wasserwaage',
-  'share of wild readings allowed for': 'Anteil grob falscher Ablesungen, mit dem gerechnet wird',
+  'share of wild readings allowed for': 'Anteil grob falscher Messwerte, mit dem gerechnet wird',
   'share of sound ones': 'Anteil der brauchbaren',
   'share of a reading so far from this, mast leaning':
-    'Anteil einer so weit abweichenden Ablesung, Mast schief',
+    'Anteil eines so weit abweichenden Messwerts, Mast schief',
   'share of a reading so far from this, antenna mispointed':
-    'Anteil einer so weit abweichenden Ablesung, Antenne falsch ausgerichtet',
+    'Anteil eines so weit abweichenden Messwerts, Antenne falsch ausgerichtet',
   'likelihood ratio': 'Likelihood-Verhältnis',
   'probability that the mast leans': 'Wahrscheinlichkeit, dass der Mast schief steht',
 };
@@ -454,8 +454,8 @@ const reasons: Pairs = {
   'wider-than-high': 'der Reflektor ist nicht höher als breit',
   'no-rain-on-the-path': 'auf dem Weg regnet es nicht',
   'no-signal-over-the-noise': 'kein Signal ragt aus dem Rauschen',
-  'not-between-the-readings': 'das Maximum liegt nicht zwischen den Ablesungen',
-  'no-peak-among-the-readings': 'unter den Ablesungen ist kein Maximum',
+  'not-between-the-readings': 'das Maximum liegt nicht zwischen den Messwerten',
+  'no-peak-among-the-readings': 'unter den Messwerten ist kein Maximum',
   'no-drop': 'der Pegel ist nicht abgefallen',
   'one-axis-is-enough': 'eine Achse genügt',
   blind: 'die Anzeige ist für diesen Weg zu grob',
