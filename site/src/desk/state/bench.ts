@@ -133,10 +133,10 @@ function isProven(entry: LoosePeaking, { job, peaking }: JobRecord): boolean {
   const current =
     seen?.restDeg === entry.restDeg &&
     seen?.samples?.positionDeg.length === samplesOf(entry).length;
-  const target = job.target?.pointingLossDb !== undefined;
-  return (
-    !current || (result.mainLobe === 'proven' && (!target || result.verdict === 'within-target'))
-  );
+  const targetDb = job.target?.pointingLossDb ?? Number.POSITIVE_INFINITY;
+  // The parts of two axes that are not known add in squares: each may have its share of what is allowed.
+  const sure = (result.lossUpper95Db ?? Number.POSITIVE_INFINITY) <= targetDb * Math.SQRT1_2;
+  return !current || (result.mainLobe === 'proven' && sure);
 }
 
 /** Places on the lobe, in widths off its peak, where a reading tells most of peak and width. */
