@@ -11,8 +11,9 @@ export {
   type NamedSlip,
   type Question,
 } from './answer/checkAnswer.js';
+export { checkSteps, type StepCheck, type StepsCheck } from './answer/checkSteps.js';
 export { type Exercise, type ExerciseInput, exercise } from './exercise/exercise.js';
-export { worksheetCsv } from './exercise/exportCsv.js';
+export { type CsvOptions, worksheetCsv } from './exercise/exportCsv.js';
 export { type PackageFile, worksheetQti } from './exercise/exportQti.js';
 export { worksheetHtml } from './exercise/printable.js';
 export { type Worksheet, type WorksheetInput, worksheet } from './exercise/worksheet.js';
