@@ -16,7 +16,12 @@ export { type Exercise, type ExerciseInput, exercise } from './exercise/exercise
 export { type CsvOptions, worksheetCsv } from './exercise/exportCsv.js';
 export { type PackageFile, worksheetQti } from './exercise/exportQti.js';
 export { worksheetHtml } from './exercise/printable.js';
-export { type Worksheet, type WorksheetInput, worksheet } from './exercise/worksheet.js';
+export {
+  type Worksheet,
+  type WorksheetInput,
+  worksheet,
+  worksheetOfCode,
+} from './exercise/worksheet.js';
 export { compileFormula } from './formula/expression.js';
 export {
   type CompiledFormula,

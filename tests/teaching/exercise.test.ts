@@ -5,6 +5,7 @@ import {
   worksheet,
   worksheetCsv,
   worksheetHtml,
+  worksheetOfCode,
   worksheetQti,
 } from 'slantpath/teaching';
 import { describe, expect, test } from 'vitest';
@@ -75,6 +76,59 @@ describe('worksheet', () => {
     const lines = worksheetCsv(sheet).split('\r\n');
     expect(lines.length).toBe(14);
     for (const line of lines) expect(line).not.toMatch(/(^|,)"?[=+@]/);
+  });
+
+  test('as CSV: negative answers are numbers, cells parted as the spreadsheet wants them', () => {
+    const negative = worksheet({ seed: 5, count: 6, plans: ['level-in-dbm', 'off-axis-density'] });
+    const csv = worksheetCsv(negative);
+    const below = negative.exercises.filter(({ answer }) => answer < 0);
+    expect(below.length).toBeGreaterThan(1);
+    for (const { answer, decimals } of below)
+      expect(csv).toContain(`,${answer.toFixed(decimals)},`);
+    const german = worksheetCsv(negative, { separator: ';', decimalSign: ',' });
+    expect(german.split('\r\n')[0]).toBe(
+      'number;plan;question;answer;unit;decimals;tolerance;hints',
+    );
+    expect(german).toContain(
+      `;${negative.exercises[0]?.answer.toFixed(negative.exercises[0].decimals).replace('.', ',')};`,
+    );
+    expect(() => worksheetCsv(negative, { decimalSign: ',' })).toThrow(
+      expect.objectContaining({ parameter: 'decimalSign' }),
+    );
+  });
+
+  test('form B has the kinds of form A with other numbers, and a code makes a sheet again', () => {
+    const a = worksheet({ seed: 9, count: 5 });
+    const b = worksheet({ seed: 9, count: 5, form: 'B' });
+    expect(b.exercises.map(({ plan }) => plan)).toEqual(a.exercises.map(({ plan }) => plan));
+    expect(b.exercises.map(({ text }) => text)).not.toEqual(a.exercises.map(({ text }) => text));
+    for (const sheet of [a, b, worksheet({ seed: 1, count: 2, level: 1, plans: ['skew'] })])
+      expect(worksheetOfCode(sheet.code)).toEqual(sheet);
+    expect(() => worksheetOfCode('7')).toThrow(expect.objectContaining({ parameter: 'code' }));
+  });
+
+  test('for the printer: name, date, marks, room, signs of print, the code, tables where needed', () => {
+    const printed = worksheet({
+      seed: 2,
+      count: 2,
+      plans: ['conformity-probability', 'level-in-dbm'],
+    });
+    const paper = worksheetHtml(printed);
+    for (const word of ['Name', 'Date', 'marks', 'class="room"', 'dBµV', printed.code])
+      expect(paper).toContain(word);
+    expect(paper).not.toMatch(/dBuV|\bdeg\b| \* /);
+    // Standard normal distribution, as in any table: 84.1 % below 1, 97.7 % below 2.
+    expect(paper).toContain('<tr><th>1.0</th><td>84.1</td>');
+    expect(paper).toContain('<tr><th>2.0</th><td>97.7</td>');
+    expect(worksheetHtml(worksheet({ seed: 2, count: 1, plans: ['skyline'] }))).not.toContain(
+      '<table',
+    );
+    const t = worksheetHtml(
+      worksheet({ seed: 2, count: 1, plans: ['conformity-of-few-readings'] }),
+    );
+    // Student's t with 2 degrees of freedom has a closed form: 1/2 + t / (2 sqrt(2 + t^2)); t = 2: 90.8 %.
+    expect(t).toContain('<tr><th>2.0</th><td>90.8</td>');
+    expect(worksheetHtml(printed, { key: true })).toContain('class="answers"');
   });
 
   test('as QTI: every item is well-formed and the manifest names it', () => {

@@ -16,6 +16,8 @@ export interface WorksheetInput {
   readonly plans?: readonly string[];
   /** Difficulty; 2 by default. */
   readonly level?: 1 | 2 | 3;
+  /** Form of the sheet: B has the kinds of A in the same order with other numbers, for neighbours; A by default. */
+  readonly form?: 'A' | 'B';
   /** Title over the sheet; `Worksheet` and the seed by default. */
   readonly title?: string;
 }
@@ -25,6 +27,7 @@ const WORKSHEET_INPUT_KEYS = {
   count: true,
   plans: true,
   level: true,
+  form: true,
   title: true,
 } satisfies Keys<WorksheetInput>;
 
@@ -33,6 +36,9 @@ export interface Worksheet {
   readonly title: string;
   readonly seed: number;
   readonly level: 1 | 2 | 3;
+  readonly form: 'A' | 'B';
+  /** Short code that makes the sheet and its key again: {@link worksheetOfCode}. */
+  readonly code: string;
   /** The exercises, numbered from 1 in this order. */
   readonly exercises: readonly Exercise[];
 }
@@ -58,6 +64,7 @@ export function worksheet(input: WorksheetInput): Worksheet {
     count,
     plans,
     level,
+    form: wanted,
     title,
   } = knownOnly('input', input, WORKSHEET_INPUT_KEYS);
   const seed = finite('seed', givenSeed);
@@ -77,6 +84,14 @@ export function worksheet(input: WorksheetInput): Worksheet {
       received: names,
       allowed: 'at least one plan',
     });
+  const form = wanted ?? 'A';
+  if (form !== 'A' && form !== 'B')
+    throw new DomainError({
+      code: 'not-an-option',
+      parameter: 'form',
+      received: form,
+      allowed: 'A or B',
+    });
   const stream = randomStream(seed);
   const exercises: Exercise[] = [];
   let deck: string[] = [];
@@ -86,10 +101,63 @@ export function worksheet(input: WorksheetInput): Worksheet {
     exercises.push(
       exercise({
         plan: name ?? '',
-        seed: stream.integer(2 ** 31),
+        seed: stream.integer(2 ** 31) + (form === 'A' ? 0 : 2 ** 31),
         ...(level === undefined ? {} : { level }),
       }),
     );
   }
-  return { title: title ?? `Worksheet ${seed}`, seed, level: level ?? 2, exercises };
+  return {
+    title: title ?? `Worksheet ${seed} ${form}`,
+    seed,
+    level: level ?? 2,
+    form,
+    code: codeOf(seed, count, level ?? 2, form, plans),
+    exercises,
+  };
+}
+
+/** `A7-2-5` and, where not all kinds were drawn from, which. */
+function codeOf(
+  seed: number,
+  count: number,
+  level: number,
+  form: string,
+  plans: readonly string[] | undefined,
+): string {
+  const start = `${form}${seed}.${level}.${count}`;
+  return plans === undefined ? start : `${start}.${plans.join('+')}`;
+}
+
+/**
+ * The worksheet of a code that stands at the foot of a printed sheet.
+ *
+ * @param code  As printed: form, seed, level, number of exercises and, where not all are drawn from, the kinds.
+ * @throws {@link DomainError} for a text that is no such code, and as {@link worksheet}.
+ *
+ * Source: {@link worksheet}.
+ * @example
+ * ```ts
+ * import { worksheet, worksheetOfCode } from 'slantpath/teaching';
+ * const sheet = worksheet({ seed: 3, count: 2, plans: ['elevation', 'skew'], form: 'B' });
+ * sheet.code; // => 'B3.2.2.elevation+skew'
+ * worksheetOfCode(sheet.code).exercises[0]?.text === sheet.exercises[0]?.text; // => true
+ * ```
+ */
+export function worksheetOfCode(code: string): Worksheet {
+  const match = /^\s*([AB])(-?\d+)\.([123])\.(\d+)(?:\.([a-z0-9+-]+))?\s*$/.exec(code);
+  if (!match)
+    throw new DomainError({
+      code: 'malformed',
+      parameter: 'code',
+      received: code,
+      allowed: 'a code from the foot of a sheet: A7.2.5',
+    });
+  const [, form, seed, level, count, plans] = match;
+  return worksheet({
+    form: form as 'A' | 'B',
+    seed: Number(seed),
+    level: Number(level) as 1 | 2 | 3,
+    count: Number(count),
+    ...(plans === undefined ? {} : { plans: plans.split('+') }),
+  });
 }
