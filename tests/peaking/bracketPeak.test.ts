@@ -75,7 +75,12 @@ describe('bracketing', () => {
 
   test('the error given at 95 % holds for all lobes, rounding and flicker counted', () => {
     // Half-width 1.96 standard uncertainties, or less where rounding bounds it.
-    const flicker = bracketPeak({ ...byHand, levelStepDb: 0, standardDeviationDb: 0.4 });
+    const flicker = bracketPeak({
+      ...byHand,
+      lobe: 'parabola',
+      levelStepDb: 0,
+      standardDeviationDb: 0.4,
+    });
     // Two levels, slope 2 d / h each: s sqrt(2) h / (4 d) = 0.4 sqrt(2) 2 / 16.
     expect(flicker.standardUncertaintyTurns).toBeCloseTo((0.4 * Math.SQRT2 * 2) / 16, 12);
     expect(flicker.worstErrorTurns).toBe(0);
@@ -112,6 +117,7 @@ describe('bracketing', () => {
 
   test('quarter turns and degrees', () => {
     const bracket = bracketPeak({
+      lobe: 'parabola',
       ...byHand,
       levelStepDb: 0,
       countStepTurns: 0.25,
@@ -132,7 +138,11 @@ describe('bracketing', () => {
     });
     expect(bracketPeak({ ...byHand, referenceLevelDbm: -38 }).kind).toBe('blind');
     expect(bracketPeak({ ...byHand, referenceLevelDbm: -39.4 }).kind).toBe('not-far-enough');
-    expect(bracketPeak({ ...byHand, wantedTurns: 0.1 }).kind).toBe('not-far-enough');
+    expect(bracketPeak({ ...byHand, lobe: 'parabola', wantedTurns: 0.1 }).kind).toBe(
+      'not-far-enough',
+    );
+    // On a reflector it is the lopsided lobe that forbids so much accuracy.
+    expect(bracketPeak({ ...byHand, wantedTurns: 0.1 }).kind).toBe('too-far');
   });
 
   test('the least useful drop is where the loss left meets the one wanted', () => {

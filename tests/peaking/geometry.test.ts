@@ -76,7 +76,7 @@ describe('two axes', () => {
   };
 
   test('the surface agrees with numpy: vertex, its covariance by differences, the axes of the lobe', () => {
-    const fit = fitCoupledPeak(samples);
+    const fit = fitCoupledPeak({ ...samples, lobe: 'parabola' });
     if (fit.kind !== 'peak') throw new Error(fit.kind);
     expect(fit.positionDeg[0]).toBeCloseTo(0.19614796, 7);
     expect(fit.positionDeg[1]).toBeCloseTo(-0.06152272, 7);
@@ -92,6 +92,7 @@ describe('two axes', () => {
 
   test('exact readings give the exact peak and the loss where the antenna stands', () => {
     const fit = fitCoupledPeak({
+      lobe: 'parabola',
       ...samples,
       levelDbm: places.map(
         ([x, y]) => -40 - 12 * ((x - 0.3) / 2) ** 2 - 12 * ((y + 0.2) / 1.5) ** 2,

@@ -140,6 +140,12 @@ export default defineExample({
           note: `the narrow one ${shown(fit.narrowAxisDeg, 0)}° from azimuth towards elevation`,
         },
       ],
+      notes:
+        fit.coverage === 'not-assured'
+          ? [
+              'The 95 % are not assured: read nine places or more within half a beamwidth, on both sides of the peak on each axis, and read again what stands out.',
+            ]
+          : [],
       figures: [
         lobePlan({
           title: 'The lobe, the readings, and the way of the alternating search',

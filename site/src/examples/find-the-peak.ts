@@ -349,7 +349,10 @@ export default defineExample({
                   ? {
                       value: `${shown(fit.positionDeg)} (${shown(fit.interval95Deg[0])} to ${shown(fit.interval95Deg[1])})`,
                       unit: 'turns',
-                      note: '95 %, known width',
+                      note:
+                        fit.coverage === 'not-assured'
+                          ? '95 % not assured: too few notes'
+                          : '95 %, known width',
                     }
                   : { value: 'anywhere', note: 'the notes do not tell' }),
               },

@@ -12,9 +12,11 @@ function says(bracket: Bracket): string {
   const move = `Turn back ${turns(bracket.moveBackTurns)}.`;
   switch (bracket.kind) {
     case 'bracketed':
-      return `${move} The peak is then at most ${turns(bracket.worstErrorTurns ?? 0)} away.`;
+      return `${move} The peak is then at most ${turns(Math.max(bracket.worstErrorTurns ?? 0, bracket.error95Turns ?? 0))} away.`;
     case 'not-far-enough':
       return `Not far enough from the peak: a drop of ${shown(bracket.leastUsefulDropDb, 1)} dB is needed for the accuracy wanted. Go another turn out and repeat.`;
+    case 'too-far':
+      return `${move} But so far down the flanks the lobe may be too lopsided for the accuracy wanted: repeat with a level nearer to the peak.`;
     case 'blind':
       return 'Blind: the level did not drop by more than one step of the display, so the peak may be anywhere between. Go further out and repeat.';
   }
@@ -112,14 +114,14 @@ export default defineExample({
           label: 'Standard uncertainty',
           value: bracket.standardUncertaintyTurns,
           unit: 'turns',
-          note: 'step and flicker together',
+          note: 'step, flicker and a lopsided lobe together',
         },
         {
           label: 'Loss that may be left',
           value: bracket.lossUpper95Db === null ? 'no bound' : bracket.lossUpper95Db,
           unit: bracket.lossUpper95Db === null ? '' : 'dB',
           digits: 3,
-          note: '95 %, step and flicker together',
+          note: '95 %, on the lobe of a real reflector',
         },
         { label: 'Drop from the peak', value: bracket.dropDb, unit: 'dB', digits: 1 },
         {

@@ -344,6 +344,18 @@ export default defineExample({
           ]),
         },
         plan,
+        ...(result.unseen.length > 0
+          ? [
+              {
+                caption: 'What no reading so far bears on',
+                columns: ['Cause', 'Place'],
+                rows: result.unseen.map(({ cause, location }) => [
+                  SHORT[cause],
+                  location ?? 'the antenna',
+                ]),
+              },
+            ]
+          : []),
       ],
     };
   },

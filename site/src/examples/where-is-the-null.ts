@@ -128,7 +128,11 @@ export default defineExample({
     ],
     notes:
       fit.kind === 'null'
-        ? []
+        ? fit.coverage === 'not-assured'
+          ? [
+              'The 95 % are not assured: read six places or more, two on each side of the null, and read again what stands out.',
+            ]
+          : []
         : [
             {
               'not-enclosed': 'The null lies beyond the readings: turn on and read there.',

@@ -75,6 +75,8 @@ export type FindingCode =
   | 'peak-not-found'
   /** The lobe has not the width of the main lobe; amount: its width, limit: theory. */
   | 'not-main-lobe'
+  /** The bound of the pointing loss is within the target, but its 95 % are not assured. */
+  | 'peak-not-assured'
   /** The samples do not tell the main lobe from a side lobe. */
   | 'main-lobe-not-proven'
   /** The axis was not peaked. */

@@ -100,6 +100,16 @@ function axisFindings(result: PeakingResult, targetDb: number | undefined): Find
         'peak-again',
       ),
     );
+  else if (result.fit?.kind === 'peak' && result.fit.coverage === 'not-assured')
+    found.push(
+      finding(
+        'peak-not-assured',
+        'undecided',
+        where,
+        amount(lossUpper95Db, 'dB', targetDb),
+        'peak-again',
+      ),
+    );
   return found;
 }
 

@@ -45,15 +45,19 @@ export interface PeakingResult {
   readonly moveDeg: number | null;
   /** The same in turns of the adjuster; `null` where its turns are not known. */
   readonly moveTurns: number | null;
-  /** Whether the pointing loss left is within the target: with 95 % confidence, not, or not known. */
+  /** Whether the pointing loss left is within the target: with 95 % confidence that is assured, not, or not known. */
   readonly verdict: 'within-target' | 'over-target' | 'not-known';
 }
 
-/** Width over theory outside which a lobe is not the main one: a first side lobe has about half the width. */
-const MAIN_LOBE_RATIO = { from: 0.7, to: 1.45 };
+/** Widths over theory: a main lobe, whose taper is not known, and the first side lobe; mean and standard deviation. */
+const MAIN_LOBE = { mean: 1, deviation: 0.1 } as const;
+const SIDE_LOBE = { mean: 0.48, deviation: 0.06 } as const;
 
-/** Standard uncertainty of a fitted width over theory up to which it decides alone. */
-const WELL_KNOWN_RATIO = 0.12;
+/** Width over theory above which no main lobe is, as in the fit. */
+const MOST_WIDE = 1.5;
+
+/** Odds from which one of them counts as proven. */
+const PROVEN_ODDS = 20;
 
 /** Results of every axis, the latest reading of each counting. */
 export function peakingResults(job: JobFile, plan: JobPlan): readonly PeakingResult[] {
@@ -132,7 +136,7 @@ function peakingResult(
     verdict:
       lobe.mainLobe === 'refuted' || targetDb === undefined || lossUpper95Db === null
         ? 'not-known'
-        : lossUpper95Db <= targetDb
+        : lossUpper95Db <= targetDb && found?.coverage !== 'not-assured'
           ? 'within-target'
           : (lossDb ?? 0) > targetDb
             ? 'over-target'
@@ -146,9 +150,24 @@ interface Lobe {
   readonly measuredBeamwidthDeg: number | null;
 }
 
+/** Odds that a width over theory, as well known as it is, is that of the main lobe and not of the first side lobe. */
+function mainLobeOdds(ratio: number, doubtRatio: number): number {
+  const logDensity = ({
+    mean,
+    deviation,
+  }: {
+    readonly mean: number;
+    readonly deviation: number;
+  }) => {
+    const variance = deviation ** 2 + doubtRatio ** 2;
+    return -((ratio - mean) ** 2 / variance + Math.log(variance)) / 2;
+  };
+  return Math.exp(Math.min(300, logDensity(MAIN_LOBE) - logDensity(SIDE_LOBE)));
+}
+
 /**
- * The lobe of the samples: fitted with its width free, so that the width can be held against theory; with the width of
- * theory where the samples tell too little of it.
+ * The lobe of the samples, with the width of theory as what is known beforehand; a second fit of free width tells what the samples alone
+ * say of it.
  */
 function fittedLobe(entry: JobPeaking, skyRatio: number, widthDeg: number | null): Lobe {
   const samples = entry.samples as NonNullable<JobPeaking['samples']>;
@@ -176,9 +195,10 @@ function fittedLobe(entry: JobPeaking, skyRatio: number, widthDeg: number | null
       };
     }
     const ratio = free.beamwidthDeg / widthDeg;
-    const doubt = (2 * free.beamwidthStandardUncertaintyDeg) / widthDeg;
     const measuredBeamwidthDeg = free.beamwidthDeg;
-    if (ratio + doubt < MAIN_LOBE_RATIO.from || ratio - doubt > MAIN_LOBE_RATIO.to)
+    const fit = held();
+    const odds = mainLobeOdds(ratio, free.beamwidthStandardUncertaintyDeg / widthDeg);
+    if (fit.kind === 'not-main-lobe' || odds < 1 / PROVEN_ODDS)
       return {
         fit: {
           kind: 'not-main-lobe',
@@ -189,12 +209,9 @@ function fittedLobe(entry: JobPeaking, skyRatio: number, widthDeg: number | null
         mainLobe: 'refuted',
         measuredBeamwidthDeg,
       };
-    const proven = ratio - doubt >= MAIN_LOBE_RATIO.from && ratio + doubt <= MAIN_LOBE_RATIO.to;
-    const known = doubt / 2 <= WELL_KNOWN_RATIO;
-    const withWidth = known ? free : held();
     return {
-      fit: withWidth.kind === 'peak' ? withWidth : free,
-      mainLobe: proven ? 'proven' : 'not-proven',
+      fit: fit.kind === 'peak' ? fit : free,
+      mainLobe: odds > PROVEN_ODDS ? 'proven' : 'not-proven',
       measuredBeamwidthDeg,
     };
   });
@@ -233,17 +250,18 @@ function bracketedLobe(
     };
   // Equal levels `drop` below the peak lie width sqrt(drop / 3) apart.
   const measuredBeamwidthDeg = (turnsBack * degPerTurn * skyRatio) / Math.sqrt(dropDb / 3);
-  const ratio = measuredBeamwidthDeg / widthDeg;
-  const inside = ratio >= MAIN_LOBE_RATIO.from && ratio <= MAIN_LOBE_RATIO.to;
-  const { worstErrorTurns } = bracket;
+  const odds = mainLobeOdds(measuredBeamwidthDeg / widthDeg, 0);
+  const wide = measuredBeamwidthDeg > MOST_WIDE * widthDeg;
+  const { error95Turns } = bracket;
   return {
     bracket,
     fit: null,
-    mainLobe: inside ? 'proven' : 'refuted',
+    mainLobe:
+      wide || odds < 1 / PROVEN_ODDS ? 'refuted' : odds > PROVEN_ODDS ? 'proven' : 'not-proven',
     measuredBeamwidthDeg,
     lossUpperDb:
-      worstErrorTurns === null
+      error95Turns === null
         ? null
-        : gaussianLobeLossDb(worstErrorTurns * degPerTurn * skyRatio, widthDeg),
+        : gaussianLobeLossDb(error95Turns * degPerTurn * skyRatio, widthDeg),
   };
 }

@@ -1,8 +1,9 @@
 /** Readings over two axes, and what they say about the peak. */
 
-import { DomainError, finite, inRange, object, positive } from '../../errors.js';
+import { DomainError, finite, inRange, object, oneOf, positive } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import { valueAt } from '../../numeric/columns.js';
+import type { IntervalCoverage } from '../fit/peakOutcome.js';
 
 /** Readings of level over two axes. Both in degrees on the sky: multiply azimuth by the cosine of elevation. */
 export interface CoupledSamples {
@@ -14,6 +15,10 @@ export interface CoupledSamples {
   readonly levelDbm: ArrayLike<number>;
   /** Standard deviation of one reading in dB, if known; default found from the readings. */
   readonly standardDeviationDb?: number;
+  /** Step of the displayed level in dB; default 0 (none). */
+  readonly levelStepDb?: number;
+  /** `reflector` (default): a real lobe. `parabola`: a second-order surface in dB, as in the arithmetic by hand. */
+  readonly lobe?: 'reflector' | 'parabola';
   /** Where the antenna stands now: first and second axis; default the last reading. */
   readonly currentDeg?: readonly [number, number];
 }
@@ -23,6 +28,8 @@ const COUPLED_SAMPLES_KEYS = {
   secondDeg: true,
   levelDbm: true,
   standardDeviationDb: true,
+  levelStepDb: true,
+  lobe: true,
   currentDeg: true,
 } satisfies Keys<CoupledSamples>;
 
@@ -34,6 +41,8 @@ export type CoupledPeak =
       readonly positionDeg: readonly [number, number];
       /** Interval of each axis that holds the peak with 95 % confidence, in degrees. */
       readonly interval95Deg: readonly [readonly [number, number], readonly [number, number]];
+      /** How far that 95 % can be relied on. */
+      readonly coverage: Exclude<IntervalCoverage, 'nominal'>;
       /** Standard uncertainty of each axis in degrees. */
       readonly standardUncertaintyDeg: readonly [number, number];
       /** Correlation of the two errors, -1 to 1. */
@@ -101,6 +110,8 @@ export function checkedCoupled(samples: CoupledSamples) {
       inRange('currentDeg', current[0], -720, 720, undefined, 0),
       inRange('currentDeg', current[1], -720, 720, undefined, 1),
     ] as const,
+    parabola: oneOf('lobe', samples.lobe ?? 'reflector', ['reflector', 'parabola']) === 'parabola',
+    stepDb: inRange('levelStepDb', samples.levelStepDb ?? 0, 0, 20),
     knownDb:
       samples.standardDeviationDb === undefined
         ? undefined

@@ -6,10 +6,13 @@ import type { IntervalCoverage } from './peakOutcome.js';
 
 /** Fewest readings used, and fewest where the scatter was stated, so that a foreign one still shows. */
 const FEWEST = { found: 5, stated: 7 } as const;
+/** Fewest readings on the lobe, those left out counted in. */
+const FEWEST_GIVEN = 6;
 /** Readings to spare up to which rounded readings can hide their scatter. */
 const ROUNDED_SPARE = 6;
 /** Reach of the readings to each side of the peak, and in all, in beamwidths, from which the lobe is seen. */
-const LEAST_SIDE = 0.12;
+const LEAST_SIDE = { few: 0.25, many: 0.12 } as const;
+const MANY_READINGS = 12;
 const LEAST_SPAN = 0.6;
 /** Relative uncertainty of the squared width from which the bend hardly stands out. */
 const WEAK_BEND = 0.4;
@@ -48,8 +51,9 @@ export function coverageOf(
     if ((answers[0]?.leftOut.length ?? 0) > 0 && used.length < 12) return 'not-assured';
     return basis.stepDb > 0 && spare <= ROUNDED_SPARE ? 'at-least' : 'nominal';
   }
-  return used.length < (basis.stated ? FEWEST.stated : FEWEST.found) ||
-    Math.min(below, above) < LEAST_SIDE ||
+  return problem.places.length < FEWEST_GIVEN ||
+    used.length < (basis.stated ? FEWEST.stated : FEWEST.found) ||
+    Math.min(below, above) < (used.length < MANY_READINGS ? LEAST_SIDE.few : LEAST_SIDE.many) ||
     below + above < LEAST_SPAN ||
     narrowDoubt > WEAK_BEND ||
     (doubtful > MUCH_DOUBT && problem.places.length < FEW_READINGS)

@@ -45,8 +45,8 @@ const FAR_OUT = 3;
  *
  * Source: E. C. Fieller, J. R. Statist. Soc. B 16, 175 (1954), for the parabola 12 (offset / beamwidth)^2 dB; the lobe of a
  * tapered round aperture for the reflector.
- * Accuracy: where `coverage` does not say `not-assured`, 95 % or more of the intervals hold the peak in every cell of the
- * coverage table (500 simulated runs a cell on lobes of real apertures); as priors and limits were chosen on the
+ * Accuracy: where `coverage` does not say `not-assured`, 95 % or more of the intervals (with a fitted drift and nine readings 93 %) hold the peak in every cell of the
+ * coverage table (700 simulated runs a cell on lobes of real apertures and bent wavefronts); as priors and limits were chosen on the
  * same simulation, that is no independent proof.
  * @example
  * ```ts

@@ -1,6 +1,13 @@
 /** Readings on a reflector's lobe: level, slopes, and the most likely lobe with what was known before counted in. */
 
-import { type LobeShape, shapeByNull, shapeLevelDb, shapeSlope } from './lobeShape.js';
+import {
+  type LobeShape,
+  shapeByNull,
+  shapeLevelDb,
+  shapeLopsided,
+  shapeLopsidedSlope,
+  shapeSlope,
+} from './lobeShape.js';
 import {
   type DefiniteFactor,
   definiteFactor,
@@ -60,8 +67,6 @@ const PER_DB = Math.LN10 / 10;
 const ROUNDS = 25;
 /** Degrees of freedom of what is known of the width. */
 const WIDTH_TAILS = 4;
-/** Beamwidths off the peak beyond which lopsidedness grows no more. */
-const CUBE_REACH = 1.2;
 const NOTHING = new Float64Array(0);
 /** Bounds of how narrow a lobe may get while it is sought, as ratio of squared widths. */
 const NARROW_LIMITS = [0.02, 50] as const;
@@ -231,14 +236,13 @@ function fillSlopes(
   for (let i = 0; i < residuals.length; i++) {
     const away = (problem.places[i] as number) - peak;
     const offset = away * root;
-    const near = Math.max(-CUBE_REACH, Math.min(CUBE_REACH, away));
-    const cube = near * near * near;
+    const lean = nullRatio === 0 ? 0 : shapeLopsided(offset, nullRatio);
     const byNull = nullRatio === 0 ? 0 : shapeByNull(offset, nullRatio);
     const bare =
       (state[TOP] as number) +
       shapeLevelDb(offset, nullRatio, bend) +
       moreNull * byNull +
-      lopsided * cube +
+      lopsided * lean +
       (state[DRIFT] as number) * (problem.times[i] as number);
     let signal = 1;
     let noise = 0;
@@ -251,7 +255,9 @@ function fillSlopes(
     const residual = (problem.levels[i] as number) - bare - noise;
     residuals[i] = residual;
     sum += (weights[i] as number) * residual * residual;
-    const slope = shapeSlope(offset, nullRatio, bend);
+    const slope =
+      shapeSlope(offset, nullRatio, bend) +
+      (lopsided === 0 ? 0 : lopsided * shapeLopsidedSlope(offset, nullRatio));
     for (let j = 0; j < m; j++) {
       let value: number;
       switch (active[j]) {
@@ -259,7 +265,7 @@ function fillSlopes(
           value = signal;
           break;
         case PEAK:
-          value = -signal * (slope * root + 3 * lopsided * near * near);
+          value = -signal * slope * root;
           break;
         case NARROW:
           value = (signal * slope * away) / (2 * root);
@@ -268,7 +274,7 @@ function fillSlopes(
           value = signal * byNull;
           break;
         case LOPSIDED:
-          value = signal * cube;
+          value = signal * lean;
           break;
         case DRIFT:
           value = signal * (problem.times[i] as number);

@@ -30,11 +30,12 @@ export const SHAPE_REACH = 1;
 const PER_NEPER = 20 / Math.LN10;
 const HALF_DB = 10 * Math.log10(2);
 
-/** Null ratio for an unknown taper: rims 6 to 15 dB down, with and without a feed in front, lie within 0.04 of it. */
+/** Null ratio for an unknown taper: rims 6 to 15 dB down, with and without a feed in front, lie within 0.04 of it; out of focus it falls to 0.45. */
 const ORDINARY_RATIO = 0.67;
-const UNKNOWN_TAPER_DOUBT = 0.04;
-const STATED_TAPER_DOUBT = 0.03;
-const LOPSIDED_DB = 0.7;
+const UNKNOWN_TAPER_DOUBT = 0.1;
+const STATED_TAPER_DOUBT = 0.08;
+/** A wavefront with a coma of a twentieth of the wavelength is lopsided by 5 dB one beamwidth off, by 0.3 dB at half of it. */
+const LOPSIDED_DB = 4;
 
 /**
  * Shape for an edge taper in dB, or for an unknown one.
@@ -94,4 +95,20 @@ export function shapeByNull(offset: number, nullRatio: number): number {
   const at = Math.min(SHAPE_REACH, Math.abs(offset));
   const square = at * at;
   return PER_NEPER * (square / (1 - nullRatio / 4) - square / (1 - nullRatio * square));
+}
+
+/**
+ * How a lobe that is lopsided by 1 dB one beamwidth off the peak grows so: its two nulls stand at unlike distances. The next
+ * order of ln(1 - ratio x^2) for a ratio that changes in proportion to the offset.
+ */
+export function shapeLopsided(offset: number, nullRatio: number): number {
+  const at = Math.max(-SHAPE_REACH, Math.min(SHAPE_REACH, offset));
+  return ((1 - nullRatio) * at * at * at) / (1 - nullRatio * at * at);
+}
+
+/** Its slope per beamwidth. */
+export function shapeLopsidedSlope(offset: number, nullRatio: number): number {
+  const square = offset * offset;
+  if (square > SHAPE_REACH ** 2) return 0;
+  return ((1 - nullRatio) * square * (3 - nullRatio * square)) / (1 - nullRatio * square) ** 2;
 }

@@ -43,6 +43,13 @@ export interface PeakInterval {
 /** Farthest from the peak that an end of the interval is sought, in beamwidths. */
 const FARTHEST = 6;
 
+/**
+ * Widening of the coverage factor times the readings to spare: readings judge each other by the scatter about the same lobe, so
+ * now and then a sound one is left out or a foreign one kept. Chosen by simulation.
+ */
+const FOUND_MARGIN = 1;
+const TOLD_MARGIN = 0.5;
+
 /** Variance in dB^2 to begin with where none is stated. */
 const FIRST_VARIANCE = 0.01;
 
@@ -173,6 +180,7 @@ export function peakInterval(
   }
   if (lobe === undefined) return undefined;
   const allowed = Float64Array.from(usable, (weight, i) => (beyond.includes(i) ? 0 : weight));
+  const told = basis.before.readings > 0;
   const branches = answers.flatMap(({ leftOut, probability }, index) => {
     const own =
       index === 0
@@ -184,20 +192,22 @@ export function peakInterval(
             lobe?.solution.state ?? start,
           );
     if (own === undefined) return [];
-    const factor = studentCoverageFactor(0.95, own.spare);
+    const margin =
+      problem.shape.nullRatio === 0 ? 1 : 1 + (told ? TOLD_MARGIN : FOUND_MARGIN) / own.spare;
+    const factor = margin * studentCoverageFactor(0.95, own.spare);
     const peak = own.solution.state[PEAK] as number;
     const ends = plainEnds(problem, own, factor) ?? {
       lower: reach(problem, own, factor, -1),
       upper: reach(problem, own, factor, 1),
     };
-    return [{ probability, own, factor, peak, ...ends }];
+    return [{ probability, own, factor, margin, peak, ...ends }];
   });
   const whole = branches.reduce((sum, { probability }) => sum + probability, 0);
   /** Probability of a departure as large, were the peak there. */
   const agreement = (place: number) =>
-    branches.reduce((sum, { probability, own, factor, peak, lower, upper }) => {
+    branches.reduce((sum, { probability, own, factor, margin, peak, lower, upper }) => {
       const away = place - peak;
-      const t = (factor * Math.abs(away)) / (away < 0 ? lower : upper);
+      const t = ((factor / margin) * Math.abs(away)) / (away < 0 ? lower : upper);
       return sum + (probability / whole) * 2 * studentExceedance(t, own.spare);
     }, 0);
   const end = (sign: number) => {

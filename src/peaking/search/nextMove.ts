@@ -97,7 +97,7 @@ const SIDE_LOBE_SEEN = 0.35;
  * @param search  State from {@link beginPeakSearch}, {@link afterReading}, {@link afterMove}.
  * @throws {@link DomainError} naming a wrong field of the state.
  *
- * Accuracy: in every setting of the search table (500 simulated runs each on lobes of real apertures, beamwidth off by 5 to
+ * Accuracy: in every setting of the search table (700 simulated runs each on lobes of real apertures, beamwidth off by 5 to
  * 15 % in one standard deviation, play up to a fifth of it) 99 % of the searches or more end on the peak, and at most 4 % of
  * them lose more than the stated bound. A start on the side lobe below the main one, or a beamwidth further off, can be worse.
  * @example

@@ -161,13 +161,15 @@ function axisBlocks(speech: Speech, result: PeakingResult): readonly SheetBlock[
 /** What a fit says, in words. */
 function fitText({ words, fixed, signed }: Speech, fit: PeakFit): string {
   switch (fit.kind) {
-    case 'peak':
-      return words.fit.peak(
+    case 'peak': {
+      const found = words.fit.peak(
         signed(fit.positionDeg, 2),
         signed(fit.interval95Deg[0], 2),
         signed(fit.interval95Deg[1], 2),
         fixed(fit.peakLevelDbm, 1),
       );
+      return `${found} ${words.codes.coverages[fit.coverage]}`.trim();
+    }
     case 'edge':
       return words.fit.edge(fit.side, fixed(fit.edgeDeg, 2));
     case 'flat':

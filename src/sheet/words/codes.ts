@@ -23,7 +23,7 @@ import type {
   TuningPlan,
   ViewPlan,
 } from '../../job/index.js';
-import type { Bracket, PeakFit } from '../../peaking/index.js';
+import type { Bracket, IntervalCoverage, PeakFit } from '../../peaking/index.js';
 import type { CommissioningStep } from '../../transmit/index.js';
 
 /** Words for each code of a list. */
@@ -55,6 +55,8 @@ export interface CodeWords {
   readonly compass: Words<NorthPlan['compassZone']>;
   readonly brackets: Words<Bracket['kind']>;
   readonly lobes: Words<Extract<PeakFit, { kind: 'not-main-lobe' }>['reason']>;
+  /** What an interval says of itself; empty where it can be relied on. */
+  readonly coverages: Words<IntervalCoverage>;
   readonly mainLobes: Words<PeakingResult['mainLobe']>;
   readonly pointing: Words<PeakingResult['verdict']>;
   readonly meanings: Words<ChangeMeaning>;

@@ -132,12 +132,18 @@ export const deCodes: CodeWords = {
   brackets: {
     bracketed: 'eingegabelt',
     'not-far-enough': 'nicht weit genug hinaus',
+    'too-far': 'so weit außen, dass eine schiefe Keule täuschen kann',
     blind: 'Anzeige zu grob gestuft',
   },
   lobes: {
     dip: 'der Pegel fällt in der Mitte',
     'too-narrow': 'zu schmal',
     'too-wide': 'zu breit',
+  },
+  coverages: {
+    nominal: '',
+    'at-least': '',
+    'not-assured': 'Die 95 % sind nicht gesichert: mehr Stellen ablesen, auf beiden Flanken.',
   },
   mainLobes: {
     proven: 'der Breite nach die Hauptkeule',

@@ -110,6 +110,11 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
       amount: 'Breite',
       limit: 'Hauptkeule nach Theorie',
     },
+    'peak-not-assured': {
+      says: 'zu wenige Stellen abgelesen, oder nicht auf beiden Flanken, um sich auf diesen Verlust zu verlassen',
+      amount: 'Verlust höchstens',
+      limit: 'Ziel',
+    },
     'main-lobe-not-proven': {
       says: 'die Messpunkte unterscheiden Haupt- und Nebenkeule nicht',
       amount: 'Breite',

@@ -126,12 +126,18 @@ export const enCodes: CodeWords = {
   brackets: {
     bracketed: 'bracketed',
     'not-far-enough': 'not far enough out',
+    'too-far': 'so far out that a lopsided lobe may mislead',
     blind: 'step of the display too coarse',
   },
   lobes: {
     dip: 'the level dips in the middle',
     'too-narrow': 'too narrow',
     'too-wide': 'too wide',
+  },
+  coverages: {
+    nominal: '',
+    'at-least': '',
+    'not-assured': 'The 95 % is not assured: read more places, on both flanks.',
   },
   mainLobes: {
     proven: 'main lobe by its width',

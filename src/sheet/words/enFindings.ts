@@ -101,6 +101,11 @@ export const enFindings: Pick<CodeWords, 'findings' | 'actions'> = {
       amount: 'width',
       limit: 'main lobe by theory',
     },
+    'peak-not-assured': {
+      says: 'too few places were read, or not on both flanks, to rely on this loss',
+      amount: 'loss at most',
+      limit: 'target',
+    },
     'main-lobe-not-proven': {
       says: 'the samples do not tell the main lobe from a side lobe',
       amount: 'width',

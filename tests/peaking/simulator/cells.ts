@@ -1,12 +1,14 @@
 /** Cells of the coverage table: readings on real lobes, and how often the stated interval and bound hold. */
 
 import { fitPeak, type PeakFit } from '../../../src/peaking/index.js';
-import { generator, LOBES, type LobeName, lobeOf, normals } from './aperture.js';
+import { generator, LOBES, type LobeName, normals } from './aperture.js';
+import { type AnyLobe, anyLobe } from './lobes.js';
+import { IN_TABLE } from './wavefront.js';
 
 /** One cell. Places are in true half-power beamwidths from where the peak was expected. */
 export interface Cell {
   readonly name: string;
-  readonly lobe: LobeName;
+  readonly lobe: AnyLobe;
   readonly readings: number;
   readonly standardDeviationDb: number;
   readonly stepDb: number;
@@ -36,6 +38,8 @@ export interface CellResult {
   readonly nominalCoverage: number | null;
   readonly atLeastCoverage: number | null;
   readonly notAssuredCoverage: number | null;
+  /** Intervals that held the peak, by label. */
+  readonly held: { readonly assured: number; readonly notAssured: number };
   readonly nominal: number;
   readonly atLeast: number;
   readonly notAssured: number;
@@ -54,7 +58,7 @@ export function simulateCell(
   seed: number,
   fitOf: (samples: Parameters<typeof fitPeak>[0]) => PeakFit = fitPeak,
 ): CellResult {
-  const lobe = lobeOf(cell.lobe);
+  const lobe = anyLobe(cell.lobe);
   const next = generator(seed);
   const normal = normals(next);
   const n = cell.readings;
@@ -67,7 +71,7 @@ export function simulateCell(
   for (let run = 0; run < runs; run++) {
     const peak = 0.2 * (next() - 0.5);
     const top = -40 + next();
-    const given = cell.widthError === null ? 1 : Math.max(0.4, 1 + cell.widthError * normal());
+    const believed = cell.widthError === null ? 1 : Math.max(0.4, 1 + cell.widthError * normal());
     const places = Array.from(
       { length: n },
       (_, i) => cell.from + ((cell.to - cell.from) * i) / (n - 1),
@@ -86,7 +90,7 @@ export function simulateCell(
       positionDeg,
       levelDbm,
       levelStepDb: cell.stepDb,
-      ...(cell.widthError === null ? {} : { beamwidthDeg: given }),
+      ...(cell.widthError === null ? {} : { beamwidthDeg: believed }),
       ...(cell.timed ? { timeS: positionDeg.map((_, i) => 5 * i) } : {}),
       ...(cell.scatterTold ? { standardDeviationDb: cell.standardDeviationDb } : {}),
     });
@@ -111,6 +115,7 @@ export function simulateCell(
     nominalCoverage: share(held.nominal, count.nominal),
     atLeastCoverage: share(held['at-least'], count['at-least']),
     notAssuredCoverage: share(held['not-assured'], count['not-assured']),
+    held: { assured: held.nominal + held['at-least'], notAssured: held['not-assured'] },
     nominal: count.nominal / runs,
     atLeast: count['at-least'] / runs,
     notAssured: count['not-assured'] / runs,
@@ -187,6 +192,12 @@ export function allCells(): readonly Cell[] {
     for (const readings of [9, 25])
       for (const span of ['even', 'lopsided'] as const)
         if (lobe !== ORDINARY.lobe) add({ readings, lobe, standardDeviationDb: 0.1 }, span);
+  for (const lobe of IN_TABLE)
+    for (const span of ['even', 'lopsided'] as const) {
+      for (const standardDeviationDb of [0.1, 0.3])
+        add({ readings: 9, lobe, standardDeviationDb }, span);
+      add({ readings: 25, lobe, standardDeviationDb: 0.1 }, span);
+    }
   for (const readings of [5, 6, 7, 9, 15, 25]) {
     for (const standardDeviationDb of [0.1, 0.3])
       add({ readings, standardDeviationDb, outliers: 0.1 });

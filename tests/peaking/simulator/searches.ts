@@ -1,10 +1,11 @@
 /** Searches by the next move on real lobes, with a thread that has play: how they end, and whether the bound holds. */
 
 import { afterMove, afterReading, beginPeakSearch, nextMove } from '../../../src/peaking/index.js';
-import { generator, type LobeName, lobeOf, normals } from './aperture.js';
+import { generator, normals } from './aperture.js';
+import { type AnyLobe, anyLobe } from './lobes.js';
 
 export interface SearchSetting {
-  readonly lobe: LobeName;
+  readonly lobe: AnyLobe;
   readonly standardDeviationDb: number;
   readonly stepDb?: number;
   readonly widthError: number;
@@ -25,6 +26,8 @@ export interface SearchFigures {
   readonly beyondTarget: number;
   readonly medianReadings: number;
   readonly meanReadings: number;
+  /** Readings of each search, rising. */
+  readonly readings: readonly number[];
   readonly reasons: Readonly<Record<string, number>>;
 }
 
@@ -33,7 +36,7 @@ export function simulateSearches(
   runs: number,
   seed: number,
 ): SearchFigures {
-  const lobe = lobeOf(setting.lobe);
+  const lobe = anyLobe(setting.lobe);
   const next = generator(seed);
   const normal = normals(next);
   const { standardDeviationDb, stepDb = 0, play = 0, outliers = 0, startWithin = 0.5 } = setting;
@@ -92,6 +95,7 @@ export function simulateSearches(
     beyondTarget: beyondTarget / Math.max(1, done),
     medianReadings: readings[Math.floor(runs / 2)] as number,
     meanReadings: readings.reduce((a, b) => a + b, 0) / runs,
+    readings,
     reasons,
   };
 }

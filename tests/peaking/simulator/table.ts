@@ -1,6 +1,6 @@
 /** The coverage table of the fit and of the searches: one row for each cell, rounded as it is kept. */
 
-import { allCells, type Cell, simulateCell } from './cells.js';
+import { type Cell, simulateCell } from './cells.js';
 import { type SearchSetting, simulateSearches } from './searches.js';
 
 /** One row of the kept table; shares in percent with one decimal. */
@@ -22,16 +22,49 @@ export interface SearchRow {
 
 const percent = (share: number) => Math.round(1000 * share) / 10;
 
-function coverageRow(cell: Cell, runs: number, seed: number): CoverageRow {
-  const result = simulateCell(cell, runs, seed);
-  const orNull = (share: number | null) => (share === null ? null : percent(share));
+/** Runs of one pass over the table; passes add up. */
+export const PASS_RUNS = 100;
+
+/** Counts of one cell over some runs. */
+interface CellCounts {
+  readonly runs: number;
+  readonly peaks: number;
+  readonly assured: number;
+  readonly assuredHeld: number;
+  readonly other: number;
+  readonly otherHeld: number;
+  readonly bounded: number;
+}
+
+/** Counts of one pass over a cell. */
+export function cellPass(cell: Cell, index: number, pass: number): CellCounts {
+  const result = simulateCell(cell, PASS_RUNS, index + 1 + 10_000 * pass);
+  const count = (share: number | null, of: number) => Math.round((share ?? 0) * of);
+  const peaks = count(result.peaks, PASS_RUNS);
+  return {
+    runs: PASS_RUNS,
+    peaks,
+    assured: count(result.assured, PASS_RUNS),
+    assuredHeld: result.held.assured,
+    other: count(result.notAssured, PASS_RUNS),
+    otherHeld: result.held.notAssured,
+    bounded: count(result.lossBound, peaks),
+  };
+}
+
+/** The row of a cell from the counts of its passes. */
+export function coverageRow(cell: Cell, passes: readonly CellCounts[]): CoverageRow {
+  const sum = (key: keyof CellCounts) => passes.reduce((total, pass) => total + pass[key], 0);
+  const runs = sum('runs');
+  const orNull = (part: number, whole: number) =>
+    whole < Math.max(20, runs / 50) ? null : percent(part / whole);
   return {
     cell: cell.name,
-    peakPercent: percent(result.peaks),
-    assuredPercent: percent(result.assured),
-    assuredCoveragePercent: orNull(result.assuredCoverage),
-    otherCoveragePercent: orNull(result.notAssuredCoverage),
-    lossBoundPercent: percent(result.lossBound),
+    peakPercent: percent(sum('peaks') / runs),
+    assuredPercent: percent(sum('assured') / runs),
+    assuredCoveragePercent: orNull(sum('assuredHeld'), sum('assured')),
+    otherCoveragePercent: orNull(sum('otherHeld'), sum('other')),
+    lossBoundPercent: percent(sum('bounded') / Math.max(1, sum('peaks'))),
   };
 }
 
@@ -65,27 +98,35 @@ export const SEARCHES: readonly (readonly [string, SearchSetting])[] = [
   ['uneven surface, width 15 %', { ...ORDINARY, lobe: 'uneven surface', widthError: 0.15 }],
 ];
 
-function searchRow(name: string, setting: SearchSetting, runs: number, seed: number): SearchRow {
-  const figures = simulateSearches(setting, runs, seed);
-  return {
-    setting: name,
-    donePercent: percent(figures.done),
-    beyondBoundPercent: percent(figures.beyondBound),
-    medianReadings: figures.medianReadings,
-  };
+/** Counts of one pass over a setting of the search. */
+export function searchPass(setting: SearchSetting, index: number, pass: number) {
+  const { done, beyondBound, readings } = simulateSearches(
+    setting,
+    PASS_RUNS,
+    1000 + index + 10_000 * pass,
+  );
+  const ended = Math.round(done * PASS_RUNS);
+  return { runs: PASS_RUNS, ended, beyond: Math.round(beyondBound * ended), readings };
 }
 
-/** The whole table; `part` of `parts` of it where it is made in pieces. */
-export function coverageTable(runs: number, part = 0, parts = 1) {
-  const mine = (_: unknown, index: number) => index % parts === part;
+/** The row of a setting from its passes. */
+export function searchRow(
+  name: string,
+  passes: readonly ReturnType<typeof searchPass>[],
+): SearchRow {
+  const sum = (of: (pass: (typeof passes)[number]) => number) =>
+    passes.reduce((total, pass) => total + of(pass), 0);
+  const readings = passes.flatMap((pass) => pass.readings).sort((a, b) => a - b);
   return {
-    runs,
-    fit: allCells()
-      .map((cell, index) => ({ cell, seed: index + 1 }))
-      .filter(mine)
-      .map(({ cell, seed }) => coverageRow(cell, runs, seed)),
-    searches: SEARCHES.map(([name, setting], index) => ({ name, setting, seed: 1000 + index }))
-      .filter(mine)
-      .map(({ name, setting, seed }) => searchRow(name, setting, runs, seed)),
+    setting: name,
+    donePercent: percent(sum(({ ended }) => ended) / sum(({ runs }) => runs)),
+    beyondBoundPercent: percent(
+      sum(({ beyond }) => beyond) /
+        Math.max(
+          1,
+          sum(({ ended }) => ended),
+        ),
+    ),
+    medianReadings: readings[Math.floor(readings.length / 2)] as number,
   };
 }

@@ -57,6 +57,8 @@ const pairs: Pairs = {
   // Errors.
   '{} must be a list of at least one level, got an array of {}':
     '{}: verlangt ist mindestens ein Pegel',
+  'The 95 % are not assured: read nine places or more within half a beamwidth, on both sides of the peak on each axis, and read again what stands out.':
+    'Die 95 % sind nicht gesichert: neun Stellen oder mehr innerhalb einer halben Halbwertsbreite ablesen, auf jeder Achse auf beiden Seiten des Maximums, und noch einmal ablesen, was herausfällt.',
 };
 
 export default pairs;

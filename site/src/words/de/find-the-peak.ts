@@ -68,6 +68,7 @@ const pairs: Pairs = {
   anywhere: 'irgendwo',
   'the notes do not tell': 'die Notizen sagen es nicht',
   '95 %, known width': '95 %, bekannte Breite',
+  '95 % not assured: too few notes': '95 % nicht gesichert: zu wenige Notizen',
   'The true lobe, your notes, and the interval of the fit':
     'Die wahre Keule, die Notizen und das Intervall der Anpassung',
   'Adjuster / turns': 'Stellschraube / Umdrehungen',

@@ -25,6 +25,8 @@ const pairs: Pairs = {
   'not known': 'unbekannt',
 
   // Answers.
+  'Turn back {}. But so far down the flanks the lobe may be too lopsided for the accuracy wanted: repeat with a level nearer to the peak.':
+    '{} zurückdrehen. So weit unten auf den Flanken kann die Keule aber für die gewünschte Genauigkeit zu schief sein: mit einem Pegel näher am Maximum wiederholen.',
   'Turn back {}.': '{} zurückdrehen.',
   'Turn back {}. The peak is then at most {} away.':
     '{} zurückdrehen. Das Maximum ist dann höchstens {} entfernt.',
@@ -39,9 +41,9 @@ const pairs: Pairs = {
   'no bound': 'unbegrenzt',
   'from the step of the display alone': 'allein durch den Schritt der Anzeige',
   'Standard uncertainty': 'Standardunsicherheit',
-  'step and flicker together': 'Schritt und Flackern zusammen',
+  'step, flicker and a lopsided lobe together': 'Schritt, Flackern und eine schiefe Keule zusammen',
   'Loss that may be left': 'Verlust, der bleiben kann',
-  '95 %, step and flicker together': '95 %, Schritt und Flackern zusammen',
+  '95 %, on the lobe of a real reflector': '95 %, auf der Keule eines wirklichen Reflektors',
   'Drop from the peak': 'Abfall vom Maximum',
   'Least useful drop': 'Kleinster brauchbarer Abfall',
   'for at most 0.1 dB of pointing loss': 'für höchstens 0,1 dB Ausrichtverlust',

@@ -203,6 +203,13 @@ const likely: Pairs = Object.fromEntries(
   ]),
 );
 
+/** What the readings cannot show. */
+const hidden: Pairs = {
+  'What no reading so far bears on': 'Worüber noch keine Ablesung etwas sagt',
+  Cause: 'Ursache',
+  'the antenna': 'die Antenne',
+};
+
 const errors: Pairs = {
   'like "16.4 H hall 52.1 11.4"': 'eine Zeile wie "16.4 H hall 52.1 11.4"',
   'a level in dBµV after the test point': 'ein Pegel in dBµV nach dem Ort',
@@ -223,6 +230,7 @@ const pairs: Pairs = {
   ...measurements,
   ...answers,
   ...likely,
+  ...hidden,
   ...errors,
 };
 export default pairs;

@@ -50,6 +50,8 @@ const pairs: Pairs = {
   // Errors.
   '{} must be a list of at least one rotation, got an array of {}':
     'Es braucht mindestens eine Ablesung.',
+  'The 95 % are not assured: read six places or more, two on each side of the null, and read again what stands out.':
+    'Die 95 % sind nicht gesichert: sechs Stellen oder mehr ablesen, zwei auf jeder Seite des Minimums, und noch einmal ablesen, was herausfällt.',
 };
 
 export default pairs;
