@@ -55,7 +55,7 @@ const FAR_OUT = 3;
  *   positionDeg: [-1, -0.5, 0, 0.5, 1],
  *   levelDbm: [-44.1, -41.2, -39.9, -40.9, -43.6],
  * });
- * fit.kind === 'peak' && fit.positionDeg.toFixed(2); // => '0.03'
+ * fit.kind === 'peak' && fit.positionDeg.toFixed(2); // => '0.04'
  * ```
  */
 export function fitPeak(samples: PeakSamples): PeakFit {
