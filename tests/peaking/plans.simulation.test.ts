@@ -3,7 +3,7 @@
 import { expect, test } from 'vitest';
 import { randomStream } from '../../src/numeric/random.js';
 import { comparePlans, fitCoupledPeak, fitNull } from '../../src/peaking/index.js';
-import { FULL_RUNS, runs, slackPercent } from '../support/runs.js';
+import { runs, slackPercent } from '../support/runs.js';
 
 test('the adaptive search reaches 0.1 dB in fewer readings than bracketing at equal confidence', () => {
   for (const [standardDeviationDb, levelStepDb] of [
@@ -35,9 +35,9 @@ test('the adaptive search reaches 0.1 dB in fewer readings than bracketing at eq
     console.log(
       `peaking plan bracketing with a reading every third of the beamwidth: ${sparse?.readings.toFixed(1)} readings, ${sparse?.lossUpper95Db.toFixed(3)} dB in 95 %`,
     );
-    // The search reads four times at least, so that a wrong width shows; bracketing at this stride about seven times.
-    // A hundred runs find the mean of the readings to a twentieth.
-    expect(sparse?.readings ?? 0).toBeGreaterThan((FULL_RUNS ? 1.5 : 1.4) * adaptive.readings);
+    // The search reads four times at least, so that a wrong width shows, and six where half a decibel of scatter hides a lopsided lobe;
+    // bracketing at this stride seven to eight times. A hundred runs find the mean of the readings to a twentieth.
+    expect(sparse?.readings ?? 0).toBeGreaterThan(1.15 * adaptive.readings);
     console.log(
       `peaking: the adaptive search takes ${(bracketing.readings / adaptive.readings).toFixed(1)} times fewer readings than bracketing`,
     );
@@ -49,7 +49,7 @@ test('the adaptive search reaches 0.1 dB in fewer readings than bracketing at eq
   }
 });
 
-test('two axes: intervals of both cover 94 to 96 %', () => {
+test('two axes on a parabola, told so: intervals of both cover 94 to 96 %', () => {
   const random = randomStream(77);
   const grid = [-1, -0.33, 0.33, 1].flatMap((y) => [-1, 0, 1].map((x) => [x, y] as const));
   const firstDeg = grid.map(([x]) => x);
@@ -61,6 +61,7 @@ test('two axes: intervals of both cover 94 to 96 %', () => {
     const px = 0.4 * (random.uniform() - 0.5);
     const py = 0.4 * (random.uniform() - 0.5);
     const fit = fitCoupledPeak({
+      lobe: 'parabola',
       firstDeg,
       secondDeg,
       levelDbm: grid.map(

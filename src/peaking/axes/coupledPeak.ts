@@ -69,12 +69,12 @@ export function fitCoupledPeak(samples: CoupledSamples): CoupledPeak {
     : parabola
       ? plainFit(plain, start, toldDb)
       : lobeSurface(readings, start, toldDb, stepDb / Math.sqrt(12));
-  const scatterDb =
+  const assumedDb =
     fit?.standardDeviationDb ?? toldDb ?? Math.sqrt(plain.sumOfSquares / plain.degreesOfFreedom);
   const chance = bendProbability(
     fit?.surface ?? start,
     fit?.covariance ?? plain.covariance,
-    scatterDb,
+    assumedDb,
     toldDb === undefined ? (fit?.spare ?? plain.degreesOfFreedom) : 2e4,
   );
   if (!(chance < BEND_BY_CHANCE)) return { kind: 'flat', likelyDeg: null };
@@ -188,7 +188,7 @@ function ownAxes(
   const dy = now[1] - positionDeg[1];
   return {
     beamwidthDeg: [Math.sqrt(12 / (mean + reach)), Math.sqrt(12 / Math.max(mean - reach, 1e-12))],
-    narrowAxisDeg: reach === 0 ? 0 : (DEGREES_PER_RADIAN * Math.atan2(hxy, (hx - hy) / 2)) / 2,
+    narrowAxisDeg: reach === 0 ? 0 : (DEGREES_PER_RADIAN * Math.atan2(hxy, (hx - hy) / 2)) / 2 + 0,
     couplingRatio: hxy / Math.sqrt(hx * hy),
     lossNowDb: hx * dx * dx + 2 * hxy * dx * dy + hy * dy * dy,
   } as const;

@@ -90,7 +90,7 @@ export function lobeSurface(
   const shape = reflectorShape();
   const n = readings.levels.length;
   let surface = start;
-  let scatterDb = toldDb ?? 0.1;
+  let assumedDb = toldDb ?? 0.1;
   let found: SurfaceFit | undefined;
   for (let round = 0; round < ROUNDS; round++) {
     const [pu, pv] = extremum(surface);
@@ -136,7 +136,7 @@ export function lobeSurface(
       ...unknowns.map(() => 0),
     ]);
     unknowns.forEach(([doubt, column], j) => {
-      columns.push([...column, ...unknowns.map((_, k) => (k === j ? scatterDb / doubt : 0))]);
+      columns.push([...column, ...unknowns.map((_, k) => (k === j ? assumedDb / doubt : 0))]);
     });
     const targets = used.map((i) => {
       const { r } = places[i] as { r: number };
@@ -162,8 +162,8 @@ export function lobeSurface(
       spare,
       beyond,
     };
-    if (stayed && Math.abs(standardDeviationDb / scatterDb - 1) < 0.02) break;
-    scatterDb = standardDeviationDb;
+    if (stayed && Math.abs(standardDeviationDb / assumedDb - 1) < 0.02) break;
+    assumedDb = standardDeviationDb;
   }
   return found;
 }

@@ -6,7 +6,7 @@ import { RADIANS_PER_DEGREE } from '../../numeric/angle.js';
 import { valueAt } from '../../numeric/columns.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
 import { gaussNewton } from '../../numeric/gaussNewton.js';
-import { linearLeastSquares } from '../../numeric/leastSquares.js';
+import { type LinearFit, linearLeastSquares } from '../../numeric/leastSquares.js';
 import { studentCoverageFactor } from '../../numeric/student.js';
 import type { IntervalCoverage } from '../fit/peakOutcome.js';
 import { foreignSuspected } from '../fit/suspects.js';
@@ -150,9 +150,10 @@ export function fitNull(samples: NullSamples): NullFit {
 /** Shift of the null in radians by the drift in the order of the readings that may have gone unnoticed. */
 function driftOf(
   { covariance }: LinearFit,
-  { columns }: ReturnType<typeof residualsAt>,
+  { slopes }: ReturnType<typeof residualsAt>,
   n: number,
 ): number {
+  const columns = slopes();
   let shift = 0;
   for (let i = 0; i < n; i++) {
     const gain = columns.reduce(
@@ -213,11 +214,13 @@ function descend(angles: readonly number[], levels: readonly number[], from: num
     settledRatio: 1e-12,
   });
   // Where the leak is too small to be seen, rotation and level are all that is fitted.
-  const here = { residuals: place.residuals, columns: place.slopes() };
+  const slopes = place.slopes();
   const fit =
-    linearLeastSquares(here.columns, here.residuals) ??
-    linearLeastSquares(here.columns.slice(0, 2), here.residuals);
-  return fit === undefined ? undefined : { values, fit, here, sumOfSquares: place.sumOfSquares };
+    linearLeastSquares(slopes, place.residuals) ??
+    linearLeastSquares(slopes.slice(0, 2), place.residuals);
+  return fit === undefined
+    ? undefined
+    : { values, fit, here: place, sumOfSquares: place.sumOfSquares };
 }
 
 function residualsAt(

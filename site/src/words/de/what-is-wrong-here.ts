@@ -208,6 +208,7 @@ const hidden: Pairs = {
   'What no reading so far bears on': 'Worüber noch keine Ablesung etwas sagt',
   Cause: 'Ursache',
   'the antenna': 'die Antenne',
+  unit: 'LNB',
 };
 
 const errors: Pairs = {
