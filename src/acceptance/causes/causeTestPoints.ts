@@ -79,7 +79,8 @@ export function causeTestPoints(
       ...(behind === undefined ? {} : { behind }),
       lossDb: frequencies.map((frequencyMHz, i) => ({
         frequencyMHz,
-        valueDb: -valueAt(entryAt(gains, index), i) - (isEnd ? stage.gainDb(frequencyMHz, 0) : 0),
+        valueDb:
+          0 - valueAt(entryAt(gains, index), i) - (isEnd ? stage.gainDb(frequencyMHz, 0) : 0),
       })),
       ...(amplified[index] ? { amplifierGainDb: amplified[index] } : {}),
     });

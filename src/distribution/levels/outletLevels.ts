@@ -123,7 +123,7 @@ function summary(
   let gainDb = behind.gainDb;
   for (let at = index; at >= 0; ) {
     const { name, part, parent } = stages[at] as Stage;
-    terms.unshift({ name, kind: part.kind, gainDb });
+    terms.unshift({ name, kind: part.kind, gainDb: gainDb.map((gain) => gain + 0) });
     gainDb = (input[at] as Signal).gainDb;
     at = parent;
   }

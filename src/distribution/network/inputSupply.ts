@@ -1,6 +1,6 @@
 /** What a mains-fed switch gives the units on its inputs: voltage that arrives, current for each, and all of them together. */
 
-import { within } from '../../errors.js';
+import { inRange, objects, within } from '../../errors.js';
 import { checkedCable } from '../cable/cable.js';
 import { checkedNeed } from '../tree/partGuards.js';
 import { checkedSources, type DistributionNetwork, entered } from './network.js';
@@ -58,7 +58,7 @@ export function inputSupply(network: DistributionNetwork): readonly InputSupply[
     const feed = input?.feed;
     const own =
       source.supply === undefined ? undefined : checkedNeed(`${path}.supply`, source.supply);
-    const line = source.line ?? [];
+    const line = objects(`${path}.line`, source.line ?? []);
     const needs = line.map((each, at) =>
       each.kind === 'amplifier' && each.supply !== undefined
         ? checkedNeed(`${path}.line[${at}].supply`, each.supply)
@@ -87,7 +87,11 @@ export function inputSupply(network: DistributionNetwork): readonly InputSupply[
       }
       if (each?.kind === 'cable') {
         const cable = within(path, () => checkedCable(`line[${at}].cable`, each.cable));
-        voltage -= (flows * cable.loopResistanceOhmPer100m * each.lengthM) / 100;
+        voltage -=
+          (flows *
+            cable.loopResistanceOhmPer100m *
+            inRange(`${path}.line[${at}].lengthM`, each.lengthM, 0, 10_000)) /
+          100;
       } else blocked = flows > 0 && each?.passesSupply === false;
     }
     const voltageV = blocked ? null : Math.max(0, voltage);

@@ -2,6 +2,7 @@
 
 import { attenuationAt } from '../../climate/attenuationAt.js';
 import type { Climate } from '../../climate/index.js';
+import { DomainError } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
 import type { JobFile } from '../file/jobFile.js';
 import { type JobInput, jobOf } from '../file/jobOf.js';
@@ -151,6 +152,13 @@ function uplinkFade(
 /** The plan of a checked job. */
 export function planOf(job: JobFile, sources: PlanSources): JobPlan {
   const { climate: source } = knownOnly('sources', sources, PLAN_SOURCES_KEYS);
+  if (source !== null && typeof source !== 'function')
+    throw new DomainError({
+      code: source === undefined ? 'missing' : 'malformed',
+      parameter: 'sources.climate',
+      received: source,
+      allowed: 'a function such as climateAt, or null to plan without rain',
+    });
   const notes = ledger();
   const station = stationOf(job, notes);
   const north = northPlan(job, station, notes);

@@ -47,6 +47,12 @@ const SIMULATED_LEVEL_INPUT_KEYS = {
   seed: true,
 } satisfies Keys<SimulatedLevelInput>;
 
+/** Step of the instrument: none, or one that a level can be counted in. */
+function checkedStepDb(stepDb: number): number {
+  const step = inRange('levelStepDb', stepDb, 0, 20);
+  return step === 0 ? 0 : inRange('levelStepDb', step, 1e-6, 20);
+}
+
 /**
  * Simulated readings in dBm, one for each offset: the bench of the worked examples.
  *
@@ -84,7 +90,7 @@ export function simulatedReadings(input: SimulatedLevelInput): readonly number[]
   const drift = inRange('driftDbPerReading', input.driftDbPerReading ?? 0, -10, 10);
   const fadeShare = inRange('fadeRatio', input.fadeRatio ?? 0, 0, 1);
   const fadeDb = inRange('fadeDb', input.fadeDb ?? 6, 0, 60);
-  const step = inRange('levelStepDb', input.levelStepDb ?? 0, 0, 20);
+  const step = checkedStepDb(input.levelStepDb ?? 0);
   const random = randomStream(inRange('seed', input.seed, -1e9, 1e9));
   let lossDb: (offsetDeg: number) => number;
   if ('beamwidthDeg' in lobe) {
