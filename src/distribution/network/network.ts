@@ -1,6 +1,6 @@
 /** Several sources that feed one tree by the inputs of its switches: satellite beside terrestrial, switches in a cascade. */
 
-import { DomainError, inRange, object } from '../../errors.js';
+import { DomainError, inRange, object, objects } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { checkedFrequencyMHz } from '../cable/cable.js';
 import { type OutletLevels, outletLevels } from '../levels/outletLevels.js';
@@ -93,7 +93,7 @@ export function checkedSources(network: DistributionNetwork): readonly NetworkSo
         allowed,
       });
     };
-    (source.line ?? []).forEach((part: LinePart, at: number) => {
+    objects<LinePart>(`${path}.line`, source.line ?? []).forEach((part, at) => {
       known(`${path}.line[${at}]`, part, DISTRIBUTION_PART_KEYS);
     });
     if (typeof name !== 'string' || names.has(name)) refuse('name', name, 'a name of its own');

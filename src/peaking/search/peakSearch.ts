@@ -158,7 +158,7 @@ export function afterMove(
     placeTurns,
     sense: last > 0 ? 'up' : last < 0 ? 'down' : search.sense,
     turnsMade: search.turnsMade + legs.reduce((sum, leg) => sum + Math.abs(leg), 0),
-    atPeak: move.toPeak,
+    atPeak: move.toPeak === true,
   };
 }
 

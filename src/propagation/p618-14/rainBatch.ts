@@ -103,7 +103,9 @@ function guarded(
   guard: (value: number, row: number) => number,
   row: number,
 ): number {
-  return value >= minimum && value <= maximum ? value : guard(value, row);
+  return typeof value === 'number' && value >= minimum && value <= maximum
+    ? value
+    : guard(value, row);
 }
 
 const checkedRate = (value: number, row: number) =>

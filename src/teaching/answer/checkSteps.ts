@@ -1,5 +1,6 @@
 /** An answer sheet with its steps: what is right, what goes wrong, and what is right from there on. */
 
+import { object } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { solutionPlan } from '../plans/index.js';
 import type { PlanStep, SolutionPlan } from '../plans/plan.js';
@@ -107,6 +108,7 @@ export function checkSteps(
   answers: Readonly<Record<string, number | string>>,
 ): StepsCheck {
   const { plan: name, inputs: asked } = known('question', question, QUESTION_KEYS);
+  object('answers', answers);
   const plan = solutionPlan(name);
   const inputs = checkedInputs(plan, asked);
   const exact = plan.compute(inputs);

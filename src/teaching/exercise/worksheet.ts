@@ -144,7 +144,9 @@ function codeOf(
  * ```
  */
 export function worksheetOfCode(code: string): Worksheet {
-  const match = /^\s*([AB])(-?\d+)\.([123])\.(\d+)(?:\.([a-z0-9+-]+))?\s*$/.exec(code);
+  const match = /^\s*([AB])(-?\d+)\.([123])\.(\d+)(?:\.([a-z0-9+-]+))?\s*$/.exec(
+    typeof code === 'string' ? code : '',
+  );
   if (!match)
     throw new DomainError({
       code: 'malformed',

@@ -1,5 +1,6 @@
 /** A formula as installers hand it around, read into the library's notation, with everything that had to be decided told. */
 
+import { list, text } from '../../errors.js';
 import { arithmeticTree, type Came, type Choices, type Reading } from './arithmetic.js';
 import { fromModule, functionNamed } from './functionNames.js';
 import { type NameTable, nameTable } from './nameTable.js';
@@ -79,7 +80,10 @@ export function subjectNames(
 
 /** A table of names that stand for themselves. */
 export function plainNames(variables: readonly string[]): NameTable {
-  const roles = variables.map((name): Role => ({ name, expression: name, said: name }));
+  const roles = Array.from(list('variables', variables), (given, index): Role => {
+    const name = text(`variables[${index}]`, given);
+    return { name, expression: name, said: name };
+  });
   return nameTable(roles, variables);
 }
 
