@@ -3,7 +3,7 @@
 import { examplesOf, sourceFiles } from './docComments.js';
 import { runSnippet } from './snippet.js';
 
-export type Callable = (...args: unknown[]) => unknown;
+type Callable = (...args: unknown[]) => unknown;
 export type Path = readonly (string | number)[];
 
 /** A call as an example makes it. */
@@ -15,7 +15,7 @@ export type Call = {
   readonly own: ReadonlySet<string>;
 };
 
-export const isPlain = (value: unknown): value is Record<string, unknown> =>
+const isPlain = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && Object.getPrototypeOf(value) === Object.prototype;
 
 export function cloned(value: unknown): unknown {

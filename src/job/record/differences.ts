@@ -42,6 +42,9 @@ function isTree(value: unknown): value is Readonly<Record<string, unknown>> {
   return typeof value === 'object' && value !== null;
 }
 
+/** A negative zero as zero. */
+const unsigned = (value: unknown): unknown => (value === 0 ? 0 : value);
+
 function listed(before: unknown, after: unknown, closenessOf: ClosenessOf): readonly Difference[] {
   const found: Difference[] = [];
   const compare = (a: unknown, b: unknown, path: string, field: string): void => {
@@ -57,7 +60,7 @@ function listed(before: unknown, after: unknown, closenessOf: ClosenessOf): read
       }
       return;
     }
-    if (a !== b) found.push({ path, before: a ?? null, after: b ?? null });
+    if (a !== b) found.push({ path, before: unsigned(a ?? null), after: unsigned(b ?? null) });
   };
   compare(before, after, '', '');
   return found;

@@ -77,7 +77,7 @@ export function marginSensitivity(link: LinkBudgetInput): readonly MarginSensiti
     // An efficiency or a share near 1 has no room above: step down and turn the sign.
     const down = parameter.endsWith('Ratio') && value + step > 1;
     const moved = margin(change(link, down ? value - step : value + step)) - before;
-    return { parameter, value, step, marginChangeDb: (down ? -moved : moved) + 0 };
+    return { parameter, value: value + 0, step, marginChangeDb: (down ? -moved : moved) + 0 };
   };
   const effects = [
     ...DOWNLINK.map(([field, without, step]) =>

@@ -5,7 +5,7 @@ import { type FormulaNode, formulaTree } from './parse.js';
 import { plainName, type Role, unitFactors } from './roles.js';
 
 /** What a name was read as. */
-export interface ReadName {
+interface ReadName {
   readonly tree: FormulaNode;
   /** What the person is told: `read as the latitude`; empty where nothing else could be meant. */
   readonly told: string;
@@ -123,6 +123,6 @@ export function nameTable(roles: readonly Role[], symbols: readonly string[]): N
 }
 
 /** Whether a name is a function rather than a variable of the table. */
-export function isFunction(name: string, table: NameTable): boolean {
+function isFunction(name: string, table: NameTable): boolean {
   return functionNamed(name) !== undefined && !table.knows(name);
 }

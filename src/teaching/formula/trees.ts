@@ -48,7 +48,7 @@ export function functionOf(node: FormulaNode): string {
 }
 
 /** Nodes right under a node. */
-export function childrenOf(node: FormulaNode): readonly FormulaNode[] {
+function childrenOf(node: FormulaNode): readonly FormulaNode[] {
   switch (node.type) {
     case 'UnaryExpression':
       return [(node as jsep.UnaryExpression).argument];

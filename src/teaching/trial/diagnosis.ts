@@ -49,7 +49,7 @@ const HALVES: readonly string[] = [
 type Right = { readonly area: string | null } | undefined;
 
 /** A way to ask where a tree is right. */
-export type Judge = (tree: FormulaNode, areas?: readonly string[]) => Right;
+type Judge = (tree: FormulaNode, areas?: readonly string[]) => Right;
 
 /** Asks on few places first, on more where they let hope. */
 function judgeOf(subject: FormulaSubject, places: Places, tolerance: number): Judge {

@@ -1,6 +1,6 @@
 /** An installer's own formula against the exact function over a region: how wrong, where, where it breaks, and what is wrong with it. */
 
-import { DomainError, inRange, positive } from '../../errors.js';
+import { DomainError, inRange, list, positive } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { treeColumn } from '../formula/columns.js';
 import { compileTree } from '../formula/expression.js';
@@ -115,7 +115,8 @@ function sidesOf(subject: FormulaSubject, region: FormulaTrial['region']): Side[
   return subject.variables.map((variable) => {
     const { name, symbol, from, to, least, most } = variable;
     const side = given[name] ?? given[symbol] ?? [from, to];
-    const [low, high] = typeof side === 'number' ? [side, side] : side;
+    const [low = Number.NaN, high = Number.NaN] =
+      typeof side === 'number' ? [side, side] : [...list(`region.${name}`, side)];
     const start = inRange(`region.${name}[0]`, low, least, most);
     const end = inRange(`region.${name}[1]`, high, least, most);
     if (end < start)
@@ -353,7 +354,7 @@ function worstOf(from: {
   return {
     error: peak.height,
     values: named(sides, peak.place),
-    formula: formula(row),
+    formula: formula(row) + 0,
     exact: subject.exact(row) ?? Number.NaN,
   };
 }

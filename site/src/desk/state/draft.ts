@@ -33,7 +33,7 @@ export interface LoosePart {
 }
 
 /** A line from a receiving unit to a switch. */
-export interface LooseLine {
+interface LooseLine {
   readonly unit?: string;
   readonly into?: string;
   readonly input?: string;
@@ -46,7 +46,7 @@ type Each<T> = T extends readonly (infer Item)[] ? Item : never;
 export type LooseSlot = Each<NonNullable<Draft['slots']>>;
 export type LooseCarrier = Each<NonNullable<LooseSlot['carriers']>>;
 export type LooseUnit = Each<NonNullable<Draft['units']>>;
-export type LooseVisit = Each<NonNullable<Draft['visits']>>;
+type LooseVisit = Each<NonNullable<Draft['visits']>>;
 export type LooseReading = Each<NonNullable<LooseVisit['readings']>>;
 export type LoosePeaking = Each<NonNullable<LooseVisit['peaking']>>;
 export type LooseLimit = Each<NonNullable<Draft['limits']>>;

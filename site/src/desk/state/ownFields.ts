@@ -102,7 +102,7 @@ function withUncertainty(draft: Draft, visit: number, quantity: string, text: st
 }
 
 /** Rows of numbers in a pasted text; `undefined` where a line holds something else. */
-export function numbersOf(text: string, least: number): readonly (readonly number[])[] | undefined {
+function numbersOf(text: string, least: number): readonly (readonly number[])[] | undefined {
   // Columns by blanks too, as they stand in a mail.
   const lines = linesOf(text).map((cells) =>
     cells.length < least ? (cells[0] ?? '').trim().split(/\s+/) : cells,

@@ -6,7 +6,7 @@ import { VALUE_FIELD } from './required.js';
 import { outletNames } from './tree.js';
 
 /** A quantity of a carrier that is read at a test point. */
-export type WantedQuantity =
+type WantedQuantity =
   | 'level'
   | 'carrier-to-noise'
   | 'modulation-error-ratio'

@@ -3,7 +3,7 @@
 import type { Entry } from './entry.js';
 
 /** Why something was not kept: no storage at all, no room, or the device could not write. */
-export type StoreFault = 'refused' | 'full' | 'failed';
+type StoreFault = 'refused' | 'full' | 'failed';
 
 /** What came of keeping a job. */
 export type Kept =

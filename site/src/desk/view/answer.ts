@@ -75,8 +75,7 @@ export function answerHtml(stage: StageName, desk: Desk, sheet: SheetWords): str
 }
 
 /** The next stage in the order of the work. */
-export const stageAfter = (stage: StageName): StageName | undefined =>
-  STAGES[STAGES.indexOf(stage) + 1];
+const stageAfter = (stage: StageName): StageName | undefined => STAGES[STAGES.indexOf(stage) + 1];
 
 /** HTML of the outcome and the way on. */
 export function outcomeHtml({ words }: Desk, { outcome, next }: JobStanding): string {

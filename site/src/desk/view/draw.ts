@@ -8,9 +8,7 @@ import type { DeskWords } from '../words/words.js';
 import type { Field, Own, Part } from './parts.js';
 
 /** Attributes of an element. */
-export const attributes = (
-  of: Readonly<Record<string, string | number | boolean | undefined>>,
-): string =>
+const attributes = (of: Readonly<Record<string, string | number | boolean | undefined>>): string =>
   Object.entries(of)
     .filter(([, value]) => value !== undefined && value !== false)
     .map(([key, value]) => ` ${key}${value === true ? '' : `="${escapeHtml(String(value))}"`}`)

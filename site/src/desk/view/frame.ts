@@ -6,7 +6,7 @@ import type { Standing } from '../state/standing.js';
 import type { DeskWords } from '../words/words.js';
 
 /** The demos that a job can begin with: the names of their files. */
-export const DEMOS = ['tarnfell-lower-hut', 'riverine-clinic', 'station-school'] as const;
+const DEMOS = ['tarnfell-lower-hut', 'riverine-clinic', 'station-school'] as const;
 
 /** What the demos are called. */
 const DEMO_TITLES: Readonly<Record<(typeof DEMOS)[number], string>> = {
@@ -27,7 +27,7 @@ export function summaryHtml(words: DeskWords, { stage, state }: Standing, says: 
 }
 
 /** A stage with nothing in it yet. */
-export function stageHtml(words: DeskWords, stage: StageName): string {
+function stageHtml(words: DeskWords, stage: StageName): string {
   const caution = cautionOf(words, stage);
   const next = STAGES[STAGES.indexOf(stage) + 1];
   return `<li><details class="desk-stage" data-stage="${stage}" name="desk-stage"><summary>${summaryHtml(words, { stage, state: 'not-begun', findings: [] }, '')}</summary><div class="desk-body">${caution ? `<p class="ex-caution"><b>${words.caution}.</b> ${escapeHtml(caution)}</p>` : ''}<p class="ex-error desk-fault" hidden></p><form class="desk-form" autocomplete="off"></form><div class="desk-answer"></div>${next ? `<p class="ex-tools desk-next"><button type="button" data-do="go" data-at="${next}">${escapeHtml(words.next(words.stages[next]))}</button></p>` : ''}</div></details></li>`;

@@ -22,7 +22,7 @@ export interface Field {
 }
 
 /** Fields beside each other. */
-export interface Group {
+interface Group {
   readonly kind: 'group';
   readonly legend?: string;
   readonly parts: readonly Part[];
@@ -31,7 +31,7 @@ export interface Group {
 }
 
 /** Something that is folded away. */
-export interface Fold {
+interface Fold {
   readonly kind: 'fold';
   /** Its own name, by which it stays open when the form is drawn anew. */
   readonly name: string;
@@ -42,7 +42,7 @@ export interface Fold {
 }
 
 /** Buttons; `what` is an action of the page, `at` what it acts on. */
-export interface Buttons {
+interface Buttons {
   readonly kind: 'buttons';
   readonly buttons: readonly {
     readonly what: string;
@@ -68,14 +68,14 @@ export interface Own {
 }
 
 /** A sentence. */
-export interface Note {
+interface Note {
   readonly kind: 'note';
   readonly text: string;
   readonly strong?: boolean;
 }
 
 /** HTML made elsewhere, of texts already escaped. */
-export interface Made {
+interface Made {
   readonly kind: 'made';
   readonly html: string;
 }

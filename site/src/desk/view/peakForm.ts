@@ -21,7 +21,7 @@ function way(words: DeskWords, { inTurns, degPerUnit, search }: Bench, toTurns: 
 }
 
 /** What to do next, as one sentence. */
-export function instruction(words: DeskWords, bench: Bench): string {
+function instruction(words: DeskWords, bench: Bench): string {
   const w = words.peak;
   const { move } = bench;
   const place = (turns: number) => w.degrees(shown(turns * bench.degPerUnit, 2));
@@ -51,7 +51,7 @@ export function instruction(words: DeskWords, bench: Bench): string {
 }
 
 /** A level as it is read on the display. */
-export const levelShown = (levelDbm: number, unit: 'dBm' | 'dBuV'): number =>
+const levelShown = (levelDbm: number, unit: 'dBm' | 'dBuV'): number =>
   Number((unit === 'dBm' ? levelDbm : dbmToDbuv(levelDbm)).toFixed(2));
 
 function benchParts(desk: Desk, entry: LoosePeaking, path: string): readonly Part[] {
