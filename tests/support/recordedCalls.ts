@@ -15,7 +15,7 @@ export type Call = {
   readonly own: ReadonlySet<string>;
 };
 
-const isPlain = (value: unknown): value is Record<string, unknown> =>
+export const isPlain = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && Object.getPrototypeOf(value) === Object.prototype;
 
 export function cloned(value: unknown): unknown {

@@ -189,7 +189,7 @@ function ownAxes(
   return {
     beamwidthDeg: [Math.sqrt(12 / (mean + reach)), Math.sqrt(12 / Math.max(mean - reach, 1e-12))],
     narrowAxisDeg: reach === 0 ? 0 : (DEGREES_PER_RADIAN * Math.atan2(hxy, (hx - hy) / 2)) / 2 + 0,
-    couplingRatio: hxy / Math.sqrt(hx * hy),
+    couplingRatio: hxy / Math.sqrt(hx * hy) + 0,
     lossNowDb: hx * dx * dx + 2 * hxy * dx * dy + hy * dy * dy,
   } as const;
 }

@@ -35,7 +35,7 @@ export interface SurfaceFit {
 }
 
 /** Free quantities of the surface. */
-export const SURFACE_QUANTITIES = 6;
+const SURFACE_QUANTITIES = 6;
 /** Standard deviations in dB one beamwidth off: coma, which has one lobe side, and trefoil, which has three. */
 const COMA_DB = 3.5;
 const TREFOIL_DB = 2;

@@ -1,6 +1,6 @@
 /** The names of a formula brought to the variables of its subject. */
 
-import { FUNCTION_STARTS, functionNamed } from './functionNames.js';
+import { FUNCTION_STARTS } from './functionNames.js';
 import { type FormulaNode, formulaTree } from './parse.js';
 import { plainName, type Role, unitFactors } from './roles.js';
 
@@ -120,9 +120,4 @@ export function nameTable(roles: readonly Role[], symbols: readonly string[]): N
     return read;
   };
   return { candidates, knows, split, assign, symbols };
-}
-
-/** Whether a name is a function rather than a variable of the table. */
-function isFunction(name: string, table: NameTable): boolean {
-  return functionNamed(name) !== undefined && !table.knows(name);
 }

@@ -4,7 +4,7 @@
  * fit's priors were not chosen on these. Integrated on polar rings; a lobe is a plane of levels, a cut one line through it.
  */
 
-import { generator, type Lobe, normals } from './aperture.js';
+import type { Lobe } from './aperture.js';
 
 /** How an aperture is lit and how its wavefront errs; errors in radians (root mean square of the Zernike term). */
 export interface Wavefront {
@@ -239,21 +239,3 @@ export const IN_TABLE = [
 ] as const satisfies readonly (keyof typeof WAVEFRONTS)[];
 
 export type WavefrontName = keyof typeof WAVEFRONTS;
-
-/** A wavefront drawn by chance: what reflectors on roofs may have. */
-export function randomWavefront(seed: number): Wavefront {
-  const next = generator(seed);
-  const normal = normals(next);
-  return {
-    feedExponent: 1 + 5 * next(),
-    rimAngleDeg: 50 + 30 * next(),
-    axisRatio: Math.exp(0.12 * normal()),
-    defocus: 0.25 * normal(),
-    astigmatism: [0.2 * normal(), 0.2 * normal()],
-    coma: [0.2 * normal(), 0.2 * normal()],
-    trefoil: [0.12 * normal(), 0.12 * normal()],
-    spherical: 0.1 * normal(),
-    strutWidth: 0.1 * next(),
-    shadow: 0.2 * next(),
-  };
-}

@@ -6,7 +6,7 @@ import { words as frameWords } from '../../lib/language/language.js';
 import { escapeHtml } from '../../lib/language/text.js';
 import { renderFigure, renderTable } from '../../lib/render.js';
 import { examplesFor } from '../state/handOver.js';
-import { STAGES, type StageName, stageOfFinding } from '../state/stages.js';
+import { type StageName, stageOfFinding } from '../state/stages.js';
 import type { JobStanding } from '../state/standing.js';
 import type { Desk } from './desk.js';
 import { figuresOf } from './pictures.js';
@@ -73,9 +73,6 @@ export function answerHtml(stage: StageName, desk: Desk, sheet: SheetWords): str
   const next = stage === 'verdict' ? nextHtml(desk, sheet) : '';
   return `${findingsHtml(stage, desk, sheet)}${next}${figures}${tables}${examplesHtml(stage, desk)}`;
 }
-
-/** The next stage in the order of the work. */
-const stageAfter = (stage: StageName): StageName | undefined => STAGES[STAGES.indexOf(stage) + 1];
 
 /** HTML of the outcome and the way on. */
 export function outcomeHtml({ words }: Desk, { outcome, next }: JobStanding): string {
