@@ -18,10 +18,8 @@ import { DISTRIBUTION_PART_KEYS } from '../tree/tree.js';
 import { withChildren } from '../tree/withChildren.js';
 import { forInput } from './forInput.js';
 
-type Alone<Part> = Part extends unknown ? Omit<Part, 'to'> : never;
-
 /** A part of the line from a source to its input: one way in, one way out. */
-export type LinePart = Alone<CablePart | LossPart | AmplifierPart>;
+export type LinePart = Omit<CablePart, 'to'> | Omit<LossPart, 'to'> | Omit<AmplifierPart, 'to'>;
 
 /** One source of a network: a unit's output, or an aerial. */
 export interface NetworkSource extends DistributionSource {
