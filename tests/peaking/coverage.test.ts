@@ -40,6 +40,27 @@ describe('the kept table', () => {
     }
   });
 
+  test('the pages name its size and its worst cell', () => {
+    const assured = kept.fit.filter(
+      ({ assuredCoveragePercent }) => assuredCoveragePercent !== null,
+    );
+    const worst = Math.min(...assured.map((row) => row.assuredCoveragePercent ?? 100));
+    for (const [file, told] of [
+      ['docs/examples/find-the-peak.mdx', worst.toFixed(1)],
+      ['docs/de/examples/find-the-peak.mdx', worst.toFixed(1).replace('.', ',')],
+    ] as const) {
+      const text = readFileSync(file, 'utf8');
+      expect(text).toContain(`${told} %`);
+      expect(text).toContain(`${kept.runs} simul`);
+      expect(text).toContain(`${kept.fit.length} `);
+    }
+    expect(
+      kept.fit
+        .filter(({ cell }) => cell.startsWith('5 readings'))
+        .every((row) => row.assuredPercent === 0),
+    ).toBe(true);
+  });
+
   test('searches end on the peak, and keep their bound', () => {
     for (const row of kept.searches) {
       expect(row.donePercent, row.setting).toBeGreaterThanOrEqual(99);
