@@ -123,6 +123,9 @@ export function benchOf(
   };
 }
 
+/** Readings after which no more are asked for to assure an interval. */
+const MOST_TO_PROVE = 12;
+
 /** Whether the record holds main lobe and loss of this axis for proven; so too as long as it has not seen the newest readings. */
 function isProven(entry: LoosePeaking, { job, peaking }: JobRecord): boolean {
   const same = (each: { readonly axis: string; readonly slot: string; readonly carrier: string }) =>
@@ -136,7 +139,11 @@ function isProven(entry: LoosePeaking, { job, peaking }: JobRecord): boolean {
   const targetDb = job.target?.pointingLossDb ?? Number.POSITIVE_INFINITY;
   // The parts of two axes that are not known add in squares: each may have its share of what is allowed.
   const sure = (result.lossUpper95Db ?? Number.POSITIVE_INFINITY) <= targetDb * Math.SQRT1_2;
-  return !current || (result.mainLobe === 'proven' && sure);
+  const { fit } = result;
+  // Few readings do not assure their interval; where a dozen do not, more will not either.
+  const assured = fit?.kind !== 'peak' || fit.coverage !== 'not-assured';
+  const enough = samplesOf(entry).length >= MOST_TO_PROVE;
+  return !current || (result.mainLobe === 'proven' && sure && (assured || enough));
 }
 
 /** Places on the lobe, in widths off its peak, where a reading tells most of peak and width. */
