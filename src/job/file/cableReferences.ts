@@ -36,7 +36,7 @@ export function cableReferences(job: JobFile, fault: Fault): void {
 function enters(end: PartName, input: string | undefined, path: string, fault: Fault): void {
   const inputs = end.part.kind === 'switch' ? end.part.inputs : undefined;
   if (inputs === undefined) return;
-  const names = inputs.map(({ name }) => name).join(', ');
+  const names = inputs.flatMap(({ name }) => (typeof name === 'string' ? [name] : [])).join(', ');
   if (input === undefined) {
     fault(path, input, `given: one of ${names}`);
     return;
@@ -66,7 +66,7 @@ function userBands(
   if (bands && userBandsMHz)
     fault(`${path}.userBandsMHz`, userBandsMHz, 'left out: userBands says the same and more');
   const points = parts.flatMap(({ kind, name }) =>
-    (kind === 'outlet' || kind === 'receiver') && name !== undefined ? [name] : [],
+    (kind === 'outlet' || kind === 'receiver') && typeof name === 'string' ? [name] : [],
   );
   const highest = generation === 'second' ? 32 : 7;
   bands?.forEach(({ receiver, userBand }, index) => {

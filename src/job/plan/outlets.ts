@@ -109,9 +109,11 @@ function onBranch<T>({ pathOf }: Branch, compute: () => T): T {
   } catch (error) {
     if (!(error instanceof DomainError)) throw error;
     const { code, received, allowed, slip, index } = error;
+    // What enters a tree was computed from the carriers of the slots: the file has no such field.
+    const computed = error.parameter.startsWith('source.');
     throw new DomainError({
       code,
-      parameter: pathOf(error.parameter),
+      parameter: computed ? 'slots' : pathOf(error.parameter),
       received,
       allowed,
       slip,
