@@ -91,7 +91,7 @@ test('two axes on a parabola, told so: intervals of both cover 94 to 96 %', () =
   }
 });
 
-test('polarization null: intervals cover 93.5 to 96 %', () => {
+test('polarization null: intervals that allow for a drift cover 95 to 98.5 %', () => {
   const random = randomStream(99);
   const rotationDeg = [-24, -18, -12, -6, 0, 6, 12, 18, 24];
   const count = runs(10_000);
@@ -117,6 +117,6 @@ test('polarization null: intervals cover 93.5 to 96 %', () => {
     `peaking null, 9 readings, 0.5 dB scatter: intervals cover ${percent.toFixed(1)} %, null in ${((100 * found) / count).toFixed(1)} % of runs`,
   );
   expect(found / count).toBeGreaterThan(0.98);
-  expect(percent).toBeGreaterThan(93.5 - slackPercent);
-  expect(percent).toBeLessThan(96 + slackPercent);
+  expect(percent).toBeGreaterThan(95 - slackPercent);
+  expect(percent).toBeLessThan(98.5 + slackPercent);
 });
