@@ -48,7 +48,7 @@ export function functionOf(node: FormulaNode): string {
 }
 
 /** Nodes right under a node. */
-function childrenOf(node: FormulaNode): readonly FormulaNode[] {
+export function childrenOf(node: FormulaNode): readonly FormulaNode[] {
   switch (node.type) {
     case 'UnaryExpression':
       return [(node as jsep.UnaryExpression).argument];
@@ -64,7 +64,7 @@ function childrenOf(node: FormulaNode): readonly FormulaNode[] {
 }
 
 /** The node with other children. */
-function withChildren(node: FormulaNode, children: readonly FormulaNode[]): FormulaNode {
+export function withChildren(node: FormulaNode, children: readonly FormulaNode[]): FormulaNode {
   const [first, second] = children as [FormulaNode, FormulaNode];
   switch (node.type) {
     case 'UnaryExpression':
@@ -78,16 +78,15 @@ function withChildren(node: FormulaNode, children: readonly FormulaNode[]): Form
   }
 }
 
-/** A tree rebuilt from its leaves upwards; `change` gives what stands in a node's place. */
+/** A tree rebuilt from its leaves upwards; `change` gives what stands in a node's place. The same node where nothing changed. */
 export function rebuilt(
   node: FormulaNode,
   change: (node: FormulaNode) => FormulaNode,
 ): FormulaNode {
+  const before = childrenOf(node);
+  const after = before.map((child) => rebuilt(child, change));
   return change(
-    withChildren(
-      node,
-      childrenOf(node).map((child) => rebuilt(child, change)),
-    ),
+    after.every((child, at) => child === before[at]) ? node : withChildren(node, after),
   );
 }
 

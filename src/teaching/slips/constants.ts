@@ -1,11 +1,12 @@
 /** Slips of constants: another one than the formula takes, and the radius for the diameter. */
 
 import type { FormulaNode } from '../formula/parse.js';
+import { literal } from '../formula/trees.js';
 import type { SolutionConstant, SolutionPlan } from '../plans/plan.js';
 import { constantsOf, middleInputs } from '../solution/evaluate.js';
 import { stepTree } from '../solution/stepTree.js';
 import { givensThat, type Slip, type SlipChange, set } from './slip.js';
-import { literal, literalValue, placesOf } from './tree.js';
+import { literalValue, placesOf } from './tree.js';
 
 /** Constants by their meaning, with what people take instead. */
 const CONSTANTS: readonly (readonly [meaning: RegExp, instead: readonly number[]])[] = [

@@ -1,39 +1,30 @@
 /** Slips with decibels: the wrong factor before the logarithm, decibels treated as plain numbers and the other way round. */
 
 import type { FormulaNode } from '../formula/parse.js';
+import { binary, call, functionOf, literal } from '../formula/trees.js';
 import type { SolutionPlan } from '../plans/plan.js';
 import { stepTree } from '../solution/stepTree.js';
 import { answered, calledBy, lastStep, type Slip, type SlipChange, trees } from './slip.js';
-import {
-  binary,
-  call,
-  callArguments,
-  calledName,
-  joined,
-  literal,
-  literalValue,
-  placesOf,
-  termsOf,
-} from './tree.js';
+import { callArguments, literalValue, placesOf, sidesOf, termsOf } from './tree.js';
 
-const isLog = (node: FormulaNode) => ['log', 'log10'].includes(calledName(node));
+const isLog = (node: FormulaNode) => ['log', 'log10'].includes(functionOf(node));
 
 /** `20 * log(...)` as `10 * log(...)`, or the other way round; `-20` as `-10`. */
 const logFactor =
   (from: number, to: number) =>
   (node: FormulaNode): FormulaNode => {
-    const parts = binary(node);
+    const parts = sidesOf(node);
     if (parts?.operator !== '*' || !isLog(parts.right)) return node;
     const signed = parts.left.type === 'UnaryExpression' ? termsOf(parts.left)[0] : undefined;
-    if (literalValue(parts.left) === from) return joined('*', literal(to), parts.right);
+    if (literalValue(parts.left) === from) return binary('*', literal(to), parts.right);
     return signed?.sign === -1 && literalValue(signed.node) === from
-      ? joined('*', joined('-', literal(0), literal(to)), parts.right)
+      ? binary('*', binary('-', literal(0), literal(to)), parts.right)
       : node;
   };
 
 /** The exponent of a power of ten; none for a plain conversion such as 10^6. */
 const exponentOf = (node: FormulaNode): FormulaNode | undefined => {
-  const power = binary(node);
+  const power = sidesOf(node);
   return power?.operator === '**' &&
     literalValue(power.left) === 10 &&
     literalValue(power.right) === undefined
@@ -44,7 +35,7 @@ const exponentOf = (node: FormulaNode): FormulaNode | undefined => {
 /** A power of ten with twice or half its exponent's divisor: 10^(x/20) for 10^(x/10). */
 function otherRoot(node: FormulaNode): FormulaNode {
   const exponent = exponentOf(node);
-  return exponent ? joined('**', literal(10), joined('/', exponent, literal(2))) : node;
+  return exponent ? binary('**', literal(10), binary('/', exponent, literal(2))) : node;
 }
 
 /** Two givens in the same unit of a plan that adds their powers. */
@@ -94,7 +85,7 @@ export const DECIBEL_SLIPS: readonly Slip[] = [
     group: 'decibel',
     explanation: 'Decibels need the decimal logarithm, not the natural one.',
     changes: (plan) =>
-      trees(plan, (node) => (isLog(node) ? call('ln', callArguments(node)) : node)),
+      trees(plan, (node) => (isLog(node) ? call('ln', ...callArguments(node)) : node)),
   },
   {
     name: 'amplitude-for-power',
@@ -113,7 +104,7 @@ export const DECIBEL_SLIPS: readonly Slip[] = [
     changes: (plan) => {
       const rule = (node: FormulaNode) => {
         const exponent = exponentOf(node);
-        return exponent ? joined('**', literal(10), joined('-', literal(0), exponent)) : node;
+        return exponent ? binary('**', literal(10), binary('-', literal(0), exponent)) : node;
       };
       const positive = (value: number) => Math.abs(value);
       return [
@@ -161,7 +152,7 @@ export const DECIBEL_SLIPS: readonly Slip[] = [
     reach: 'item',
     changes: (plan) =>
       logTerms(plan, (node) => {
-        const parts = binary(node);
+        const parts = sidesOf(node);
         return parts?.operator === '*' && isLog(parts.right)
           ? callArguments(parts.right)[0]
           : undefined;
@@ -177,12 +168,12 @@ export const DECIBEL_SLIPS: readonly Slip[] = [
     changes: (plan) => {
       const plain = (node: FormulaNode) => {
         const exponent = exponentOf(node);
-        const divided = exponent && binary(exponent);
+        const divided = exponent && sidesOf(exponent);
         return divided?.operator === '/' ? divided.left : node;
       };
       // Where one is taken off, people leave that out as well.
       const whole = (node: FormulaNode) => {
-        const parts = binary(node);
+        const parts = sidesOf(node);
         return parts?.operator === '-' && literalValue(parts.right) === 1 ? parts.left : node;
       };
       return [...trees(plan, plain), ...trees(plan, (node) => whole(plain(node)))];

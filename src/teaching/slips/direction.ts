@@ -1,27 +1,20 @@
 /** Slips of direction: the wrong reference, the wrong sense, the wrong sign. */
 
 import type { FormulaNode } from '../formula/parse.js';
+import { call, functionOf, rebuilt } from '../formula/trees.js';
 import { answered, exchanged, givensThat, lastStep, type Slip, set, trees } from './slip.js';
-import {
-  binary,
-  call,
-  callArguments,
-  calledName,
-  literalValue,
-  mapTree,
-  symbolName,
-} from './tree.js';
+import { callArguments, literalValue, sidesOf, symbolName } from './tree.js';
 
 function oneArgumentArctangent(node: FormulaNode): FormulaNode {
   const [y, x] = callArguments(node);
-  return calledName(node) === 'atan2' && y && x
-    ? call('atan', [{ type: 'BinaryExpression', operator: '/', left: y, right: x } as FormulaNode])
+  return functionOf(node) === 'atan2' && y && x
+    ? call('atan', { type: 'BinaryExpression', operator: '/', left: y, right: x } as FormulaNode)
     : node;
 }
 
 function sidesExchanged(node: FormulaNode): FormulaNode {
   const [y, x] = callArguments(node);
-  return calledName(node) === 'atan2' && y && x ? call('atan2', [x, y]) : node;
+  return functionOf(node) === 'atan2' && y && x ? call('atan2', x, y) : node;
 }
 
 const symbolOf = (plan: Parameters<Slip['changes']>[0], name: string) =>
@@ -120,10 +113,10 @@ export const DIRECTION_SLIPS: readonly Slip[] = [
     changes: (plan) => [
       ...trees(plan, sidesExchanged),
       ...trees(plan, (node) => {
-        const [of] = calledName(node) === 'atan' ? callArguments(node) : [];
-        const quotient = of && binary(of);
+        const [of] = functionOf(node) === 'atan' ? callArguments(node) : [];
+        const quotient = of && sidesOf(of);
         return quotient?.operator === '/'
-          ? call('atan', [{ ...of, left: quotient.right, right: quotient.left } as FormulaNode])
+          ? call('atan', { ...of, left: quotient.right, right: quotient.left } as FormulaNode)
           : node;
       }),
     ],
@@ -179,14 +172,14 @@ export const DIRECTION_SLIPS: readonly Slip[] = [
       'Half the way between the two places was taken for the place itself: it counts from the first place, not from zero.',
     changes: (plan) =>
       trees(plan, (node) => {
-        const half = binary(node);
+        const half = sidesOf(node);
         const sum =
-          half?.operator === '/' && literalValue(half.right) === 2 ? binary(half.left) : undefined;
+          half?.operator === '/' && literalValue(half.right) === 2 ? sidesOf(half.left) : undefined;
         if (sum?.operator !== '+') return node;
         return [sum.left, sum.right].every((place) =>
           plan.givens.some(({ symbol }) => symbol === symbolName(place)),
         )
-          ? mapTree(node, (each) =>
+          ? rebuilt(node, (each) =>
               each === half?.left
                 ? ({ ...each, operator: '-', left: sum.right, right: sum.left } as FormulaNode)
                 : each,

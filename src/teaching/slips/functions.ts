@@ -1,20 +1,17 @@
 /** Slips of functions and powers: sine for cosine, a square, a root or a half not taken, a function left out. */
 
 import type { FormulaNode } from '../formula/parse.js';
+import { binary, call, functionOf, literal } from '../formula/trees.js';
 import type { SolutionPlan } from '../plans/plan.js';
 import { stepTree } from '../solution/stepTree.js';
 import { answered, lastStep, type NodeRule, type Slip, type SlipChange, trees } from './slip.js';
 import {
-  binary,
-  call,
   callArguments,
-  calledName,
   factorsOf,
-  joined,
-  literal,
   literalValue,
   placesOf,
   productOf,
+  sidesOf,
   symbolName,
 } from './tree.js';
 import { undivided } from './units.js';
@@ -43,30 +40,30 @@ function anywhere(plan: SolutionPlan, rule: NodeRule): readonly SlipChange[] {
 const renamed =
   (from: string, to: string): NodeRule =>
   (node) =>
-    calledName(node) === from ? call(to, callArguments(node)) : node;
+    functionOf(node) === from ? call(to, ...callArguments(node)) : node;
 
 /** Sine for cosine and back. */
 const crossed: NodeRule = (node) => {
-  const name = calledName(node);
-  if (name === 'sin') return call('cos', callArguments(node));
-  if (name === 'asin') return call('acos', callArguments(node));
-  if (name === 'acos') return call('asin', callArguments(node));
-  return name === 'cos' ? call('sin', callArguments(node)) : node;
+  const name = functionOf(node);
+  if (name === 'sin') return call('cos', ...callArguments(node));
+  if (name === 'asin') return call('acos', ...callArguments(node));
+  if (name === 'acos') return call('asin', ...callArguments(node));
+  return name === 'cos' ? call('sin', ...callArguments(node)) : node;
 };
 
 /** A square left out. */
 const unsquared: NodeRule = (node) => {
-  const parts = binary(node);
+  const parts = sidesOf(node);
   return parts?.operator === '**' && literalValue(parts.right) === 2 ? parts.left : node;
 };
 
 /** A square root left out. */
 const unrooted: NodeRule = (node) =>
-  calledName(node) === 'sqrt' ? (callArguments(node)[0] ?? node) : node;
+  functionOf(node) === 'sqrt' ? (callArguments(node)[0] ?? node) : node;
 
 /** Odd powers of a symbol: `R^al`. */
 const raised = (node: FormulaNode) => {
-  const power = binary(node);
+  const power = sidesOf(node);
   return power?.operator === '**' &&
     symbolName(power.left) !== undefined &&
     symbolName(power.right) !== undefined
@@ -82,8 +79,8 @@ const ofQuotient =
   (name: string): NodeRule =>
   (node) => {
     const [y, x] = callArguments(node);
-    if (calledName(node) === 'atan' && y) return call(name, [y]);
-    return calledName(node) === 'atan2' && y && x ? call(name, [joined('/', y, x)]) : node;
+    if (functionOf(node) === 'atan' && y) return call(name, y);
+    return functionOf(node) === 'atan2' && y && x ? call(name, binary('/', y, x)) : node;
   };
 
 /** The slips. */
@@ -113,9 +110,9 @@ export const FUNCTION_SLIPS: readonly Slip[] = [
     reach: 'item',
     changes: (plan) =>
       anywhere(plan, (node) => {
-        const terms = binary(node);
+        const terms = sidesOf(node);
         return terms?.operator === '-' && literalValue(terms.left) === 1 && symbolName(terms.right)
-          ? call('sqrt', [node])
+          ? call('sqrt', node)
           : node;
       }),
   },
@@ -126,7 +123,7 @@ export const FUNCTION_SLIPS: readonly Slip[] = [
     changes: (plan) =>
       trees(plan, (node) => {
         const power = raised(node);
-        return power ? joined('*', power.left, power.right) : node;
+        return power ? binary('*', power.left, power.right) : node;
       }),
   },
   {
@@ -170,8 +167,8 @@ export const FUNCTION_SLIPS: readonly Slip[] = [
     reach: 'item',
     changes: (plan) =>
       trees(plan, (node) => {
-        const [angle] = TRIGONOMETRIC.includes(calledName(node)) ? callArguments(node) : [];
-        return angle ? call(calledName(node), [joined('*', literal(2), angle)]) : node;
+        const [angle] = TRIGONOMETRIC.includes(functionOf(node)) ? callArguments(node) : [];
+        return angle ? call(functionOf(node), binary('*', literal(2), angle)) : node;
       }),
   },
   {
@@ -221,21 +218,21 @@ export const FUNCTION_SLIPS: readonly Slip[] = [
     changes: (plan) => [
       ...trees(plan, (node) => {
         const [y, x] = callArguments(node);
-        if (calledName(node) === 'atan2' && y && x) return joined('/', y, x);
-        return INVERSE.includes(calledName(node)) && y ? y : node;
+        if (functionOf(node) === 'atan2' && y && x) return binary('/', y, x);
+        return INVERSE.includes(functionOf(node)) && y ? y : node;
       }),
       ...anywhere(plan, (node) =>
-        ['log', 'log10', 'ln', 'exp', ...TRIGONOMETRIC].includes(calledName(node))
+        ['log', 'log10', 'ln', 'exp', ...TRIGONOMETRIC].includes(functionOf(node))
           ? (callArguments(node)[0] ?? node)
           : node,
       ),
       // The factor of the tangent on the angle itself.
       ...trees(plan, (node) => {
-        const [of] = calledName(node) === 'atan' ? callArguments(node) : [];
-        const parts = of && binary(of);
+        const [of] = functionOf(node) === 'atan' ? callArguments(node) : [];
+        const parts = of && sidesOf(of);
         const [angle] =
-          parts && calledName(parts.right) === 'tan' ? callArguments(parts.right) : [];
-        return parts?.operator === '*' && angle ? joined('*', parts.left, angle) : node;
+          parts && functionOf(parts.right) === 'tan' ? callArguments(parts.right) : [];
+        return parts?.operator === '*' && angle ? binary('*', parts.left, angle) : node;
       }),
     ],
   },
@@ -247,8 +244,8 @@ export const FUNCTION_SLIPS: readonly Slip[] = [
       lastStep(plan).unit === 'deg'
         ? trees(plan, (node) => {
             const [y, x] = callArguments(node);
-            return calledName(node) === 'atan2' && y && x
-              ? joined('*', literal(100), joined('/', y, x))
+            return functionOf(node) === 'atan2' && y && x
+              ? binary('*', literal(100), binary('/', y, x))
               : node;
           })
         : [],
@@ -258,7 +255,7 @@ export const FUNCTION_SLIPS: readonly Slip[] = [
 /** A two below the line left out: `F * L^2 / (2 * E * I)`. */
 function withoutTwo(plan: SolutionPlan): readonly SlipChange[] {
   return trees(plan, (node) => {
-    if (binary(node)?.operator !== '/') return node;
+    if (sidesOf(node)?.operator !== '/') return node;
     const factors = factorsOf(node);
     const left = factors.filter(({ node: each, sign }) => sign === 1 || literalValue(each) !== 2);
     return left.length < factors.length && left.length > 0 ? productOf(left) : node;
@@ -267,10 +264,10 @@ function withoutTwo(plan: SolutionPlan): readonly SlipChange[] {
 
 /** The square of a product taken of one factor only: `4 * pi * s / wl` without its square. */
 function productUnsquared(node: FormulaNode): FormulaNode {
-  const power = binary(node);
-  const inside = power && binary(power.left);
+  const power = sidesOf(node);
+  const inside = power && sidesOf(power.left);
   return power?.operator === '**' && literalValue(power.right) === 2 && inside?.operator === '/'
-    ? joined('/', inside.left, joined('**', inside.right, literal(2)))
+    ? binary('/', inside.left, binary('**', inside.right, literal(2)))
     : node;
 }
 

@@ -1,23 +1,20 @@
 /** Slips at the items of a sum or product: forgotten, counted twice, with the sign turned, above for below the line. */
 
 import type { FormulaNode } from '../formula/parse.js';
+import { binary, functionOf, identifier, literal } from '../formula/trees.js';
 import type { PlanStep, SolutionPlan } from '../plans/plan.js';
 import { stepTree } from '../solution/stepTree.js';
 import { calledBy, isTurn, type Slip, type SlipChange, set, trees } from './slip.js';
 import {
-  binary,
   callArguments,
-  calledName,
   factorsOf,
-  joined,
-  literal,
   literalValue,
   type Part,
   type Place,
   placesOf,
   productOf,
+  sidesOf,
   sumOf,
-  symbol,
   symbolName,
   termsOf,
 } from './tree.js';
@@ -28,8 +25,8 @@ const MULTIPLIES = ['*', '/'];
 /** The widest sums or products of a tree: those not part of a wider one. */
 function widest(tree: FormulaNode, operators: readonly string[]): readonly Place[] {
   return placesOf(tree).filter(({ node, above: [parent] }) => {
-    const inside = parent && operators.includes(binary(parent)?.operator ?? '');
-    return operators.includes(binary(node)?.operator ?? '') && !inside;
+    const inside = parent && operators.includes(sidesOf(parent)?.operator ?? '');
+    return operators.includes(sidesOf(node)?.operator ?? '') && !inside;
   });
 }
 
@@ -129,7 +126,7 @@ function everywhere(
   const terms = new Set(
     plan.steps.flatMap((step) =>
       placesOf(stepTree(step)).flatMap(({ node }) =>
-        ADDS.includes(binary(node)?.operator ?? '')
+        ADDS.includes(sidesOf(node)?.operator ?? '')
           ? termsOf(node).flatMap((term) =>
               factorsOf(term.node).flatMap((each) => symbolName(each.node) ?? []),
             )
@@ -274,7 +271,7 @@ export const ITEM_SLIPS: readonly Slip[] = [
     reach: 'item',
     changes: (plan) =>
       trees(plan, (node) => {
-        const parts = binary(node);
+        const parts = sidesOf(node);
         const plain = (each: FormulaNode | undefined) =>
           each !== undefined &&
           (symbolName(each) !== undefined || literalValue(each) !== undefined);
@@ -282,7 +279,7 @@ export const ITEM_SLIPS: readonly Slip[] = [
           plain(parts.left) &&
           plain(parts.right) &&
           !isTurn(parts.right)
-          ? joined('*', parts.left, parts.right)
+          ? binary('*', parts.left, parts.right)
           : node;
       }),
   },
@@ -300,10 +297,10 @@ export const ITEM_SLIPS: readonly Slip[] = [
       'Independent items were added plainly: what varies on its own adds as the root of the squares.',
     changes: (plan) =>
       trees(plan, (node) => {
-        const [under] = calledName(node) === 'sqrt' ? callArguments(node) : [];
+        const [under] = functionOf(node) === 'sqrt' ? callArguments(node) : [];
         const terms = under ? termsOf(under) : [];
         const bare = terms.map(({ node: each }) => {
-          const power = binary(each);
+          const power = sidesOf(each);
           return power?.operator === '**' && literalValue(power.right) === 2
             ? power.left
             : undefined;
@@ -317,14 +314,14 @@ export const ITEM_SLIPS: readonly Slip[] = [
 
 /** A quotient as a whole turned over. */
 function quotientTurned(node: FormulaNode): FormulaNode {
-  const parts = binary(node);
+  const parts = sidesOf(node);
   if (parts?.operator !== '/' || literalValue(parts.right) !== undefined) return node;
-  return joined('/', parts.right, parts.left);
+  return binary('/', parts.right, parts.left);
 }
 
 /** The quantities of a quotient turned over, its numbers left where they are: `70 * D / wl`. */
 function symbolsTurned(node: FormulaNode): FormulaNode {
-  if (binary(node)?.operator !== '/') return node;
+  if (sidesOf(node)?.operator !== '/') return node;
   const factors = factorsOf(node);
   return factors.some(({ node: each }) => literalValue(each) !== undefined)
     ? productOf(
@@ -347,10 +344,10 @@ function termThat(plan: SolutionPlan, what: RegExp, sign: 1 | -1): readonly Slip
 /** A factor that multiplies a symbol by less than one: `1 - ...`, taken as it stands. */
 function taken(plan: SolutionPlan): readonly SlipChange[] {
   return trees(plan, (node) => {
-    const parts = binary(node);
+    const parts = sidesOf(node);
     return parts?.operator === '*' &&
       symbolName(parts.left) !== undefined &&
-      binary(parts.right)?.operator === '**'
+      sidesOf(parts.right)?.operator === '**'
       ? parts.left
       : node;
   });
@@ -359,12 +356,12 @@ function taken(plan: SolutionPlan): readonly SlipChange[] {
 /** `G + sqrt(W^2 + S^2)` as `sqrt(G^2 + W^2 + S^2)`. */
 function underRoot(plan: SolutionPlan): readonly SlipChange[] {
   return trees(plan, (node) => {
-    const parts = binary(node);
-    const [under] = parts && calledName(parts.right) === 'sqrt' ? callArguments(parts.right) : [];
+    const parts = sidesOf(node);
+    const [under] = parts && functionOf(parts.right) === 'sqrt' ? callArguments(parts.right) : [];
     return parts?.operator === '+' && under
       ? ({
           ...parts.right,
-          arguments: [joined('+', joined('**', parts.left, literal(2)), under)],
+          arguments: [binary('+', binary('**', parts.left, literal(2)), under)],
         } as FormulaNode)
       : node;
   });
@@ -381,13 +378,13 @@ function squaredApart(plan: SolutionPlan): readonly SlipChange[] {
     }),
   );
   return trees(plan, (node) => {
-    const power = binary(node);
+    const power = sidesOf(node);
     const terms =
       power && literalValue(power.right) === 2 ? sums.get(symbolName(power.left) ?? '') : undefined;
     return power?.operator === '**' && terms
       ? sumOf(
           terms.map(({ node: each }) => ({
-            node: joined('**', symbol(symbolName(each) as string), literal(2)),
+            node: binary('**', identifier(symbolName(each) as string), literal(2)),
             sign: 1 as const,
           })),
         )

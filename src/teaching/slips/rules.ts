@@ -1,22 +1,14 @@
 /** Slips against the rules of acceptance, probability and of finding the peak. */
 
 import type { FormulaNode } from '../formula/parse.js';
+import { binary, call, functionOf, literal } from '../formula/trees.js';
 import { answered, givensThat, lastStep, type Slip, set, trees } from './slip.js';
-import {
-  binary,
-  call,
-  callArguments,
-  calledName,
-  joined,
-  literal,
-  literalValue,
-  symbolName,
-} from './tree.js';
+import { callArguments, literalValue, sidesOf, symbolName } from './tree.js';
 
 /** Odds as they stand for the share x / (1 + x). */
 function oddsForShare(node: FormulaNode): FormulaNode {
-  const parts = binary(node);
-  const below = parts?.operator === '/' ? binary(parts.right) : undefined;
+  const parts = sidesOf(node);
+  const below = parts?.operator === '/' ? sidesOf(parts.right) : undefined;
   const share =
     below?.operator === '+' &&
     literalValue(below.left) === 1 &&
@@ -62,7 +54,7 @@ export const RULE_SLIPS: readonly Slip[] = [
       'The normal distribution was taken: with few readings the spread itself is uncertain, and Student’s t belongs there.',
     changes: (plan) =>
       trees(plan, (node) =>
-        calledName(node) === 'student' ? call('normal', callArguments(node).slice(0, 1)) : node,
+        functionOf(node) === 'student' ? call('normal', ...callArguments(node).slice(0, 1)) : node,
       ),
   },
   {
@@ -88,13 +80,13 @@ export const RULE_SLIPS: readonly Slip[] = [
       {
         tree: (tree, step) => {
           const [under] =
-            /^standard deviation/.test(step.meaning) && calledName(tree) === 'sqrt'
+            /^standard deviation/.test(step.meaning) && functionOf(tree) === 'sqrt'
               ? callArguments(tree)
               : [];
-          const parts = under && binary(under);
+          const parts = under && sidesOf(under);
           const count = parts && literalValue(parts.right);
           return parts?.operator === '/' && count !== undefined
-            ? call('sqrt', [joined('/', parts.left, literal(count + 1))])
+            ? call('sqrt', binary('/', parts.left, literal(count + 1)))
             : tree;
         },
       },

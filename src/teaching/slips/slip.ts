@@ -1,10 +1,11 @@
 /** What a slip is, and short forms for writing one. */
 
 import type { FormulaNode } from '../formula/parse.js';
+import { rebuilt } from '../formula/trees.js';
 import type { SolutionGiven, SolutionPlan } from '../plans/plan.js';
 import type { Change } from '../solution/evaluate.js';
 import { stepTree } from '../solution/stepTree.js';
-import { literalValue, mapTree, symbolsOf } from './tree.js';
+import { literalValue, symbolsOf } from './tree.js';
 
 /** How people err: the taxonomy of slips. */
 export type SlipGroup =
@@ -74,7 +75,7 @@ const touchedBy = (plan: SolutionPlan, rule: NodeRule): readonly string[] =>
   plan.steps
     .filter((step) => {
       const tree = stepTree(step);
-      return mapTree(tree, (node) => rule(node, plan)) !== tree;
+      return rebuilt(tree, (node) => rule(node, plan)) !== tree;
     })
     .map(({ symbol }) => symbol);
 
@@ -83,7 +84,7 @@ export const trees = (plan: SolutionPlan, rule: NodeRule): readonly SlipChange[]
   const touched = touchedBy(plan, rule);
   const applied = (only?: string): SlipChange => ({
     tree: (tree, step) =>
-      only === undefined || step.symbol === only ? mapTree(tree, (node) => rule(node, plan)) : tree,
+      only === undefined || step.symbol === only ? rebuilt(tree, (node) => rule(node, plan)) : tree,
   });
   if (touched.length === 0) return [];
   return [applied(), ...(touched.length > 1 ? touched.map(applied) : [])];

@@ -1,41 +1,8 @@
-/** Changes to a formula's tree: every node can be replaced, from the leaves up. */
+/** Places, sums and products of a formula's tree, for changes as a learner makes them. */
 
 import type jsep from 'jsep';
 import type { FormulaNode } from '../formula/parse.js';
-
-/** The tree in which each node has gone through `change`; the same tree where nothing changed. */
-export function mapTree(
-  node: FormulaNode,
-  change: (node: FormulaNode) => FormulaNode,
-): FormulaNode {
-  const below = childrenOf(node);
-  const after = below.map((child) => mapTree(child, change));
-  return change(after.every((child, at) => child === below[at]) ? node : withChildren(node, after));
-}
-
-/** The nodes right below a node. */
-function childrenOf(node: FormulaNode): readonly FormulaNode[] {
-  switch (node.type) {
-    case 'UnaryExpression':
-      return [(node as jsep.UnaryExpression).argument];
-    case 'BinaryExpression': {
-      const { left, right } = node as jsep.BinaryExpression;
-      return [left, right];
-    }
-    case 'CallExpression':
-      return (node as jsep.CallExpression).arguments;
-    default:
-      return [];
-  }
-}
-
-/** A copy of a node with other nodes below it. */
-function withChildren(node: FormulaNode, below: readonly FormulaNode[]): FormulaNode {
-  if (node.type === 'UnaryExpression') return { ...node, argument: below[0] } as FormulaNode;
-  if (node.type === 'BinaryExpression')
-    return { ...node, left: below[0], right: below[1] } as FormulaNode;
-  return { ...node, arguments: [...below] } as FormulaNode;
-}
+import { binary, childrenOf, literal, withChildren } from '../formula/trees.js';
 
 /** A place in a tree: the node there, the nodes above it from the nearest, and the tree with another node put there. */
 export interface Place {
@@ -66,44 +33,13 @@ export function placesOf(
   ];
 }
 
-/** Name of the called function; empty for anything but a call. */
-export function calledName(node: FormulaNode): string {
-  if (node.type !== 'CallExpression') return '';
-  const { callee } = node as jsep.CallExpression;
-  return callee.type === 'Identifier' ? (callee as jsep.Identifier).name : '';
-}
-
 /** Arguments of a call; none for anything else. */
 export function callArguments(node: FormulaNode): readonly FormulaNode[] {
   return node.type === 'CallExpression' ? (node as jsep.CallExpression).arguments : [];
 }
 
-/** A symbol. */
-export function symbol(name: string): FormulaNode {
-  return { type: 'Identifier', name } as unknown as FormulaNode;
-}
-
-/** A call of a function. */
-export function call(name: string, list: readonly FormulaNode[]): FormulaNode {
-  return {
-    type: 'CallExpression',
-    callee: { type: 'Identifier', name },
-    arguments: [...list],
-  } as unknown as FormulaNode;
-}
-
-/** Two nodes joined by an operator. */
-export function joined(operator: string, left: FormulaNode, right: FormulaNode): FormulaNode {
-  return { type: 'BinaryExpression', operator, left, right } as unknown as FormulaNode;
-}
-
-/** A number. */
-export function literal(value: number): FormulaNode {
-  return { type: 'Literal', value, raw: String(value) } as unknown as FormulaNode;
-}
-
 /** Sides and operator of a binary node. */
-export function binary(
+export function sidesOf(
   node: FormulaNode,
 ):
   | { readonly operator: string; readonly left: FormulaNode; readonly right: FormulaNode }
@@ -148,7 +84,7 @@ export function factorsOf(node: FormulaNode, sign: 1 | -1 = 1): readonly Part[] 
 }
 
 function flat(node: FormulaNode, sign: 1 | -1, direct: string, inverse: string): readonly Part[] {
-  const parts = binary(node);
+  const parts = sidesOf(node);
   if (parts && (parts.operator === direct || parts.operator === inverse)) {
     const right = parts.operator === inverse ? (-sign as 1 | -1) : sign;
     return [
@@ -181,9 +117,9 @@ function assembled(
 ): FormulaNode {
   const [first, ...rest] = [...parts].sort((a, b) => b.sign - a.sign);
   if (!first) return literal(neutral);
-  const start = first.sign === 1 ? first.node : joined(inverse, literal(neutral), first.node);
+  const start = first.sign === 1 ? first.node : binary(inverse, literal(neutral), first.node);
   return rest.reduce(
-    (all, { node, sign }) => joined(sign === 1 ? direct : inverse, all, node),
+    (all, { node, sign }) => binary(sign === 1 ? direct : inverse, all, node),
     start,
   );
 }

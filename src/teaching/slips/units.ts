@@ -1,28 +1,20 @@
 /** Slips of units: a given put in in another unit, the machine in radians, a percentage, decibels and watts. */
 
 import type { FormulaNode } from '../formula/parse.js';
+import { binary, call, functionOf, identifier, literal } from '../formula/trees.js';
 import type { SolutionPlan } from '../plans/plan.js';
 import { answered, givensThat, lastStep, type Slip, type SlipChange, set, trees } from './slip.js';
-import {
-  binary,
-  call,
-  callArguments,
-  calledName,
-  joined,
-  literal,
-  literalValue,
-  symbol,
-} from './tree.js';
+import { callArguments, literalValue, sidesOf } from './tree.js';
 
-const DEGREE = joined('/', symbol('pi'), literal(180));
+const DEGREE = binary('/', identifier('pi'), literal(180));
 
 /** Machine left in radians: arguments are read as radians, inverse functions give radians. */
 function radians(node: FormulaNode): FormulaNode {
-  const name = calledName(node);
+  const name = functionOf(node);
   if (name === 'sin' || name === 'cos' || name === 'tan')
-    return call(`${name}Rad`, callArguments(node));
+    return call(`${name}Rad`, ...callArguments(node));
   if (name === 'asin' || name === 'acos' || name === 'atan' || name === 'atan2')
-    return joined('*', node, DEGREE);
+    return binary('*', node, DEGREE);
   return node;
 }
 
@@ -30,7 +22,7 @@ function radians(node: FormulaNode): FormulaNode {
 export const undivided =
   (divisor: number) =>
   (node: FormulaNode): FormulaNode => {
-    const parts = binary(node);
+    const parts = sidesOf(node);
     return parts?.operator === '/' && literalValue(parts.right) === divisor ? parts.left : node;
   };
 
@@ -87,7 +79,7 @@ const inAnother = (unit: string, meaning: string) =>
 
 /** Powers of ten that convert a unit: 1000 metres, a million hertz. */
 const isConversion = (node: FormulaNode): boolean => {
-  const power = binary(node);
+  const power = sidesOf(node);
   return (
     literalValue(node) === 1000 ||
     (power?.operator === '**' &&
@@ -179,16 +171,16 @@ export const UNIT_SLIPS: readonly Slip[] = [
     reach: 'item',
     changes: (plan) => [
       ...trees(plan, (node) => {
-        const parts = binary(node);
+        const parts = sidesOf(node);
         if (parts?.operator !== '*' && parts?.operator !== '/') return node;
         return isConversion(parts.right) ? parts.left : node;
       }),
       ...trees(plan, (node) => {
-        const parts = binary(node);
+        const parts = sidesOf(node);
         return parts?.operator === '*' && isConversion(parts.left) ? parts.right : node;
       }),
       ...trees(plan, (node) =>
-        isConversion(node) && binary(node)?.operator === '**' ? literal(1000) : node,
+        isConversion(node) && sidesOf(node)?.operator === '**' ? literal(1000) : node,
       ),
     ],
   },
