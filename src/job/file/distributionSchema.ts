@@ -1,8 +1,9 @@
-/** Schema of the distribution tree in a job file; the same shape as `slantpath/distribution` takes. */
+/** Schema of what lies behind the receiving units: the distribution tree, as `slantpath/distribution` takes it, its sources, stacking. */
 
 import * as v from 'valibot';
 import type { DistributionPart } from '../../distribution/index.js';
-import { decibels, nameOf, numberFrom, supplyNeed, yesNo } from './fields.js';
+import { decibels, listOf, nameOf, numberFrom, supplyNeed, words, yesNo } from './fields.js';
+import { polarization } from './sharedFields.js';
 
 /** A part of the tree; parts hold the parts behind them. */
 export const distributionSchema: v.GenericSchema<unknown, DistributionPart> = v.lazy(() => part);
@@ -216,3 +217,120 @@ const part = v.variant('kind', [
     noiseFigureDb: v.exactOptional(numberFrom(0, 30, 'Noise figure in dB, by default 10')),
   }),
 ]);
+
+const stacking = v.strictObject({
+  kind: words('How channels are stacked on one cable', {
+    'user-bands': 'each receiver has a band of its own (EN 50494, EN 50607)',
+    'fixed-bands': 'whole bands are moved side by side',
+  }),
+  userBandsMHz: v.exactOptional(
+    listOf(
+      numberFrom(500, 3000, 'Centre in MHz'),
+      [1, 64],
+      'Centres of the user bands in MHz, in their order; none by default, and not beside userBands.',
+    ),
+  ),
+  userBands: v.exactOptional(
+    listOf(
+      v.strictObject({
+        centreMHz: numberFrom(500, 3000, 'Centre in MHz'),
+        bandwidthMHz: v.exactOptional(
+          numberFrom(1, 200, 'Width in MHz, by default that of the widest planned carrier'),
+        ),
+        userBand: v.exactOptional(
+          numberFrom(0, 32, 'Number on the label of the unit, by default its place in the list'),
+        ),
+        receiver: v.exactOptional(
+          nameOf('Outlet or receiver that has this band; not given away by default'),
+        ),
+      }),
+      [1, 64],
+      'The user bands of the unit and who has them; none by default.',
+    ),
+  ),
+  generation: v.exactOptional(
+    words('How receivers ask for a carrier, by default first', {
+      first: 'EN 50494, up to 8 bands in steps of 4 MHz',
+      second: 'EN 50607, up to 32 bands in steps of 1 MHz',
+    }),
+  ),
+  outputLevelDbuv: v.exactOptional(
+    numberFrom(
+      30,
+      130,
+      'Level of each user band at the output of the unit in dBuV, where it keeps it; that of the carrier by default',
+    ),
+  ),
+});
+
+const terrestrial = v.strictObject({
+  into: nameOf('Name of the switch that the aerial feeds'),
+  input: v.exactOptional(
+    nameOf('Name of the input on that switch; the one that is always there by default'),
+  ),
+  levelDbuv: numberFrom(0, 140, 'Level of the aerial in dBuV'),
+  lowestMHz: v.exactOptional(
+    numberFrom(5, 3000, 'Lowest frequency that the aerial brings in MHz, by default 470'),
+  ),
+  highestMHz: v.exactOptional(
+    numberFrom(5, 3000, 'Highest frequency that the aerial brings in MHz, by default 694'),
+  ),
+  minimumDbuv: v.exactOptional(
+    numberFrom(
+      0,
+      140,
+      'Lowest terrestrial level that conforms at an outlet in dBuV, none by default',
+    ),
+  ),
+  maximumDbuv: v.exactOptional(
+    numberFrom(
+      0,
+      140,
+      'Highest terrestrial level that conforms at an outlet in dBuV, none by default',
+    ),
+  ),
+});
+
+export const behindUnitsSchema = v.strictObject({
+  trees: listOf(
+    distributionSchema,
+    [1, 50],
+    'What is fed: each a tree of parts that ends in outlets or receivers.',
+  ),
+  lines: v.exactOptional(
+    listOf(
+      v.strictObject({
+        unit: nameOf('Name of the receiving unit'),
+        band: v.exactOptional(nameOf('Band that the line carries; all by default')),
+        polarizations: v.exactOptional(
+          listOf(polarization, [1, 4], 'Polarizations that the line carries; all by default.'),
+        ),
+        parts: v.exactOptional(
+          listOf(linePart, [0, 100], 'Parts of the line from the unit on; none by default.'),
+        ),
+        into: v.exactOptional(
+          nameOf(
+            'Name of the switch that the line enters; the first part of the first tree by default',
+          ),
+        ),
+        input: v.exactOptional(nameOf('Name of the input on that switch; not said by default')),
+      }),
+      [1, 200],
+      'Lines from receiving units to switches; without any every unit feeds the first part of each tree.',
+    ),
+  ),
+  carrierCount: v.exactOptional(
+    numberFrom(
+      2,
+      1000,
+      'Carriers on a cable at one time, for the load of amplifiers; by default those of the job, at least 2',
+    ),
+  ),
+  temperatureC: v.exactOptional(
+    numberFrom(-60, 90, 'Temperature of the cables in degrees Celsius, by default 20'),
+  ),
+  stacking: v.exactOptional(v.pipe(stacking, v.description('Channel stacking; none by default.'))),
+  terrestrial: v.exactOptional(
+    v.pipe(terrestrial, v.description('Terrestrial signals beside satellite; none by default.')),
+  ),
+});
