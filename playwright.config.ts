@@ -22,7 +22,6 @@ export default defineConfig({
       executablePath: process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium',
       args: [
         '--headless',
-        '--no-sandbox',
         '--disable-gpu',
         '--disable-quic',
         '--no-first-run',

@@ -10,7 +10,7 @@ if (!url || !out) throw new Error('usage: shot.ts URL OUT.png [width] [light|dar
 
 const browser = await chromium.launch({
   executablePath: process.env['CHROMIUM_PATH'] ?? '/usr/bin/chromium',
-  args: ['--no-sandbox', '--disable-gpu'],
+  args: ['--disable-gpu'],
 });
 const page = await browser.newPage({
   viewport: { width: Number(width), height: selector ? 4000 : 900 },
