@@ -124,7 +124,7 @@ export default defineExample({
         seen
           ? `The first reads ${shown(Math.abs(differenceDb), 1)} ± ${shown(halfWidth95Db, 1)} dB ${differenceDb > 0 ? 'higher' : 'lower'} than the second`
           : 'What the two differ by can be chance'
-      }; ${split === 0 ? 'no verdict hangs on it.' : `${split} of ${all.length} verdicts hang on which one is used.`}`,
+      }; ${split === 0 ? 'no verdict depends on it.' : `${split} of ${all.length} verdicts depend on which one is used.`}`,
       outputs: [
         {
           label: 'First less second',
@@ -134,7 +134,7 @@ export default defineExample({
           main: true,
         },
         {
-          label: 'Verdicts that hang on it',
+          label: 'Verdicts that depend on it',
           value: `${split} of ${all.length}`,
           main: true,
         },

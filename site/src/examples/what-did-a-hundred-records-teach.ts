@@ -163,7 +163,7 @@ export default defineExample({
     return {
       says: here.beyondReadings
         ? `Nobody has read near there: ${correction} ± ${expanded} dB is the mean of the region, and no more.`
-        : `There, add ${correction} ± ${expanded} dB to the planned EIRP.`,
+        : `At the next installation, add ${correction} ± ${expanded} dB to the planned EIRP.`,
       outputs: [
         {
           label: 'Correction of the EIRP there',

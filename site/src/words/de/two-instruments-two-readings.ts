@@ -14,8 +14,8 @@ const pairs: Pairs = {
   'Risk taken by a verdict': 'Risiko eines Urteils',
 
   // Answers.
-  '{}; no verdict hangs on it.': '{}; kein Urteil hängt daran.',
-  '{}; {} of {} verdicts hang on which one is used.':
+  '{}; no verdict depends on it.': '{}; kein Urteil hängt davon ab.',
+  '{}; {} of {} verdicts depend on which one is used.':
     '{}; {} von {} Urteilen hängen davon ab, welches benutzt wird.',
   'The first reads {} ± {} dB higher than the second':
     'Das erste zeigt {} ± {} dB mehr als das zweite',
@@ -24,7 +24,7 @@ const pairs: Pairs = {
   'What the two differ by can be chance': 'Der Unterschied der beiden kann Zufall sein',
   'First less second': 'Erstes minus zweites',
   '± {} dB (95 %)': '± {} dB (95 %)',
-  'Verdicts that hang on it': 'Urteile, die daran hängen',
+  'Verdicts that depend on it': 'Urteile, die davon abhängen',
   'Difference that the certificates allow': 'Unterschied, den die Kalibrierscheine zulassen',
   'expanded (k = 2), either way': 'erweitert (k = 2), nach beiden Seiten',
   'Spread of one difference': 'Streuung eines Unterschieds',

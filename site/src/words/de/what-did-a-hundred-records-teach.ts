@@ -20,7 +20,8 @@ const pairs: Pairs = {
   // Answers.
   'Nobody has read near there: {} ± {} dB is the mean of the region, and no more.':
     'Dort in der Nähe hat niemand abgelesen: {} ± {} dB ist der Mittelwert der Region, mehr nicht.',
-  'There, add {} ± {} dB to the planned EIRP.': 'Dort zur geplanten EIRP {} ± {} dB hinzuzählen.',
+  'At the next installation, add {} ± {} dB to the planned EIRP.':
+    'Am nächsten Standort zur geplanten EIRP {} ± {} dB hinzuzählen.',
   'Correction of the EIRP there': 'Korrektur der EIRP dort',
   '± {} dB (k = 2); the nearest record lies {} km away':
     '± {} dB (k = 2); die nächste Aufzeichnung liegt {} km entfernt',
