@@ -352,6 +352,7 @@ describe('user bands by hand', () => {
   test('level, slope and the longest cable of a user band', () => {
     const [first] = only(plan.stacking).bands;
     expect(first?.levelDbuv).toBeCloseTo(84 - 40 * perMetre(1.21) - 4, 6);
+    expect(first?.lossDb).toBeCloseTo(40 * perMetre(1.21) + 4, 6);
     expect(first?.bandwidthMHz).toBeCloseTo(37.125, 9);
     const half = 0.037125 / 2;
     expect(first?.slopeDb).toBeCloseTo(40 * (perMetre(1.21 - half) - perMetre(1.21 + half)), 6);

@@ -692,3 +692,21 @@ describe('what a file says wrong is refused with its path, all at once', () => {
     expect(error.message.split('\n')).toHaveLength(7);
   });
 });
+
+test('five readings of a perfect lobe: inside the target, but the interval is not assured', () => {
+  const job = oneSlot();
+  job.target = { ...job.target, pointingLossDb: 1 };
+  for (const peaking of only(only(job.visits?.[0]).peaking)) {
+    const { positionDeg, levelDbm } = only(peaking.samples);
+    const step = (positionDeg.length - 1) / 4;
+    const places = [0, 1, 2, 3, 4].map((i) => Math.round(i * step));
+    peaking.samples = {
+      positionDeg: places.map((at) => only(positionDeg[at])),
+      levelDbm: places.map((at) => only(levelDbm[at])),
+    };
+  }
+  const { findings, outcome } = recordJob(job);
+  const told = findings.filter(({ code }) => code === 'peak-not-assured');
+  expect(told.map(({ severity }) => severity)).toEqual(['undecided', 'undecided']);
+  expect(outcome).toBe('undecided');
+});

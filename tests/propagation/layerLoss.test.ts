@@ -65,3 +65,11 @@ test('the film grows with the third root of rain and radius', () => {
   expect(film(10, 8) / film(10, 1)).toBeCloseTo(2, 9);
   expect(film(0, 1)).toBe(0);
 });
+
+test('a film by hand: 50 mm/h at 20 degrees on a radius of half a metre (formula and viscosity of 1.00 mPa s from memory)', () => {
+  // (3 * 1.00e-3 Pa s * 0.5 m * 1.3889e-5 m/s / (2 * 1000 kg/m3 * 9.80665 m/s2))^(1/3) = 1.0205e-4 m.
+  expect(filmThicknessMm({ rainRateMmPerH: 50, radiusM: 0.5, temperatureK: 293.15 })).toBeCloseTo(
+    0.102,
+    3,
+  );
+});

@@ -284,3 +284,12 @@ test.each([
 ])('a wrong value is named: %#', (call, parameter) => {
   expect(call).toThrow(expect.objectContaining({ name: 'DomainError', parameter }));
 });
+
+test('the image lies as far on the other side of the oscillator (definition in every radio textbook)', () => {
+  const imageGHz = (frequencyGHz: number, localOscillatorGHz: number) =>
+    intermediateFrequency({ frequencyGHz, localOscillatorGHz }).imageFrequencyGHz;
+  // Ku band under its oscillator's 9.75 GHz: 11.7 is 1.95 above, the image 1.95 below.
+  expect(imageGHz(11.7, 9.75)).toBeCloseTo(7.8, 9);
+  // C band: 4.0 is 1.15 below 5.15, the image 1.15 above.
+  expect(imageGHz(4, 5.15)).toBeCloseTo(6.3, 9);
+});
