@@ -4,6 +4,7 @@
  * @module experience
  */
 
+export type { ExperienceRecord } from './experienceRecord.js';
 export {
   type EirpCorrection,
   type ExcessReading,
@@ -13,7 +14,6 @@ export {
 export { type RainExperience, rainExperience, type SiteYear } from './rainExperience.js';
 export {
   type CarrierExperience,
-  type ExperienceRecord,
   type RecordExperience,
   recordExperience,
 } from './recordExperience.js';

@@ -1,45 +1,11 @@
 /** From the records of many jobs to what they teach: EIRP, offsets of units and instruments, drift of sites. */
 
-import { DomainError, object } from '../errors.js';
+import { DomainError } from '../errors.js';
 import { type Keys, knownOnly } from '../keys.js';
 import { type UnitOffsets, unitOffsets } from '../readings/index.js';
+import { type ExperienceRecord, recordForExperience } from './experienceRecord.js';
 import { footprintCorrection, type LearntCorrection } from './footprintCorrection.js';
 import { type SiteDrift, siteDrift } from './siteDrift.js';
-
-/** What is taken from a record: a `JobRecord` of `slantpath/job` is one; all else in it is left alone. */
-export interface ExperienceRecord {
-  readonly job: {
-    readonly station: {
-      readonly name: string;
-      readonly latitudeDeg: number;
-      readonly longitudeDeg: number;
-    };
-    readonly visits: readonly {
-      readonly date: string;
-      readonly weather?: string;
-      readonly instrument?: string;
-      readonly readings?: readonly object[];
-    }[];
-  };
-  readonly plan: {
-    readonly signals: readonly {
-      readonly slot: string;
-      readonly carrier: string;
-      readonly unit: string;
-    }[];
-  };
-  readonly verdicts: readonly {
-    readonly visit: number;
-    readonly testPoint: string;
-    readonly slot: string | null;
-    readonly carrier: string | null;
-    readonly quantity: string;
-    readonly difference: number | null;
-    readonly standardUncertainty: number;
-    readonly wet: boolean;
-    readonly bound: string | null;
-  }[];
-}
 
 /** What one carrier's readings say of its footprint. */
 export interface CarrierExperience {
@@ -145,7 +111,7 @@ export function recordExperience(
       received: records,
       allowed: 'an iterable of records',
     });
-  for (const record of records) take(gathered, checked(record, gathered.records));
+  for (const record of records) take(gathered, recordForExperience(record, gathered.records));
   if (gathered.records === 0)
     throw new DomainError({
       code: 'empty',
@@ -168,27 +134,6 @@ export function recordExperience(
     drifts: driftsOf(gathered, allowedLossDb),
     leftOut: { wet: gathered.wet, bounded: gathered.bounded },
   };
-}
-
-/** A record whose lists are lists; their entries are read as they come. */
-function checked(record: ExperienceRecord, index: number): ExperienceRecord {
-  const path = `records[${index}]`;
-  const { job, plan, verdicts } = object(path, record);
-  if (
-    typeof job?.station?.latitudeDeg !== 'number' ||
-    typeof job.station.longitudeDeg !== 'number' ||
-    !Array.isArray(job.visits) ||
-    !Array.isArray(plan?.signals) ||
-    !Array.isArray(verdicts)
-  )
-    throw new DomainError({
-      code: 'malformed',
-      parameter: path,
-      received: record,
-      allowed: 'a record with job, plan and verdicts',
-      slip: 'is it a job file, not yet a record?',
-    });
-  return record;
 }
 
 /** Least standard uncertainty of a reading in dB: what no instrument reads better. */

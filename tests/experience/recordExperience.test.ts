@@ -112,6 +112,21 @@ test('a record as the job writes it is one', () => {
   expect(found.offsets.kind).toBe('too-few-readings');
 });
 
+test('a record that lacks a field that is read is refused with its place', () => {
+  const [good] = many(1);
+  if (good === undefined) throw new Error('no record');
+  const lacking = structuredClone(good) as unknown as {
+    verdicts: Record<string, unknown>[];
+    job: { station: Record<string, unknown> };
+  };
+  delete lacking.verdicts[1]?.['slot'];
+  const refused = (record: unknown) => () => recordExperience([record as ExperienceRecord]);
+  expect(refused(lacking)).toThrow(/records\[0\]\.verdicts\[1\]\.slot/);
+  delete lacking.job.station['name'];
+  expect(refused(lacking)).toThrow(/records\[0\]\.job\.station\.name/);
+  expect(refused({ ...good, plan: {} })).toThrow(/records\[0\]\.plan\.signals/);
+});
+
 test(`${runs(10_000)} records`, () => {
   const start = performance.now();
   const { records, carriers } = recordExperience(many(runs(10_000)));

@@ -1,5 +1,6 @@
 /** A worksheet as one HTML document for the printer, with or without the key. */
 
+import { knownOnly } from '../../keys.js';
 import { solutionPlan } from '../plans/index.js';
 import type { Exercise } from './exercise.js';
 import { escapedXml } from './exportQti.js';
@@ -78,7 +79,7 @@ function answerList(sheet: Worksheet): string {
  * ```
  */
 export function worksheetHtml(sheet: Worksheet, options: { readonly key?: boolean } = {}): string {
-  const key = options.key ?? false;
+  const { key = false } = knownOnly('options', options, { key: true });
   const total = sheet.exercises.reduce((sum, each) => sum + marksOf(each), 0);
   const items = sheet.exercises.map((each) => {
     const asked = `<span class="marks">${key ? '' : '___ / '}${marks(marksOf(each))}</span>${question(each)}`;
