@@ -1,171 +1,31 @@
 /** Find the peak: a bench with an adjuster, a level that flickers, and a lobe that is shown only afterwards. */
 
 import { pointingLoss } from 'slantpath/antenna';
-import {
-  afterMove,
-  afterReading,
-  beginPeakSearch,
-  bracketPeak,
-  fitPeak,
-  nextMove,
-  type PeakFound,
-  type PeakSearch,
-  simulatedReadings,
-} from 'slantpath/peaking';
-import { defineExample, literal, type Table, type Working } from '../lib/example.js';
+import { nextMove } from 'slantpath/peaking';
+import { defineExample, literal, type Table } from '../lib/example.js';
 import { choice, number, rows, toggle } from '../lib/inputs/inputs.js';
 import { shown } from '../lib/language/text.js';
+import {
+  FLOOR_DBM,
+  LOSS_SEEN_DB,
+  levelsAt,
+  lobeCurve,
+  lobeOf,
+  METERS,
+  TARGET_DB,
+} from '../lib/peakBench/bench.js';
+import { methods } from '../lib/peakBench/methods.js';
+import { asked, searchOf, WITHOUT_PLACE } from '../lib/peakBench/search.js';
+import { benchWorking } from '../lib/peakBench/working.js';
 import { adjusterBench } from '../lib/pictures/adjusterBench.js';
-import { linePlot, type Point } from '../lib/pictures/plot.js';
-
-/** Scatter and step of three meters in dB. */
-const METERS = {
-  fine: { standardDeviationDb: 0.1, levelStepDb: 0.1 },
-  ordinary: { standardDeviationDb: 0.3, levelStepDb: 0.5 },
-  coarse: { standardDeviationDb: 0.5, levelStepDb: 1 },
-} as const;
-type Meter = keyof typeof METERS;
+import { linePlot } from '../lib/pictures/plot.js';
 
 /** The whole way of the adjuster: an interval as wide as that says nothing. */
 const TRAVEL_TURNS = 16;
-const TARGET_DB = 0.1;
-const PEAK_DBM = -38;
-const FLOOR_DBM = -56;
-
-interface Note {
-  readonly placeTurns: number;
-  readonly levelDbm: number;
-}
-
-/** Further down than this the lobe is lost in the noise. */
-const LOSS_SEEN_DB = PEAK_DBM - FLOOR_DBM;
-
-/** What a fit of the lobe says where it gives no place, and why a search stops. */
-const WITHOUT_PLACE: Readonly<Record<string, string>> = {
-  edge: 'beyond the notes',
-  flat: 'no lobe seen',
-  'not-main-lobe': 'another lobe',
-  'too-few': 'too few notes',
-  contradictory: 'notes disagree',
-  'end-stop': 'the thread ends',
-  'no-lobe': 'no lobe seen',
-  'too-many': 'too many notes',
-};
 
 /** A loss, as far as a level can show it. */
 const lossText = (lossDb: number) =>
   lossDb > LOSS_SEEN_DB ? `over ${LOSS_SEEN_DB}` : shown(lossDb, 3);
-
-/** What a bench hides. One turn of its thread moves the beam by one degree. */
-const lobeOf = (bench: number) => {
-  const number = Math.abs(Math.round(bench));
-  return { peakTurns: ((number * 37) % 41) / 10 - 2, widthTurns: 2 + ((number * 13) % 11) / 10 };
-};
-
-/** Five levels in a row where the adjuster stands, the newest first; a new note brings new ones. */
-function levelsAt(bench: number, meter: Meter, placeTurns: number, notes: number) {
-  const { peakTurns, widthTurns } = lobeOf(bench);
-  return simulatedReadings({
-    offsetDeg: new Array<number>(5).fill(placeTurns - peakTurns),
-    lobe: { beamwidthDeg: widthTurns },
-    peakLevelDbm: PEAK_DBM,
-    noiseFloorDbm: FLOOR_DBM,
-    correlationRatio: 0.3,
-    seed: Math.round(bench) * 10_007 + notes * 101 + Math.round(placeTurns * 8),
-    ...METERS[meter],
-  });
-}
-
-/** The search after the notes so far, standing where the adjuster stands. */
-function searchOf(
-  bench: number,
-  meter: Meter,
-  placeTurns: number,
-  notes: readonly Note[],
-): PeakSearch {
-  const started = beginPeakSearch({
-    beamwidthTurns: lobeOf(bench).widthTurns,
-    targetLossDb: TARGET_DB,
-    noiseFloorDbm: FLOOR_DBM,
-    ...METERS[meter],
-  });
-  const read = notes.reduce(
-    (search, note) =>
-      afterReading(
-        afterMove(search, { legsTurns: [], toTurns: note.placeTurns, toPeak: false }),
-        note.levelDbm,
-      ),
-    started,
-  );
-  return afterMove(read, { legsTurns: [], toTurns: placeTurns, toPeak: false });
-}
-
-/** What each method makes of the notes: a place, or why there is none. */
-function methods(bench: number, meter: Meter, notes: readonly Note[]) {
-  const { widthTurns } = lobeOf(bench);
-  const samples = {
-    positionDeg: notes.map((note) => note.placeTurns),
-    levelDbm: notes.map((note) => note.levelDbm),
-    noiseFloorDbm: FLOOR_DBM,
-    // The bench's lobe is one by statement, as in the arithmetic by hand.
-    lobe: 'parabola' as const,
-    ...METERS[meter],
-  };
-  const known = fitPeak({ ...samples, beamwidthDeg: widthTurns });
-  const free = fitPeak(samples);
-  const highest = notes.reduce((a, b) => (b.levelDbm > a.levelDbm ? b : a));
-  const ends = [...notes].sort((a, b) => a.placeTurns - b.placeTurns);
-  const [low, high] = [ends[0], ends[ends.length - 1]];
-  const way = low && high ? high.placeTurns - low.placeTurns : 0;
-  const bracket =
-    low && high && way > 0 && notes.length > 2
-      ? bracketPeak({
-          peakLevelDbm: highest.levelDbm,
-          referenceLevelDbm: high.levelDbm,
-          farLevelDbm: low.levelDbm,
-          turnsOut: way,
-          turnsBack: way,
-          ...METERS[meter],
-        })
-      : undefined;
-  return {
-    known,
-    free,
-    highestTurns: highest.placeTurns,
-    bracketTurns:
-      bracket && low && bracket.kind !== 'blind' ? low.placeTurns + bracket.moveBackTurns : null,
-  };
-}
-
-/** What a move asks for, in words. */
-function asked(search: PeakSearch): string {
-  const move = nextMove(search);
-  switch (move.kind) {
-    case 'turn-and-read':
-      return move.legsTurns.length === 0
-        ? 'note the level where the adjuster stands'
-        : `turn to ${shown(move.toTurns)} turns and note the level`;
-    case 'go-to-peak':
-      return `turn to ${shown(move.toTurns)} turns: that is the peak, with at most ${shown(move.lossUpper95Db, 3)} dB lost`;
-    case 'done':
-      return 'nothing more: the adjuster stands on the peak';
-    case 'stop':
-      return `stop (${WITHOUT_PLACE[move.reason]}): begin again, or take the next bench`;
-  }
-}
-
-const curve = (peakTurns: number, widthTurns: number, from: number, to: number): Point[] =>
-  Array.from({ length: 81 }, (_, i) => from + ((to - from) * i) / 80).map((x) => ({
-    x,
-    y:
-      simulatedReadings({
-        offsetDeg: [x - peakTurns],
-        lobe: { beamwidthDeg: widthTurns },
-        peakLevelDbm: PEAK_DBM,
-        noiseFloorDbm: FLOOR_DBM,
-        seed: 0,
-      })[0] ?? 0,
-  }));
 
 const CAUTION =
   'On a real mast, secure yourself and the tools first and keep clear of power lines. A transmitting antenna radiates while it is peaked: keep everyone out of the beam and let licensed staff do what is theirs.';
@@ -272,7 +132,7 @@ export default defineExample({
               found,
               lossDb: typeof found === 'number' ? lossAt(found) : null,
             })),
-            lobe: curve(
+            lobe: lobeCurve(
               peakTurns,
               widthTurns,
               Math.min(peakTurns - 1.2 * widthTurns, ...notes.map((note) => note.placeTurns)),
@@ -384,68 +244,8 @@ export default defineExample({
       notes: notesOf,
     };
   },
-  working: ({ bench, meter, placeTurns, notes }, { widthTurns, answer }) => {
-    // Before the lobe is shown the working would give it away.
-    if (answer === null) return [];
-    const own = [...notes].sort((a, b) => a.placeTurns - b.placeTurns);
-    const [first, second, third] = own;
-    const { known, free } = first && second ? methods(bench, meter, notes) : {};
-    const noiseFloorDbm = FLOOR_DBM;
-    const signals = own.map(
-      ({ levelDbm }): Working => ({
-        plan: 'signal-over-noise-floor',
-        givens: { levelDbm, noiseFloorDbm },
-      }),
-    );
-    /** Level on a lobe that goes through every note: what is left of a note without the noise. */
-    const on = (lobe: PeakFound, note: Note) =>
-      lobe.peakLevelDbm -
-      pointingLoss({
-        offsetDeg: note.placeTurns - lobe.positionDeg,
-        beamwidthDeg: lobe.beamwidthDeg,
-      });
-    const found: Working[] = [];
-    if (known?.kind === 'peak' && first && second && own.length === 2)
-      found.push(...signals, {
-        plan: 'peak-from-two-flanks',
-        givens: {
-          firstTurns: first.placeTurns,
-          firstLevelDbm: on(known, first),
-          secondTurns: second.placeTurns,
-          secondLevelDbm: on(known, second),
-          beamwidthTurns: widthTurns,
-        },
-      });
-    const spacingTurns = first && second ? second.placeTurns - first.placeTurns : 0;
-    if (
-      free?.kind === 'peak' &&
-      free.outliers.length === 0 &&
-      first &&
-      second &&
-      third &&
-      own.length === 3 &&
-      Math.abs(third.placeTurns - second.placeTurns - spacingTurns) < 1e-9
-    )
-      found.push(...signals, {
-        plan: 'peak-from-three-readings',
-        givens: {
-          middleTurns: second.placeTurns,
-          spacingTurns,
-          lowerLevelDbm: on(free, first),
-          middleLevelDbm: on(free, second),
-          upperLevelDbm: on(free, third),
-        },
-      });
-    if (answer.lossHereDb <= LOSS_SEEN_DB)
-      found.push({
-        plan: 'pointing-loss',
-        givens: {
-          offsetDeg: placeTurns - answer.peakTurns,
-          beamwidthDeg: widthTurns,
-        },
-      });
-    return found;
-  },
+  // Before the lobe is shown the working would give it away.
+  working: (values, { answer }) => (answer === null ? [] : benchWorking(values, answer)),
   code: ({ bench, meter, notes }) =>
     notes.length === 0
       ? `import { fitPeak } from 'slantpath/peaking';
