@@ -81,7 +81,7 @@ const amplifierPart = {
 };
 
 /** Parts of a line from a receiving unit to an input: one way in, one way out. */
-export const linePart = v.variant('kind', [
+const linePart = v.variant('kind', [
   v.strictObject(cablePart),
   v.strictObject(lossPart),
   v.strictObject(amplifierPart),

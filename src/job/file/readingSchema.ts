@@ -40,7 +40,7 @@ const atCarrier = {
 };
 
 /** A reading; read `quantity` first. */
-export const readingSchema = v.variant('quantity', [
+const readingSchema = v.variant('quantity', [
   v.strictObject({
     ...atCarrier,
     quantity: quantity('level', 'level per carrier'),
