@@ -32,6 +32,16 @@ export type { FormulaRemark } from './formula/readFormula.js';
 export { RULES_OF_THUMB, type RuleOfThumb } from './formula/rulesOfThumb.js';
 export type { FormulaArea, FormulaSubject, FormulaVariable } from './formula/subject.js';
 export { FORMULA_SUBJECTS, formulaSubject } from './formula/subjects.js';
+export {
+  type ClassReport,
+  classReport,
+  type ExerciseReport,
+  type LearnerMarks,
+  type SlipReport,
+  type UnreadLine,
+} from './handIn/classReport.js';
+export type { ExerciseMarks } from './handIn/exerciseMarks.js';
+export { type HandedAnswer, type HandIn, handInCode, readHandIn } from './handIn/handIn.js';
 export { SOLUTION_PLANS } from './plans/index.js';
 export type {
   PlanStep,

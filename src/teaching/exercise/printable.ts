@@ -4,6 +4,7 @@ import { knownOnly } from '../../keys.js';
 import { solutionPlan } from '../plans/index.js';
 import type { Exercise } from './exercise.js';
 import { escapedXml } from './exportQti.js';
+import { mostMarksOf } from './marks.js';
 import { printedFormula, printedNumber, printedUnit } from './printed.js';
 import { tablesFor } from './tables.js';
 import type { Worksheet } from './worksheet.js';
@@ -25,8 +26,6 @@ table.answers { font-size: 11pt; } table.answers td { white-space: nowrap; } tab
 footer { font-size: 9pt; margin-top: 6mm; }
 `;
 
-/** Marks of an exercise: one for each step. */
-const marksOf = ({ solution }: Exercise) => solution.steps.length;
 const marks = (count: number) => `${count} ${count === 1 ? 'mark' : 'marks'}`;
 
 const withUnit = (number: string, unit: string) =>
@@ -59,7 +58,7 @@ const worked = ({ solution }: Exercise): string =>
 function answerList(sheet: Worksheet): string {
   const rows = sheet.exercises.map(
     (each, at) =>
-      `<tr><th>${at + 1}</th><td>${escapedXml(each.solution.title)}</td><td>${escapedXml(withUnit(printedNumber(each.answer, each.decimals), each.unit))}</td><td>± ${escapedXml(printedNumber(Number(each.tolerance.toPrecision(2))))}</td><td>${marksOf(each)}</td></tr>`,
+      `<tr><th>${at + 1}</th><td>${escapedXml(each.solution.title)}</td><td>${escapedXml(withUnit(printedNumber(each.answer, each.decimals), each.unit))}</td><td>± ${escapedXml(printedNumber(Number(each.tolerance.toPrecision(2))))}</td><td>${mostMarksOf(each)}</td></tr>`,
   );
   return `<table class="answers"><tr><th></th><th>Question</th><th>Answer</th><th>Right within</th><th>Marks</th></tr>${rows.join('')}</table>`;
 }
@@ -80,9 +79,9 @@ function answerList(sheet: Worksheet): string {
  */
 export function worksheetHtml(sheet: Worksheet, options: { readonly key?: boolean } = {}): string {
   const { key = false } = knownOnly('options', options, { key: true });
-  const total = sheet.exercises.reduce((sum, each) => sum + marksOf(each), 0);
+  const total = sheet.exercises.reduce((sum, each) => sum + mostMarksOf(each), 0);
   const items = sheet.exercises.map((each) => {
-    const asked = `<span class="marks">${key ? '' : '___ / '}${marks(marksOf(each))}</span>${question(each)}`;
+    const asked = `<span class="marks">${key ? '' : '___ / '}${marks(mostMarksOf(each))}</span>${question(each)}`;
     return key
       ? `<li>${asked}<p><strong>${escapedXml(withUnit(printedNumber(each.answer, each.decimals), each.unit))}</strong></p><ol class="steps">${worked(each)}</ol></li>`
       : `<li>${asked}<div class="room"></div><p>Answer: <span class="line"></span> ${escapedXml(printedUnit(each.unit))}</p></li>`;
