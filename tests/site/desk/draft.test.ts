@@ -22,6 +22,7 @@ const words = {
   mount: 'mount',
   unit: 'LNB',
   band: 'band',
+  instrument: 'instrument',
   sent: 'return',
 };
 const parts = { outlet: 'outlet', kinds: { cable: 'cable', splitter: 'splitter' } };

@@ -17,7 +17,7 @@ import { openStore } from '../store/database.js';
 import { Shelf } from '../store/shelf.js';
 import type { Desk } from '../view/desk.js';
 import { frameHtml } from '../view/frame.js';
-import { en } from '../words/en.js';
+import { en } from '../words/en/en.js';
 import type { DeskWords } from '../words/words.js';
 import { Computing } from './computing.js';
 import { listenToEdits } from './edits.js';

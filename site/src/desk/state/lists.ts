@@ -1,5 +1,6 @@
 /** Rows that come and go: what a new one begins with, 'same as above', and what goes with a row that is removed. */
 
+import { offAxisMasks } from 'slantpath/transmit';
 import type { Draft, LooseSlot } from './draft.js';
 import { freshName } from './names.js';
 import { listAt, valueAt, withValue } from './paths.js';
@@ -19,6 +20,7 @@ export interface RowNames {
   readonly unit: string;
   readonly band: string;
   readonly sent: string;
+  readonly instrument: string;
 }
 
 /** The first slot, and the first carrier of it, as a new reading or axis refers to them. */
@@ -62,6 +64,10 @@ function fresh(draft: Draft, list: string, words: RowNames): unknown {
       return { axis: 'azimuth', ...firstCarrier(draft), restDeg: 0 };
     case 'visits[].feedTurns':
       return { slot: firstCarrier(draft).slot };
+    case 'transmit[].offAxisMaskNames':
+      return offAxisMasks.find((mask) => !listAt(draft, list).includes(mask.name))?.name ?? '';
+    case 'instruments':
+      return { name: freshName(words.instrument, namesIn(draft, list)) };
     case 'distribution.lines':
       return { unit: draft.units?.[0]?.name };
     default:
@@ -110,7 +116,8 @@ export function mounted(draft: Draft, slot: string, index: number): Draft {
 export function withoutRow(draft: Draft, list: string, index: number): Draft {
   const gone = listAt(draft, list)[index];
   const rows = listAt(draft, list).filter((_, at) => at !== index);
-  const optional = /^(units|transmit)$|\.(bands|peaking|feedTurns)$|^distribution\.lines$/;
+  const optional =
+    /^(units|transmit|instruments)$|\.(bands|peaking|feedTurns|offAxisMask|offAxisMaskNames|measuredPairs|userBands|inputs)$|^distribution\.lines$/;
   const left = withValue(draft, list, rows.length === 0 && optional.test(list) ? undefined : rows);
   const name = valueAt(gone, 'name');
   if (list === 'slots') return withoutReferences(unmounted(left, name), { slot: name });

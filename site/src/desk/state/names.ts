@@ -5,7 +5,7 @@ import { keysOf, listAt, pathOf, valueAt, withValue } from './paths.js';
 import { partRows } from './tree.js';
 
 /** A kind of thing that others refer to by its name. */
-type Named = 'slot' | 'carrier' | 'mount' | 'unit' | 'part';
+type Named = 'slot' | 'carrier' | 'mount' | 'unit' | 'part' | 'band' | 'instrument';
 
 const KINDS: readonly (readonly [RegExp, Named])[] = [
   [/^slots\[\d+\]\.name$/, 'slot'],
@@ -13,6 +13,8 @@ const KINDS: readonly (readonly [RegExp, Named])[] = [
   [/^transmit\[\d+\]\.name$/, 'carrier'],
   [/^mounts\[\d+\]\.name$/, 'mount'],
   [/^units\[\d+\]\.name$/, 'unit'],
+  [/^units\[\d+\]\.bands\[\d+\]\.name$/, 'band'],
+  [/^instruments\[\d+\]\.name$/, 'instrument'],
   [/^distribution\.trees.*\.name$/, 'part'],
 ];
 
@@ -59,7 +61,11 @@ export function renamed(draft: Draft, path: string, name: string): Draft {
     if (kind === 'slot' && (last === 'slot' || (last === 'slots' && list))) return name;
     if (kind === 'carrier' && last === 'carrier' && valueAt(home, 'slot') === slot) return name;
     if (kind === 'unit' && last === 'unit') return name;
-    if (kind === 'part' && (last === 'testPoint' || last === 'into')) return name;
+    if (kind === 'part' && (last === 'testPoint' || last === 'into' || last === 'receiver'))
+      return name;
+    if (kind === 'band' && last === 'band' && valueAt(home, 'unit') === unitOf(draft, path))
+      return name;
+    if (kind === 'instrument' && last === 'instrument') return name;
     return value;
   });
 }
@@ -71,6 +77,10 @@ function slotOf(draft: Draft, path: string): unknown {
     ? valueAt(draft, `${pathOf(keys.slice(0, 2))}.slot`)
     : valueAt(draft, `${pathOf(keys.slice(0, 2))}.name`);
 }
+
+/** The unit that a band at this path belongs to. */
+const unitOf = (draft: Draft, path: string): unknown =>
+  valueAt(draft, `${pathOf(keysOf(path).slice(0, 2))}.name`);
 
 /** A copy of the draft with every text looked at. */
 function mapped(

@@ -3,7 +3,7 @@
 import { genericCable } from 'slantpath/distribution';
 import type { Draft, LoosePart } from './draft.js';
 import { freshName } from './names.js';
-import { withValue } from './paths.js';
+import { listAt, withValue } from './paths.js';
 import { outletNames, partRows, withPartBehind } from './tree.js';
 
 /** Cables that the library knows. */
@@ -73,4 +73,14 @@ function followed(draft: Draft, path: string, part: LoosePart): LoosePart {
   if (part.kind !== 'splitter' || !home?.to) return part;
   const [first] = part.outputs ?? [];
   return { ...part, outputs: [home.to, first ?? null] };
+}
+
+/** The draft with a new part at the end of a line from a unit; usual figures, to be replaced by those at hand. */
+export function withLinePart(draft: Draft, list: string, kind: string): Draft {
+  const made: Readonly<Record<string, LoosePart>> = {
+    cable: { kind: 'cable', cable: cableOf('series-6'), lengthM: 10 },
+    connector: { kind: 'connector', lossDb: 0.2 },
+    amplifier: { kind: 'amplifier', gainDb: 15, noiseFigureDb: 6 },
+  };
+  return withValue(draft, `${list}[${listAt(draft, list).length}]`, made[kind]);
 }

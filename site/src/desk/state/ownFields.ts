@@ -59,13 +59,8 @@ export function ownInto(held: Held, name: string, text: string): OwnEdit {
       return { beside: { ...beside, visit: Number(text) }, reshaped: true };
     case 'mount-of':
       return { draft: mounted(draft, at, Number(text)), reshaped: true };
-    case 'unit-slots':
-      return { draft: withValue(draft, `units[${at}].slots`, listOf(text)), reshaped: true };
-    case 'unit-passes':
-      return {
-        draft: withValue(draft, `units[${at}].polarizations`, listOf(text)),
-        reshaped: true,
-      };
+    case 'few':
+      return { draft: withValue(draft, at, listOf(text)), reshaped: true };
     case 'cable':
       return { draft: withCable(draft, at, text), reshaped: true };
     case 'behind':

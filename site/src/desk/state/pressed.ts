@@ -4,7 +4,7 @@ import type { DeskWords } from '../words/words.js';
 import { benchOf, nextPositionDeg, withSample } from './bench.js';
 import type { Draft, LoosePeaking } from './draft.js';
 import { withoutReferences, withoutRow, withRow, withSameRow } from './lists.js';
-import { withNewPart } from './newParts.js';
+import { withLinePart, withNewPart } from './newParts.js';
 import type { Held } from './ownFields.js';
 import { levelDbm, withSamples, withSkyline } from './ownFields.js';
 import { valueAt, withValue } from './paths.js';
@@ -42,6 +42,7 @@ export function pressedIn(
         unit: words.plan.newUnit,
         band: words.plan.newBand,
         sent: words.plan.newSent,
+        instrument: words.readings.newInstrument,
       });
     case 'same':
       return withSameRow(draft, at);
@@ -52,6 +53,18 @@ export function pressedIn(
         outlet: words.outlets.newOutlet,
         kinds: words.outlets.kinds,
       });
+    case 'line-part':
+      return withLinePart(draft, at, detail);
+    case 'by-frequency': {
+      // The L band from end to end; in between the library reads along the line.
+      const valueDb = valueAt(draft, at);
+      return withValue(draft, at, [
+        { frequencyMHz: 950, valueDb },
+        { frequencyMHz: 2150, valueDb },
+      ]);
+    }
+    case 'one-number':
+      return withValue(draft, at, valueAt(draft, `${at}[0].valueDb`) ?? 0);
     case 'ku-bands':
       return withValue(
         withValue(draft, `units[${at}].bands`, KU_BANDS),
@@ -109,6 +122,7 @@ function withAxis(draft: Draft, list: string): Draft {
     unit: '',
     band: '',
     sent: '',
+    instrument: '',
   });
   const last = entries.at(-1);
   const axis = last?.axis === 'azimuth' ? 'elevation' : 'azimuth';

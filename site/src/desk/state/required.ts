@@ -17,6 +17,9 @@ const RULES: readonly (readonly [path: string, fields: readonly string[]])[] = [
   ['slots[*].carriers[*]', ['name', 'frequencyGHz', 'polarization']],
   ['mounts[*].reflector', ['diameterM']],
   ['mounts[*].feeds', ['kind']],
+  ['mounts[*].mast', ['lengthM']],
+  ['mounts[*].base', ['widthM']],
+  ['wind', ['basicSpeedMPerS', 'terrain', 'heightM']],
   ['rain', ['source']],
   ['units[*]', ['name']],
   ['units[*].bands[*]', ['name', 'fromGHz', 'toGHz', 'localOscillatorGHz']],
@@ -24,11 +27,21 @@ const RULES: readonly (readonly [path: string, fields: readonly string[]])[] = [
   ['horizon.samples[*]', ['azimuthDeg', 'elevationDeg']],
   ['limits[*]', ['testPoint', 'quantity']],
   ['transmit[*]', ['name', 'slot', 'frequencyGHz', 'polarization', 'saturatedPowerW']],
+  ['transmit[*].offAxisMask[*]', ['offAxisDeg', 'maximumDensityDbwPer40KHz']],
+  ['transmit[*].measuredPairs[*]', ['inputDbm', 'outputDbm']],
+  ['transmit[*].crossPolarTest', ['coPolarDbm', 'crossPolarDbm', 'noiseDbm']],
+  ['distribution.stacking', ['kind']],
+  ['distribution.stacking.userBands[*]', ['centreMHz']],
+  ['distribution.terrestrial', ['into', 'levelDbuv']],
+  ['instruments[*]', ['name']],
   ['visits[*]', ['kind', 'date']],
   ['visits[*].readings[*]', ['quantity', 'testPoint']],
   ['visits[*].peaking[*]', ['axis', 'slot', 'carrier', 'restDeg']],
   ['visits[*].feedTurns[*]', ['slot', 'turnDeg']],
 ];
+
+/** Lists that the format takes with rows or not at all. */
+const NEVER_EMPTY = new Set(['offAxisMask', 'measuredPairs', 'userBands']);
 
 /** The field that holds the value of a reading. */
 export const VALUE_FIELD: Readonly<Record<string, string>> = {
@@ -157,9 +170,14 @@ export function withoutWaiting(
     }
     if (typeof value !== 'object' || value === null) return value;
     const at = (base: string, key: string) => (base === '' ? key : `${base}.${key}`);
+    // A list of which all rows wait is left out where the format refuses an empty one.
+    const empty = (key: string, inner: unknown) =>
+      NEVER_EMPTY.has(key) &&
+      Array.isArray(inner) &&
+      inner.every((_, row) => gone.has(`${at(from, key)}[${row}]`));
     return Object.fromEntries(
       Object.entries(value)
-        .filter(([key]) => !gone.has(at(from, key)))
+        .filter(([key, inner]) => !gone.has(at(from, key)) && !empty(key, inner))
         .map(([key, inner]) => [key, copy(inner, at(from, key), at(to, key))]),
     );
   };

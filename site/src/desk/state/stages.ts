@@ -33,14 +33,14 @@ const FIELDS: readonly (readonly [RegExp, StageName])[] = [
   [/^(title|date|timeZone|station|notes)/, 'place'],
   [/^slots\[\d+\]\.carriers/, 'plan'],
   [/^slots/, 'place'],
-  [/^mounts/, 'mount'],
+  [/^(mounts|wind)/, 'mount'],
   [/^horizon/, 'skyline'],
-  [/^(units|transmit)/, 'plan'],
+  [/^(units|tuner|transmit)/, 'plan'],
   [/^target\.pointingLossDb/, 'peak'],
   [/^(rain|target)/, 'rain'],
   [/^distribution/, 'outlets'],
   [/^visits(\[\d+\])?\.(peaking|feedTurns)/, 'peak'],
-  [/^(limits|visits)/, 'readings'],
+  [/^(limits|visits|instruments)/, 'readings'],
 ];
 
 /** The stage in which a field stands; the first for a field that the page does not show. */

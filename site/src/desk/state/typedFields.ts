@@ -78,6 +78,7 @@ function chosen(draft: Draft, path: string, value: string): Edited {
     const at = path.replace(/\.kind$/, '');
     return reshaped(withValue(draft, at, ofKind(valueAt(draft, at) as LooseMount, value)));
   }
+  if (path === 'distribution.stacking.kind') return reshaped(stackedAs(draft, value));
   if (/feeds\.kind$/.test(path)) return reshaped(feedsOf(draft, path, value));
   if (/readings\[\d+\]\.quantity$/.test(path)) return reshaped(readingOf(draft, path, value));
   if (/limits\[\d+\]\.quantity$/.test(path)) {
@@ -92,7 +93,7 @@ function chosen(draft: Draft, path: string, value: string): Edited {
       }),
     );
   }
-  if (/\.tone$/.test(path))
+  if (/\.(tone|passesSupply|tapsPassSupply)$/.test(path))
     return {
       draft: withValue(draft, path, value === '' ? undefined : value === 'true'),
       reshaped: false,
@@ -103,8 +104,14 @@ function chosen(draft: Draft, path: string, value: string): Edited {
     const slot = draft.slots?.find(({ name }) => name === value);
     return reshaped(withValue(made, path.replace(/slot$/, 'carrier'), slot?.carriers?.[0]?.name));
   }
-  return { draft: made, reshaped: /\.(slot|standard|axis|unit|into)$/.test(path) };
+  return { draft: made, reshaped: /\.(slot|standard|axis|unit|into|kind)$/.test(path) };
 }
+
+/** Stacking of another kind keeps its bands; none has none. */
+const stackedAs = (draft: Draft, kind: string): Draft =>
+  kind === ''
+    ? withValue(draft, 'distribution.stacking', undefined)
+    : withValue(draft, 'distribution.stacking.kind', kind);
 
 /** Feeds on a bar have a place each; free ones none. */
 function feedsOf(draft: Draft, path: string, kind: string): Draft {

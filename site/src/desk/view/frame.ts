@@ -8,13 +8,6 @@ import type { DeskWords } from '../words/words.js';
 /** The demos that a job can begin with: the names of their files. */
 const DEMOS = ['tarnfell-lower-hut', 'riverine-clinic', 'station-school'] as const;
 
-/** What the demos are called. */
-const DEMO_TITLES: Readonly<Record<(typeof DEMOS)[number], string>> = {
-  'tarnfell-lower-hut': 'Tarnfell huts',
-  'riverine-clinic': 'Riverine clinics',
-  'station-school': 'Station School',
-};
-
 /** Stages whose work can hurt, with the words that say so. */
 const cautionOf = (words: DeskWords, stage: StageName): string =>
   Object.hasOwn(words.cautions, stage) ? words.cautions[stage as keyof DeskWords['cautions']] : '';
@@ -37,7 +30,7 @@ function stageHtml(words: DeskWords, stage: StageName): string {
 export function frameHtml(words: DeskWords): string {
   const w = words.desk;
   const demos = DEMOS.map(
-    (demo) => `<option value="${demo}">${escapeHtml(DEMO_TITLES[demo])}</option>`,
+    (demo) => `<option value="${demo}">${escapeHtml(words.demos[demo])}</option>`,
   ).join('');
   return `<div class="desk-head" hidden><div class="ex-field"><label for="desk-choice">${w.job}</label><select id="desk-choice" data-jobs></select></div><p class="ex-tools"><button type="button" data-do="new-job">${w.newJob}</button><button type="button" data-do="undo">${w.undo}</button></p></div>
 <div class="desk-begin"><div class="ex-field"><label for="desk-begin">${w.newFrom}</label><select id="desk-begin" data-begin><option value="">${w.empty}</option>${demos}</select></div><p class="ex-tools"><button type="button" data-do="begin">${w.begin}</button><button type="button" data-do="open">${w.open}</button><button type="button" data-do="cancel" hidden>${w.cancel}</button></p><input type="file" data-file accept=".json,application/json" hidden tabindex="-1" aria-label="${w.open}"></div>

@@ -3,6 +3,7 @@
 import type { LooseMount } from '../state/draft.js';
 import type { Desk } from './desk.js';
 import { asOptions, choice, name, number, type Part } from './parts.js';
+import { mastFields, windFields } from './windForm.js';
 
 /** What only this kind of mount has. */
 function ownFields({ words }: Desk, mount: LooseMount, path: string): readonly Part[] {
@@ -61,12 +62,13 @@ export function mountForm(desk: Desk): readonly Part[] {
             name: `mount-${index}`,
             title: words.more,
             parts: [
-              number(`${reflector}.efficiencyRatio`, w.efficiency, '0 to 1', { empty: '0.65' }),
+              number(`${reflector}.efficiencyRatio`, w.efficiency, w.zeroToOne, { empty: '0.65' }),
               number(`${reflector}.focalLengthM`, w.focal, 'm', { empty: w.focalEmpty }),
               number(`${reflector}.surfaceErrorMm`, w.surface, 'mm', { empty: '0' }),
               number(`${reflector}.edgeTaperDb`, w.taper, 'dB', { empty: '10' }),
             ],
           },
+          ...mastFields(desk, path),
         ],
       };
     }),
@@ -87,6 +89,7 @@ export function mountForm(desk: Desk): readonly Part[] {
               ],
         )
       : []),
+    windFields(desk),
     { kind: 'buttons', buttons: [{ what: 'add', at: 'mounts', label: words.plus(w.newMount) }] },
   ];
 }

@@ -1,6 +1,7 @@
 /** What a stage's form is made of, as plain data. Drawn by `draw.ts`, the same when the site is built and in the browser. */
 
 import type { ReadAs } from '../state/typedFields.js';
+import type { DeskWords } from '../words/words.js';
 
 /** One field of the job file. */
 export interface Field {
@@ -118,3 +119,71 @@ export const choice = (
 /** Names as the options of a choice. */
 export const asOptions = (names: readonly (string | undefined)[]): Record<string, string> =>
   Object.fromEntries(names.flatMap((each) => (each === undefined ? [] : [[each, each]])));
+
+/** Rows of a list in a fold, each with the same fields, with a plus and 'same as above'. */
+export function rowsOf(
+  words: DeskWords,
+  of: {
+    readonly list: string;
+    readonly count: number;
+    readonly title: string;
+    /** What one row is called. */
+    readonly row: string;
+    readonly fields: (path: string, index: number) => readonly Part[];
+    readonly before?: readonly Part[];
+    readonly note?: string;
+  },
+): Part {
+  const { list, count, title, row, fields, before = [], note } = of;
+  const rows = Array.from({ length: count }, (_, index) => index);
+  return {
+    kind: 'fold',
+    name: list,
+    title,
+    says: String(count),
+    parts: [
+      ...(note === undefined ? [] : [{ kind: 'note', text: note } as const]),
+      ...before,
+      ...rows.map(
+        (index): Part => ({
+          kind: 'group',
+          legend: `${row} ${index + 1}`,
+          remove: { list, index, what: `${row} ${index + 1}` },
+          parts: fields(`${list}[${index}]`, index),
+        }),
+      ),
+      {
+        kind: 'buttons',
+        buttons: [
+          { what: 'add', at: list, label: words.plus(row) },
+          ...(count > 0 ? [{ what: 'same', at: list, label: words.same }] : []),
+        ],
+      },
+    ],
+  };
+}
+
+/** A few of a list as one choice; a list of several stays as it is until another is chosen. */
+export function fewOf(
+  path: string,
+  label: string,
+  options: Readonly<Record<string, string>>,
+  list: readonly string[],
+): Own {
+  const joined = list.join(', ');
+  return {
+    kind: 'own',
+    name: `few:${path}`,
+    label,
+    value: joined,
+    options: list.length > 1 ? { ...options, [joined]: joined } : options,
+  };
+}
+
+/** Fields that are asked seldom. */
+export const more = (words: DeskWords, name: string, parts: readonly Part[]): Part => ({
+  kind: 'fold',
+  name,
+  title: words.more,
+  parts,
+});

@@ -128,6 +128,17 @@ function axisRow(desk: Desk, entry: LoosePeaking, path: string, index: number, l
             : []),
         ],
       },
+      {
+        kind: 'fold',
+        name: `bracketing-${path}`,
+        title: w.bracketing,
+        parts: [
+          number(`${path}.bracketing.turnsOut`, w.turnsOut, ''),
+          number(`${path}.bracketing.turnsBack`, w.turnsBack, ''),
+          number(`${path}.bracketing.dropDb`, w.drop, 'dB'),
+          number(`${path}.bracketing.resolutionDb`, w.step, 'dB', { empty: '0' }),
+        ],
+      },
     ],
   };
 }

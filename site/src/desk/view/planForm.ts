@@ -4,7 +4,8 @@ import { dvbModes } from 'slantpath/link';
 import type { LooseCarrier, LooseUnit } from '../state/draft.js';
 import type { Desk } from './desk.js';
 import { slotOptions } from './mountForm.js';
-import { asOptions, choice, name, number, type Part } from './parts.js';
+import { asOptions, choice, fewOf, more, name, number, type Part } from './parts.js';
+import { sentRow } from './transmitForm.js';
 
 type Standard = Parameters<typeof dvbModes>[0];
 
@@ -26,41 +27,20 @@ function carrierRow(desk: Desk, carrier: LooseCarrier, list: string, index: numb
       number(`${path}.eirpDbw`, w.eirp, 'dBW'),
       number(`${path}.symbolRateMBd`, w.symbolRate, 'MBd'),
       choice(`${path}.mode`, w.mode, { '': '–', ...asOptions(modes) }),
-      {
-        kind: 'fold',
-        name: path,
-        title: words.more,
-        parts: [
-          choice(`${path}.standard`, w.standard, STANDARDS),
-          number(`${path}.implementationLossDb`, w.loss, 'dB', { empty: '0.8' }),
-          number(`${path}.intermediateFrequencyMHz`, w.intermediate, 'MHz', {
-            empty: w.intermediateEmpty,
-          }),
-          choice(`${path}.unit`, w.ofUnit, {
-            '': w.anyUnit,
-            ...asOptions((draft.units ?? []).map((unit) => unit.name)),
-          }),
-        ],
-      },
+      more(words, path, [
+        choice(`${path}.standard`, w.standard, STANDARDS),
+        number(`${path}.implementationLossDb`, w.loss, 'dB', { empty: '0.8' }),
+        number(`${path}.rollOffRatio`, w.rollOff, w.zeroToOne, { empty: '0.35' }),
+        number(`${path}.intermediateFrequencyMHz`, w.intermediate, 'MHz', {
+          empty: w.intermediateEmpty,
+        }),
+        choice(`${path}.unit`, w.ofUnit, {
+          '': w.anyUnit,
+          ...asOptions((draft.units ?? []).map((unit) => unit.name)),
+        }),
+      ]),
     ],
   };
-}
-
-/** One of a list as a choice; a list of several stays as it is until another is chosen. */
-function fewOf(
-  own: string,
-  label: string,
-  options: Record<string, string>,
-  list: readonly string[],
-) {
-  const joined = list.join(', ');
-  return {
-    kind: 'own',
-    name: own,
-    label,
-    value: joined,
-    options: list.length > 1 ? { ...options, [joined]: joined } : options,
-  } as const;
 }
 
 function unitRow(desk: Desk, unit: LooseUnit, index: number): Part {
@@ -74,7 +54,7 @@ function unitRow(desk: Desk, unit: LooseUnit, index: number): Part {
     remove: { list: 'units', index, what: unit.name ?? `${w.unit} ${index + 1}` },
     parts: [
       name(`${path}.name`, w.name),
-      fewOf(`unit-slots:${index}`, w.forSlots, slotOptions(desk, w.allSlots), unit.slots ?? []),
+      fewOf(`${path}.slots`, w.forSlots, slotOptions(desk, w.allSlots), unit.slots ?? []),
       number(`${path}.noiseFigureDb`, w.noise, 'dB'),
       number(`${path}.gainDb`, w.gain, 'dB'),
       {
@@ -107,46 +87,18 @@ function unitRow(desk: Desk, unit: LooseUnit, index: number): Part {
             : []),
         ],
       },
-      {
-        kind: 'fold',
-        name: path,
-        title: words.more,
-        parts: [
-          fewOf(
-            `unit-passes:${index}`,
-            w.passes,
-            { '': w.all, ...words.polarizations },
-            unit.polarizations ?? [],
-          ),
-          number(`${path}.feedLossDb`, w.feedLoss, 'dB', { empty: '0' }),
-          number(`${path}.supply.currentA`, w.current, 'A'),
-          number(`${path}.supply.minimumVoltageV`, w.voltage, 'V'),
-        ],
-      },
-    ],
-  };
-}
-
-function sentRow(desk: Desk, index: number, called: string): Part {
-  const { words } = desk;
-  const w = words.plan;
-  const path = `transmit[${index}]`;
-  return {
-    kind: 'group',
-    legend: `${w.sent} ${index + 1}`,
-    remove: { list: 'transmit', index, what: called },
-    parts: [
-      name(`${path}.name`, w.name),
-      choice(`${path}.slot`, w.slot, slotOptions(desk)),
-      number(`${path}.frequencyGHz`, w.frequency, 'GHz'),
-      choice(`${path}.polarization`, w.polarization, words.polarizations),
-      number(`${path}.saturatedPowerW`, w.power, 'W'),
-      number(`${path}.symbolRateMBd`, w.symbolRate, 'MBd'),
-      number(`${path}.outputBackOffDb`, w.backOff, 'dB', { empty: '0' }),
-      number(`${path}.minimumBackOffDb`, w.leastBackOff, 'dB'),
-      number(`${path}.minimumEirpDbw`, w.leastEirp, 'dBW', { signed: true }),
-      number(`${path}.maximumEirpDbw`, w.mostEirp, 'dBW', { signed: true }),
-      number(`${path}.feedLossDb`, w.feedLoss, 'dB', { empty: '0' }),
+      more(words, path, [
+        fewOf(
+          `${path}.polarizations`,
+          w.passes,
+          { '': w.all, ...words.polarizations },
+          unit.polarizations ?? [],
+        ),
+        number(`${path}.feedLossDb`, w.feedLoss, 'dB', { empty: '0' }),
+        number(`${path}.supply.currentA`, w.current, 'A'),
+        number(`${path}.supply.minimumVoltageV`, w.voltage, 'V'),
+        number(`${path}.localOscillatorStabilityMHz`, w.stability, 'MHz'),
+      ]),
     ],
   };
 }
@@ -187,6 +139,16 @@ export function planForm(desk: Desk): readonly Part[] {
       buttons: [
         { what: 'add', at: 'units', label: words.plus(w.newUnit) },
         ...(units.length > 0 ? [{ what: 'same', at: 'units', label: words.same }] : []),
+      ],
+    },
+    {
+      kind: 'fold',
+      name: 'tuner',
+      title: w.tuner,
+      parts: [
+        number('tuner.lowestMHz', w.tunerLowest, 'MHz', { empty: '950' }),
+        number('tuner.highestMHz', w.tunerHighest, 'MHz', { empty: '2150' }),
+        number('tuner.lockRangeMHz', w.lockRange, 'MHz'),
       ],
     },
     ...sent.map((each, index) => sentRow(desk, index, each.name ?? w.sent)),

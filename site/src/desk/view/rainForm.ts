@@ -51,7 +51,9 @@ export function rainForm(desk: Desk): readonly Part[] {
       name: 'rain-more',
       title: words.more,
       parts: [
-        number('target.requiredProbabilityRatio', w.probability, '0.5 to 0.999', { empty: '0.8' }),
+        number('target.requiredProbabilityRatio', w.probability, w.probabilityRange, {
+          empty: '0.8',
+        }),
         ...(draft.rain ? [number('rain.isothermHeightKm', w.isotherm, 'km')] : []),
       ],
     },

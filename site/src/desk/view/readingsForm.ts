@@ -9,6 +9,7 @@ import { LIMIT_FIELDS, VALUE_FIELD } from '../state/required.js';
 import { outletNames } from '../state/tree.js';
 import { uncertaintyFor, type Wanted, wantedAt, wantedName } from '../state/wanted.js';
 import type { Desk } from './desk.js';
+import { instrumentField, instrumentRows, readingDetails } from './instrumentsForm.js';
 import { slotOptions } from './mountForm.js';
 import { asOptions, choice, number, type Part, text } from './parts.js';
 
@@ -100,7 +101,13 @@ function wantedParts(desk: Desk, wanted: readonly Wanted[]): readonly Part[] {
   });
 }
 
-/** Readings that are no row above: voltages, bit errors, what was read of something that is not asked for. */
+/** Whether a reading says something that the rows above have no field for. */
+const saysMore = (reading: LooseReading) =>
+  ['bound', 'time', 'person', 'instrument', 'weather', 'noiseBandwidthMHz'].some((field) =>
+    Object.hasOwn(reading, field),
+  );
+
+/** Readings that are no row above: voltages, bit errors, what is not asked for; and those that say more than a value. */
 function otherParts(desk: Desk, visit: number, wanted: readonly Wanted[]): readonly Part[] {
   const { words, draft } = desk;
   const w = words.readings;
@@ -108,7 +115,9 @@ function otherParts(desk: Desk, visit: number, wanted: readonly Wanted[]): reado
   const readings = draft.visits?.[visit]?.readings ?? [];
   const others = readings
     .map((reading, index) => ({ reading, index }))
-    .filter(({ index }) => !wanted.some((each) => each.index === index));
+    .filter(
+      ({ reading, index }) => saysMore(reading) || !wanted.some((each) => each.index === index),
+    );
   const points = { antenna: w.antenna, ...asOptions(outletNames(draft)) };
   const row = ({ reading, index }: { reading: LooseReading; index: number }): Part => {
     const path = `${list}[${index}]`;
@@ -124,12 +133,18 @@ function otherParts(desk: Desk, visit: number, wanted: readonly Wanted[]): reado
         choice(`${path}.slot`, words.plan.slot, slotOptions(desk, '–')),
         choice(`${path}.carrier`, words.plan.carrier, {
           '': '–',
-          ...asOptions((slot?.carriers ?? []).map((carrier) => carrier.name)),
+          ...asOptions([
+            ...(slot?.carriers ?? []).map((carrier) => carrier.name),
+            ...(draft.transmit ?? [])
+              .filter((sent) => sent.slot === reading.slot)
+              .map((sent) => sent.name),
+          ]),
         }),
         number(`${path}.${VALUE_FIELD[quantity] ?? 'levelDbuv'}`, w.value, unitOf(quantity)),
         quantity === 'supply-voltage'
           ? number(`${path}.expandedUncertaintyV`, w.uncertainty(w.value), 'V')
           : number(`${path}.expandedUncertaintyDb`, w.uncertainty(w.value), 'dB'),
+        readingDetails(desk, path, quantity),
       ],
     };
   };
@@ -232,7 +247,7 @@ export function readingsForm(desk: Desk): readonly Part[] {
         { kind: 'field', as: 'day', path: `${path}.date`, label: w.date },
         choice(`${path}.weather`, w.weather, w.weathers),
         text(`${path}.person`, w.person),
-        text(`${path}.instrument`, w.instrument),
+        instrumentField(desk, `${path}.instrument`, w.instrument),
         { kind: 'field', as: 'clock', path: `${path}.time`, label: w.time },
       ],
     },
@@ -254,6 +269,7 @@ export function readingsForm(desk: Desk): readonly Part[] {
         value: String(uncertaintyFor(draft, each)),
       })),
     },
+    instrumentRows(desk),
     ...otherParts(desk, visit, wanted),
     limitParts,
     {

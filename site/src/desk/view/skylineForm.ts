@@ -17,7 +17,7 @@ export function skylineForm({ draft, words }: Desk): readonly Part[] {
         remove: { list: 'horizon.samples', index, what: `${w.sighting} ${index + 1}` },
         parts: [
           number(`horizon.samples[${index}].azimuthDeg`, w.bearing, '°'),
-          number(`horizon.samples[${index}].elevationDeg`, w.up, '° up', { signed: true }),
+          number(`horizon.samples[${index}].elevationDeg`, w.up, w.degreesUp, { signed: true }),
           number(`horizon.samples[${index}].distanceM`, w.distance, 'm', { empty: '–' }),
         ],
       }),

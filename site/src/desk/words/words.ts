@@ -1,6 +1,6 @@
 /** The words of the job page in a language. */
 
-import type { en } from './en.js';
+import type { en } from './en/en.js';
 
 /** The same shape with any text. */
 type Wide<T> = T extends string

@@ -1,0 +1,21 @@
+/** What the job page says, in English. */
+
+import { frame } from './frame.js';
+import { keeping } from './keeping.js';
+import { outlets } from './outlets.js';
+import { peak } from './peak.js';
+import { plan } from './plan.js';
+import { says } from './says.js';
+import { site } from './site.js';
+import { visit } from './visit.js';
+
+export const en = {
+  ...frame,
+  ...keeping,
+  ...site,
+  ...plan,
+  ...outlets,
+  ...peak,
+  ...visit,
+  ...says,
+};

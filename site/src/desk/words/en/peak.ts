@@ -1,0 +1,71 @@
+/** Peaking. */
+
+import { plural } from './plural.js';
+
+export const peak = {
+  peak: {
+    target: 'Pointing loss that may be left, both axes together',
+    axis: 'Axis',
+    axes: { azimuth: 'azimuth', elevation: 'elevation' } as Readonly<Record<string, string>>,
+    slot: 'Slot',
+    carrier: 'Carrier watched',
+    turn: 'One turn of the adjuster',
+    turnEmpty: 'not known',
+    reference: 'Degrees of azimuth',
+    references: {
+      '': 'read on the scale round the mast',
+      'on-scale': 'read on the scale round the mast',
+      'on-sky': 'moved on the sky',
+    },
+    rest: 'It stands at',
+    unit: 'Level is read in',
+    flicker: 'The level flickers by',
+    step: 'Step of the display',
+    level: 'Level there',
+    note: 'Note this level',
+    atPeak: 'It stands there now',
+    samples: (count: number) => (count === 0 ? 'no readings yet' : plural(count, 'reading')),
+    position: 'Position',
+    reading: 'Level',
+    paste: 'Paste positions and levels',
+    pasteHint: 'Position in degrees and level, a line each.',
+    pasteGo: 'Take these readings',
+    newAxis: 'axis',
+    feeds: 'How the feeds were left',
+    feed: 'Feed',
+    turnedTo: 'Turned to',
+    within: 'Sure within',
+    feedHint: 'Degrees against the vertical of the reflector, clockwise seen from behind.',
+    needs:
+      'Give the diameter of the reflector and a carrier with its frequency: then the page says where to turn next.',
+    readHere: 'Read the level where it stands and note it.',
+    turnTo: (way: string, to: string) => `Turn ${way}, to ${to}, and note the level there.`,
+    toPeak: (way: string, to: string, loss: string) =>
+      `Turn ${way}, to ${to}: that is the peak. At most ${loss} dB is lost there.`,
+    done: (loss: string) => `Leave it: it stands on the peak. At most ${loss} dB is lost.`,
+    up: (amount: string) => `${amount} towards higher readings`,
+    down: (amount: string) => `${amount} towards lower readings`,
+    turns: (amount: string) => `${amount} turns`,
+    degrees: (amount: string) => `${amount}°`,
+    otherLobe:
+      'The lobe is narrow: it may be a side lobe. Turn to where the main one would be, and see.',
+    stop: {
+      'end-stop': 'The peak lies beyond the end of the adjuster.',
+      contradictory:
+        'The readings contradict each other: look for what moves or blocks the antenna, then begin this axis anew.',
+      'no-lobe': 'No lobe is to be seen: search further out, then begin this axis anew.',
+      'too-many': 'Many readings and no end: begin this axis anew.',
+    },
+    prove: 'It stands on the peak, but the readings do not prove it yet: one more.',
+    beam: (width: string) => `The beam is ${width}° wide.`,
+    bracketing: 'Half way back, in turns',
+    turnsOut: 'Turns out, off the peak',
+    turnsBack: 'Turns back, until the same level',
+    drop: 'Drop below the highest level',
+    anew: 'Begin this axis anew',
+    figure: (axis: string) => `Level over the ${axis} scale`,
+    read: 'read',
+    peak: 'peak',
+    noVisit: 'Peaking and readings belong to a visit.',
+  },
+};

@@ -1,0 +1,3 @@
+/** A count with its noun. */
+export const plural = (count: number, one: string, many = `${one}s`): string =>
+  `${count} ${count === 1 ? one : many}`;
