@@ -10,6 +10,7 @@ import {
   recheckRecord,
   recordJob,
 } from 'slantpath/job';
+import { jobSheet } from 'slantpath/sheet';
 import { describe, expect, test } from 'vitest';
 import { randomStream } from '../../src/numeric/random.js';
 import { runs } from '../support/runs.js';
@@ -108,6 +109,21 @@ describe('the record of the demo hut', () => {
     ],
   ])('refuses %#', (input, parameter) => {
     expect(() => recheckRecord(input)).toThrow(expect.objectContaining({ parameter }));
+  });
+
+  test('a record from before it said what no reading bears on agrees, and has a sheet', () => {
+    const older = copy(record);
+    if (!older.firstLook) throw new Error('nothing to look at first');
+    const { unseen, ...look } = older.firstLook;
+    expect(unseen).toContainEqual({ cause: 'supply-low', location: 'splitter in the hall' });
+    const without = { ...older, firstLook: look };
+    expect(recheckRecord(without).kind).toBe('agrees');
+    expect(recheckRecord(tampered(record, 'firstLook.unseen[0].cause', 'rain')).kind).toBe(
+      'differs',
+    );
+    expect(jobSheet(checkedRecord(without), { visit: 'after' })).toBe(
+      jobSheet(record, { visit: 'after' }),
+    );
   });
 
   test('finds the bunk room at fault and asks for the measurement that decides', () => {

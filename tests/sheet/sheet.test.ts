@@ -117,6 +117,24 @@ describe('before the visit', () => {
   });
 });
 
+test('a branch that was not read is named beside the causes, in both languages and forms', () => {
+  const read = job.readings.filter(({ testPoint }) => testPoint !== 'dining room');
+  expect(record.firstLook).not.toBeNull();
+  const half = recordJob({ ...job, readings: read });
+  const inOne = (text: string) => text.replace(/<[^>]+>|\s+/g, ' ').replace(/ +/g, ' ');
+  const unseen = half.firstLook?.unseen ?? [];
+  expect(unseen.length).toBeGreaterThan(record.firstLook?.unseen.length ?? 0);
+  for (const words of [englishWords, germanWords]) {
+    const [lead = ''] = words.unseen('|').split('|');
+    const causes = [...new Set(unseen.map(({ cause }) => words.codes.causes[cause]))];
+    for (const sheet of [jobSheet, jobSheetHtml]) {
+      const told = inOne(sheet(half, { visit: 'after', words }));
+      for (const cause of causes) expect(told.split(inOne(lead))[1]).toContain(`${cause} (`);
+      expect(inOne(sheet(half, { visit: 'before', words }))).not.toContain(inOne(lead));
+    }
+  }
+});
+
 describe('after the visit', () => {
   const sheet = jobSheet(record, { visit: 'after' });
 

@@ -61,13 +61,36 @@ export function recomputed(document: RecordDocument, sources: PlanSources): JobR
   return within('job', () => recordOf(job, sources));
 }
 
+/** Fields that records of this version got after the first of them were written, each in the object that holds it. */
+const LATER_FIELDS = [{ holder: 'firstLook', field: 'unseen' }] as const;
+
+/** The document with later fields as computed now where it does not have them: it could not say them. */
+export function withLaterFields(document: RecordDocument, now: unknown): RecordDocument {
+  let told = document;
+  for (const { holder, field } of LATER_FIELDS) {
+    const had = objectAt(told, holder);
+    const has = objectAt(now, holder);
+    if (had && has && !Object.hasOwn(had, field))
+      told = { ...told, [holder]: { ...had, [field]: has[field] } };
+  }
+  return told;
+}
+
+/** The object in a field of a document, where there is one. */
+function objectAt(document: unknown, field: string): Readonly<Record<string, unknown>> | undefined {
+  const value = (document as Readonly<Record<string, unknown>>)[field];
+  return kindOf(value) === 'object' ? (value as Readonly<Record<string, unknown>>) : undefined;
+}
+
 /** A record whose every field is where it belongs and of its kind; as `checkedRecord`. */
 export function checkedRecordWith(input: unknown, sources: PlanSources): JobRecord {
   const document = recordDocument(input);
   const now = recomputed(document, sources);
   if (document.version === 1) return now;
-  sameShape(document, JSON.parse(JSON.stringify(now)), '');
-  return document as unknown as JobRecord;
+  const plain: unknown = JSON.parse(JSON.stringify(now));
+  const told = withLaterFields(document, plain);
+  sameShape(told, plain, '');
+  return told as unknown as JobRecord;
 }
 
 const kindOf = (value: unknown): string =>

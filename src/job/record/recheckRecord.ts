@@ -2,7 +2,7 @@
 
 import type { PlanSources } from '../plan/planJob.js';
 import { type Difference, recordDifferences } from './differences.js';
-import { recomputed, recordDocument } from './readRecord.js';
+import { recomputed, recordDocument, withLaterFields } from './readRecord.js';
 import type { JobRecord } from './recordJob.js';
 
 /** What a recheck found; read `kind` first. */
@@ -74,7 +74,7 @@ export function recheckRecordWith(input: unknown, sources: PlanSources): Recheck
       ),
       record,
     };
-  const found = recordDifferences(document, now);
+  const found = recordDifferences(withLaterFields(document, now), now);
   return found.length === 0
     ? { kind: 'agrees', record }
     : { kind: 'differs', differences: found, record };

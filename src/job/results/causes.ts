@@ -9,6 +9,7 @@ import {
   causeTestPoints,
   type FaultCause,
   rankCauses,
+  type UnseenCause,
 } from '../../acceptance/index.js';
 import { within } from '../../errors.js';
 import type { JobCarrier, JobFile } from '../file/jobFile.js';
@@ -35,6 +36,8 @@ export interface FirstLook {
   }[];
   /** The one next measurement that separates the first two best; `null` where none does. */
   readonly next: CauseMeasurement | null;
+  /** Causes, with their place, on which no reading so far bears: what is said above says nothing about these. */
+  readonly unseen: readonly UnseenCause[];
 }
 
 /** Band of a carrier's outdoor unit: high from 11.7 GHz in the Ku band (common practice). */
@@ -153,6 +156,7 @@ export function firstLook(
         .filter(({ probabilityRatio }) => probabilityRatio >= 0.02)
         .map(({ cause, probabilityRatio, location }) => ({ cause, probabilityRatio, location })),
       next: found.next?.measurement ?? null,
+      unseen: found.unseen,
     };
   });
 }

@@ -1,6 +1,7 @@
 /** The outcome and the findings behind it, the worst first. */
 
-import type { Finding, FindingAmount, FindingPlace, Severity } from '../../job/index.js';
+import type { FaultCause } from '../../acceptance/index.js';
+import type { Finding, FindingAmount, FindingPlace, FirstLook, Severity } from '../../job/index.js';
 import { type SheetBlock, section } from '../paper/blocks.js';
 import type { Speech } from '../paper/speech.js';
 import { fieldName, withUnit } from '../plan/aidBlocks.js';
@@ -166,5 +167,26 @@ export function firstLookBlocks(speech: Speech): readonly SheetBlock[] {
     const places = Object.values(where).filter((part) => typeof part === 'string');
     blocks.push(words.next(codes.measurements[kind], places.join(', ')));
   }
+  if (look.unseen.length > 0) blocks.push(words.unseen(unseenText(speech, look.unseen)));
   return blocks;
+}
+
+/** Most places of a cause that are told by name. */
+const MOST_PLACES = 4;
+
+/** Causes that no reading bears on, each with its places. */
+function unseenText({ words }: Speech, unseen: FirstLook['unseen']): string {
+  const places = new Map<FaultCause, string[]>();
+  for (const { cause, location } of unseen) {
+    const known = places.get(cause) ?? [];
+    known.push(location ?? words.wholeAntenna);
+    places.set(cause, known);
+  }
+  return [...places]
+    .map(([cause, all]) => {
+      const rest = all.length - MOST_PLACES;
+      const told = all.slice(0, MOST_PLACES).join(', ');
+      return `${words.codes.causes[cause]} (${told}${rest > 0 ? `; ${words.andMore(rest)}` : ''})`;
+    })
+    .join('; ');
 }

@@ -297,6 +297,8 @@ export const germanWords: SheetWords = {
   wholeAntenna: 'ganze Antenne',
   next: (what, where) =>
     `Als Nächstes, um die ersten beiden zu unterscheiden: ${what}${where === '' ? '' : ` (${where})`}.`,
+  unseen: (causes) =>
+    `Dazu wurde nichts abgelesen, und die Tabelle sagt nichts darüber: ${causes}.`,
   noReadings: 'Noch nichts abgelesen.',
   readingSense: (doubt) =>
     `Grenzwerte gelten für den Wert selbst; wer näher am Grenzwert liegt als seine Unsicherheit, ist unentschieden. Messgeräte: bis ± ${doubt} dB.`,

@@ -346,6 +346,9 @@ export const englishWords = {
   /** The next measurement. */
   next: (what: string, where: string) =>
     `Next, to tell the first two apart: ${what}${where === '' ? '' : ` (${where})`}.`,
+  /** Causes, with their places, that no reading bears on. */
+  unseen: (causes: string) =>
+    `No reading bears on these, so the table says nothing about them: ${causes}.`,
   noReadings: 'No readings yet.',
   /** What the readings are compared with. */
   readingSense: (doubt: string) =>
