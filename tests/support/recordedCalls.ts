@@ -25,13 +25,12 @@ export function cloned(value: unknown): unknown {
 }
 
 /** Paths of all plain objects in a value; of a list only the first two entries. */
-export function* objects(value: unknown, path: Path, entries = 2): Generator<Path> {
+export function* objects(value: unknown, path: Path): Generator<Path> {
   if (Array.isArray(value))
-    for (let i = 0; i < Math.min(entries, value.length); i++)
-      yield* objects(value[i], [...path, i], entries);
+    for (let i = 0; i < Math.min(2, value.length); i++) yield* objects(value[i], [...path, i]);
   if (!isPlain(value)) return;
   yield path;
-  for (const [key, inner] of Object.entries(value)) yield* objects(inner, [...path, key], entries);
+  for (const [key, inner] of Object.entries(value)) yield* objects(inner, [...path, key]);
 }
 
 export const at = (value: unknown, path: Path): Record<string, unknown> =>
@@ -40,38 +39,64 @@ export const at = (value: unknown, path: Path): Record<string, unknown> =>
     unknown
   >;
 
-/** The calls of all doc examples, two of each function at most. */
-export async function recordedCalls(): Promise<readonly Call[]> {
+let recorded: Promise<readonly Call[]> | undefined;
+
+/** The calls of all doc examples, two of each function at most; they are made once for all tests of a worker. */
+export function recordedCalls(): Promise<readonly Call[]> {
+  recorded ??= record();
+  return recorded;
+}
+
+async function record(): Promise<readonly Call[]> {
   const calls: Call[] = [];
   const returned = new WeakSet<object>();
-  const watched = (module: Readonly<Record<string, unknown>>) =>
-    Object.fromEntries(
-      Object.entries(module).map(([name, value]) => {
-        if (typeof value !== 'function' || /^class\b/.test(String(value))) return [name, value];
-        const call = value as Callable;
-        return [
+  /** A function that notes its first two calls, and what it returned. */
+  const watched = (name: string, call: Callable): Callable => {
+    let noted = 0;
+    return (...args) => {
+      if (noted++ < 2)
+        calls.push({
           name,
-          (...args: unknown[]) => {
-            if (calls.filter((known) => known.call === call).length < 2)
-              calls.push({
-                name,
-                call,
-                args: cloned(args) as unknown[],
-                own: new Set(
-                  [...objects(args, [])]
-                    .filter((path) => returned.has(at(args, path)))
-                    .map((path) => path.join('.')),
-                ),
-              });
-            const result = call(...args);
-            for (const path of objects(result, [], Number.POSITIVE_INFINITY))
-              returned.add(at(result, path));
-            return result;
-          },
-        ];
+          call,
+          args: cloned(args) as unknown[],
+          own: new Set(
+            [...objects(args, [])]
+              .filter((path) => returned.has(at(args, path)))
+              .map((path) => path.join('.')),
+          ),
+        });
+      const result = call(...args);
+      remember(result, returned);
+      return result;
+    };
+  };
+  // The root entry exports what the parts do: a function is watched once, whichever way an example imports it.
+  const functions = new Map<unknown, Callable>();
+  const parts = new Map<object, Record<string, unknown>>();
+  const watchedPart = (part: Readonly<Record<string, unknown>>) => {
+    const known = parts.get(part);
+    if (known) return known;
+    const made = Object.fromEntries(
+      Object.entries(part).map(([name, value]) => {
+        if (typeof value !== 'function' || /^class\b/.test(String(value))) return [name, value];
+        const known = functions.get(value) ?? watched(name, value as Callable);
+        functions.set(value, known);
+        return [name, known];
       }),
     );
+    parts.set(part, made);
+    return made;
+  };
   for (const file of sourceFiles)
-    for (const { code } of examplesOf(file)) await runSnippet(code, watched).catch(() => undefined);
+    for (const { code } of examplesOf(file))
+      await runSnippet(code, watchedPart).catch(() => undefined);
   return calls;
+}
+
+/** Notes every plain object of a result as the library's own. */
+function remember(value: unknown, returned: WeakSet<object>): void {
+  if (Array.isArray(value)) for (const inner of value) remember(inner, returned);
+  if (!isPlain(value)) return;
+  returned.add(value);
+  for (const inner of Object.values(value)) remember(inner, returned);
 }

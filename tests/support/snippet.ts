@@ -24,33 +24,38 @@ export function snippetChecks(code: string): number {
   return file.statements.filter((statement) => expectedText(statement, file) !== undefined).length;
 }
 
-/** Runs the code and its comparisons; rejects where one fails. `wrap` may replace what a part exports. */
-export async function runSnippet(
-  code: string,
-  wrap: (exported: Readonly<Record<string, unknown>>) => unknown = (exported) => exported,
-): Promise<void> {
+type Run = (modules: unknown, check: unknown) => Promise<void>;
+
+/** A piece of code as a function of the modules that it imports, and what it imports from each. */
+interface Compiled {
+  readonly imports: readonly { readonly from: string; readonly names: readonly string[] }[];
+  readonly run: Run;
+}
+
+/** Several tests run the same examples; compiling takes longer than running. */
+const compiled = new Map<string, Compiled>();
+
+function compile(code: string): Compiled {
+  const known = compiled.get(code);
+  if (known) return known;
   const file = parse(code);
-  const modules: Record<string, unknown> = {};
+  const imports: { readonly from: string; readonly names: readonly string[] }[] = [];
   const body: string[] = [];
   for (const statement of file.statements) {
     if (ts.isImportDeclaration(statement) && ts.isStringLiteral(statement.moduleSpecifier)) {
-      const name = statement.moduleSpecifier.text;
-      modules[name] = wrap((await importPart(name)) as Readonly<Record<string, unknown>>);
-      const bindings = statement.importClause?.namedBindings;
-      if (bindings && ts.isNamedImports(bindings)) {
-        const values = bindings.elements.filter((element) => !element.isTypeOnly);
-        for (const element of values) {
-          const imported = (element.propertyName ?? element.name).text;
-          if (!statement.importClause?.isTypeOnly && !(imported in (modules[name] as object)))
-            throw new Error(`${name} does not export ${imported}`);
-        }
-        const names = values.map((element) =>
-          element.propertyName
-            ? `${element.propertyName.text}: ${element.name.text}`
-            : element.name.text,
-        );
-        body.push(`const { ${names.join(', ')} } = __modules[${JSON.stringify(name)}];`);
-      }
+      const from = statement.moduleSpecifier.text;
+      const { importClause } = statement;
+      const bindings = importClause?.namedBindings;
+      if (!bindings || !ts.isNamedImports(bindings)) continue;
+      const values = bindings.elements.filter((element) => !element.isTypeOnly);
+      const names = importClause.isTypeOnly
+        ? []
+        : values.map((element) => (element.propertyName ?? element.name).text);
+      imports.push({ from, names });
+      const taken = values.map(({ propertyName, name }) =>
+        propertyName ? `${propertyName.text}: ${name.text}` : name.text,
+      );
+      body.push(`const { ${taken.join(', ')} } = __modules[${JSON.stringify(from)}];`);
       continue;
     }
     const wanted = expectedText(statement, file);
@@ -64,12 +69,28 @@ export async function runSnippet(
   const script = ts.transpileModule(`async function __run() {\n${body.join('\n')}\n}`, {
     compilerOptions: { target: ts.ScriptTarget.ES2022, module: ts.ModuleKind.ESNext },
   }).outputText;
-  const check = (got: unknown, wanted: unknown, text: string) => expect(got, text).toEqual(wanted);
-  const run = new Function('__modules', '__check', `${script}\nreturn __run();`) as (
-    modules: unknown,
-    check: unknown,
-  ) => Promise<void>;
-  await run(modules, check);
+  const run = new Function('__modules', '__check', `${script}\nreturn __run();`) as Run;
+  const made = { imports, run };
+  compiled.set(code, made);
+  return made;
+}
+
+/** Runs the code and its comparisons; rejects where one fails. `wrap` may replace what a part exports. */
+export async function runSnippet(
+  code: string,
+  wrap: (exported: Readonly<Record<string, unknown>>) => unknown = (exported) => exported,
+): Promise<void> {
+  const { imports, run } = compile(code);
+  const modules: Record<string, unknown> = {};
+  for (const { from, names } of imports) {
+    const part = wrap((await importPart(from)) as Readonly<Record<string, unknown>>);
+    for (const name of names)
+      if (!(name in (part as object))) throw new Error(`${from} does not export ${name}`);
+    modules[from] = part;
+  }
+  await run(modules, (got: unknown, wanted: unknown, text: string) =>
+    expect(got, text).toEqual(wanted),
+  );
 }
 
 async function importPart(name: string): Promise<unknown> {

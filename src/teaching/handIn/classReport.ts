@@ -1,5 +1,6 @@
 /** A class from its pasted codes: marks of each learner, how each exercise went, and which slips were made how often. */
 
+import { list, text } from '../../errors.js';
 import { mostMarksOf } from '../exercise/marks.js';
 import type { Worksheet } from '../exercise/worksheet.js';
 import { SLIPS } from '../slips/index.js';
@@ -101,7 +102,8 @@ function linesOf(pasted: string): readonly Line[] {
 export function classReport(sheets: readonly Worksheet[], pasted: string): ClassReport {
   const unread: UnreadLine[] = [];
   const byName = new Map<string, { readonly at: Line; readonly marks: LearnerMarks }>();
-  for (const at of linesOf(pasted)) {
+  list('sheets', sheets);
+  for (const at of linesOf(text('pasted', pasted))) {
     const handIn = readHandIn(at.text, sheets);
     const sheet = handIn.kind === 'read' && sheets.find(({ form }) => form === handIn.form);
     if (handIn.kind !== 'read' || !sheet) {
