@@ -1,10 +1,14 @@
 import { readdirSync } from 'node:fs';
 import { defineConfig } from 'tsup';
+import { BUNDLED } from './.ci/bundled.js';
 
 /** Every folder of src with an index.ts is an entry point of the package, besides the root. */
 const parts = readdirSync('src', { withFileTypes: true })
   .filter((entry) => entry.isDirectory() && readdirSync(`src/${entry.name}`).includes('index.ts'))
   .map((entry) => `${entry.name}/index`);
+
+/** What src imports from outside goes into the package itself. */
+const bundled = BUNDLED.map(({ name }) => name);
 
 export default defineConfig({
   entry: Object.fromEntries(['index', ...parts].map((name) => [name, `src/${name}.ts`])),
@@ -12,9 +16,13 @@ export default defineConfig({
   format: ['esm', 'cjs'],
   target: 'es2022',
   platform: 'neutral',
-  dts: true,
+  noExternal: bundled,
+  // Without this a neutral platform reads `main` alone, and would take the CommonJS form where there is an ES module.
+  esbuildOptions: (options) => {
+    options.mainFields = ['module', 'main'];
+  },
+  dts: { resolve: bundled },
   splitting: true,
   treeshake: false,
-  sourcemap: true,
   clean: true,
 });

@@ -4,35 +4,29 @@
  */
 
 import { execFileSync } from 'node:child_process';
-import { mkdirSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { dirname, join, resolve } from 'node:path';
+import { join, resolve } from 'node:path';
 
 interface Manifest {
   readonly exports: Readonly<Record<string, unknown>>;
-  readonly dependencies: Readonly<Record<string, string>>;
 }
 
 const root = resolve('.');
 const manifest = JSON.parse(readFileSync('package.json', 'utf8')) as Manifest;
 const entries = Object.keys(manifest.exports)
-  .filter((key) => key !== './package.json')
+  .filter((key) => !key.endsWith('.json') && !key.includes('*'))
   .map((key) => key.replace(/^\./, 'slantpath'));
 const folder = mkdtempSync(join(tmpdir(), 'slantpath-consumers-'));
 const run = (command: string, args: readonly string[], cwd: string) =>
   execFileSync(command, args, { cwd, stdio: ['ignore', 'pipe', 'inherit'], encoding: 'utf8' });
 
-/** A blank project with the package unpacked from its tarball and its dependencies beside it. */
+/** A blank project with the package unpacked from its tarball and nothing beside it. */
 function project(name: string, type: 'module' | 'commonjs', tarball: string): string {
   const home = join(folder, name);
   const modules = join(home, 'node_modules');
   mkdirSync(join(modules, 'slantpath'), { recursive: true });
   run('tar', ['-xzf', tarball, '-C', join(modules, 'slantpath'), '--strip-components=1'], home);
-  for (const dependency of Object.keys(manifest.dependencies)) {
-    const link = join(modules, dependency);
-    mkdirSync(dirname(link), { recursive: true });
-    symlinkSync(join(root, 'node_modules', dependency), link, 'dir');
-  }
   writeFileSync(join(home, 'package.json'), JSON.stringify({ name, private: true, type }));
   return home;
 }
@@ -86,8 +80,7 @@ if (Math.abs(look.elevationDeg - 36.237) > 0.001) throw new Error('look angle ' 
       noEmit: true,
       strict: true,
       target: 'ES2022',
-      // The types of the job file come from valibot, whose declarations name Blob and File.
-      lib: ['ES2022', 'DOM'],
+      lib: ['ES2022'],
       types: [],
     };
     writeFileSync(

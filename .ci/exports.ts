@@ -16,6 +16,7 @@ const parts = readdirSync('src', { withFileTypes: true })
 const wanted = {
   '.': target('index'),
   ...Object.fromEntries(parts.map((part) => [`./${part}`, target(`${part}/index`)])),
+  './schemas/*.json': './docs/schemas/*.json',
   './package.json': './package.json',
 };
 const manifest = JSON.parse(readFileSync('package.json', 'utf8')) as Record<string, unknown>;

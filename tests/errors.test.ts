@@ -187,5 +187,10 @@ describe('the error', () => {
     const table = page.slice(page.indexOf('## Codes'));
     const listed = [...table.matchAll(/^\| `([a-z-]+)` \|/gm)].map((match) => match[1]);
     expect(listed).toEqual(codes);
+    const shipped = readFileSync(
+      new URL('../docs/schemas/error-codes.json', import.meta.url),
+      'utf8',
+    );
+    expect((JSON.parse(shipped) as { code: string }[]).map(({ code }) => code)).toEqual(codes);
   });
 });
