@@ -72,6 +72,8 @@ const KEYWORDS: Readonly<Record<string, string>> = {
   'start/one-job':
     'job sheet record commissioning report installation report site visit work order checklist service call as-built handover print dish installation step by step app for installers LNB antenna align',
   'reference/glossary': 'LNB LNBF low-noise block BUC OMT VSAT dish MER BER SNR inclinometer',
+  'de/start/one-job':
+    'Auftrag Arbeitsauftrag Montagebericht Messprotokoll Abnahmeprotokoll Übergabe Einsatz Kundendienst Checkliste Protokoll drucken Antennenmontage Schritt für Schritt LNB ausrichten',
   'de/examples/where-is-the-satellite':
     'Schüssel ausrichten Antenne ausrichten Azimut Elevation Kompass Spiegel einstellen Satellit suchen',
   'de/examples/how-far-to-turn-the-feed': 'LNB drehen LNB verdrehen Skew Polarisation Kippwinkel',

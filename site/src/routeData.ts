@@ -90,13 +90,14 @@ async function englishEntries(pathname: string): Promise<Entry[]> {
   return entries;
 }
 
-/** The worked examples in another language. */
+/** The job, the primer and the worked examples in another language. */
 async function translatedEntries(pathname: string, code: string, frame: Frame): Promise<Entry[]> {
   const links = (some: readonly Page[]) =>
     some.map(({ id, label }) => link(label, slash(id), pathname));
   const pages = await pagesOf(`${code}/examples`);
   return [
     link(frame.list, `/${code}/`, pathname),
+    ...links(await pagesOf(`${code}/start`)),
     group(frame.group, staged(pages, frame.stages, links), false),
     { ...link(frame.rest, '/', pathname), attrs: { hreflang: 'en' } },
   ];

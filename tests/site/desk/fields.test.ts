@@ -9,8 +9,9 @@ import { valueAt } from '../../../site/src/desk/state/paths.js';
 import { STAGES } from '../../../site/src/desk/state/stages.js';
 import { typedInto } from '../../../site/src/desk/state/typedFields.js';
 import type { Desk } from '../../../site/src/desk/view/desk.js';
-import { formOf } from '../../../site/src/desk/view/forms.js';
+import { formOf } from '../../../site/src/desk/view/forms/forms.js';
 import type { Field, Own, Part } from '../../../site/src/desk/view/parts.js';
+import { de } from '../../../site/src/desk/words/de/de.js';
 import { en } from '../../../site/src/desk/words/en/en.js';
 
 const folder = new URL('../../../examples/job/', import.meta.url);
@@ -94,4 +95,52 @@ describe.each(demos)('%s', (name) => {
     );
     expect(odd.map((each) => (each.kind === 'field' ? each.path : ''))).toEqual([]);
   });
+});
+
+/** Every text of a form: labels, legends, titles, hints, options, buttons. */
+const textsOf = (parts: readonly Part[]): readonly string[] =>
+  parts.flatMap((part): readonly string[] => {
+    switch (part.kind) {
+      case 'field':
+        return [
+          part.label,
+          part.hint ?? '',
+          part.empty ?? '',
+          ...Object.values(part.options ?? {}),
+        ];
+      case 'own':
+        return [part.label];
+      case 'note':
+        return [part.text];
+      case 'buttons':
+        return part.buttons.map(({ label }) => label);
+      case 'fold':
+        return [part.title, ...textsOf(part.parts)];
+      case 'group':
+        return [part.legend ?? '', ...textsOf(part.parts)];
+      default:
+        return [];
+    }
+  });
+
+test.each(demos)('%s in German leaves no English text', (name) => {
+  const taken = takenFrom(readFileSync(new URL(name, folder), 'utf8'));
+  if (taken.kind !== 'job') throw new Error(taken.kind);
+  const { draft } = taken;
+  const record = recordJobWith(JSON.stringify(draft as JobFile), { climate: null });
+  const said = (words: typeof de) =>
+    STAGES.flatMap((stage) => textsOf(formOf(stage, { draft, record, beside: newBeside, words })));
+  const english = new Set(said(en));
+  const own = new Set(leaves(draft).map((path) => String(valueAt(draft, path))));
+  // Names of the job itself, of standards and modes, and words that are the same in both.
+  const same = /^(Name|Band|Mast|Feeds?|Roll-off|antenna|Antenne|horizontal|[^a-z]*)$/;
+  const left = said(de).filter(
+    (text) =>
+      english.has(text) &&
+      !own.has(text) &&
+      !same.test(text.replace(/ \d+$/, '')) &&
+      !/^(.?PSK|\d+A?PSK|DVB|C\/N|MER|BER|S\.|47-CFR|RR-|series|\d)/.test(text) &&
+      ![...own].some((word) => word.length > 2 && text.includes(word)),
+  );
+  expect([...new Set(left)]).toEqual([]);
 });

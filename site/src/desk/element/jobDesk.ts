@@ -1,15 +1,12 @@
 /** `<job-desk>`: one job from an address to a record, done and kept on this device. */
 
-import { DomainError } from 'slantpath';
 import type { JobRecord } from 'slantpath/job';
-import { englishWords, jobSheetHtml, type SheetWords } from 'slantpath/sheet';
-import type { Example } from '../../lib/example.js';
-import { decodeState, defaultsOf, readValues } from '../../lib/inputs/state.js';
+import { jobSheetHtml } from 'slantpath/sheet';
+import { speak } from '../../lib/language/language.js';
 import { type Beside, newBeside } from '../state/beside.js';
 import { type Draft, emptyDraft } from '../state/draft.js';
-import { fileName, fileOf, LARGEST_FILE_BYTES, type Taken, takenFrom } from '../state/exchange.js';
-import { withExample } from '../state/handOver.js';
-import { fragmentOf, takenFromFragment } from '../state/link.js';
+import { fileName, fileOf, type Taken } from '../state/exchange.js';
+import { takenFromFragment } from '../state/link.js';
 import { type Prepared, prepared } from '../state/prepared.js';
 import type { StageName } from '../state/stages.js';
 import { standingOf } from '../state/standing.js';
@@ -17,31 +14,20 @@ import { openStore } from '../store/database.js';
 import { Shelf } from '../store/shelf.js';
 import type { Desk } from '../view/desk.js';
 import { frameHtml } from '../view/frame.js';
-import { en } from '../words/en/en.js';
-import type { DeskWords } from '../words/words.js';
+import { english, spokenIn } from '../words/languages.js';
+import { demoTaken, fileTaken, handedBack, refusalSays } from './arrivals.js';
 import { Computing } from './computing.js';
 import { listenToEdits } from './edits.js';
-import { printDocument, saveFile } from './give.js';
+import { copyJobLink, printDocument, saveFile } from './give.js';
 import type { DeskHome } from './home.js';
 import { Page } from './page.js';
-
-const demos = import.meta.glob<string>('../../../../examples/job/*.json', {
-  query: '?raw',
-  import: 'default',
-});
-
-const examples = import.meta.glob<{ default: Example }>([
-  '../../examples/is-the-view-clear.ts',
-  '../../examples/how-much-rain-margin.ts',
-  '../../examples/half-way-back.ts',
-]);
 
 /** Steps that can be taken back. */
 const MOST_STEPS = 60;
 
 class JobDesk extends HTMLElement implements DeskHome {
-  words: DeskWords = en;
-  sheet: SheetWords = englishWords;
+  words = english.words;
+  sheet = english.sheet;
   #shelf: Shelf | undefined;
   #id = '';
   #draft: Draft = emptyDraft('', '');
@@ -66,6 +52,10 @@ class JobDesk extends HTMLElement implements DeskHome {
 
   async connectedCallback(): Promise<void> {
     if (this.#shelf) return;
+    const { words, sheet, language } = await spokenIn(document.documentElement.lang);
+    this.words = words;
+    this.sheet = sheet;
+    speak(language);
     if (!this.querySelector('.desk-stages')) this.innerHTML = frameHtml(this.words);
     const store = await openStore().catch(() => undefined);
     this.#shelf = await Shelf.open(
@@ -173,12 +163,13 @@ class JobDesk extends HTMLElement implements DeskHome {
     const today = new Date().toISOString().slice(0, 10);
     if (demo === '') {
       const zone = Intl.DateTimeFormat().resolvedOptions().timeZone;
-      this.#adopt({ ...emptyDraft(this.words.desk.firstTitle, today), timeZone: zone });
+      const { desk, mount } = this.words;
+      this.#adopt({ ...emptyDraft(desk.firstTitle, today, mount.newMount), timeZone: zone });
       this.#page.open('place');
       return;
     }
-    const text = await demos[`../../../../examples/job/${demo}.json`]?.();
-    if (text !== undefined) this.#take(takenFrom(text), () => '');
+    const taken = await demoTaken(demo);
+    if (taken) this.#take(taken, () => '');
   }
 
   /** Shows the way to begin another job, or leaves it. */
@@ -208,18 +199,10 @@ class JobDesk extends HTMLElement implements DeskHome {
 
   /** A file that somebody has chosen. */
   async open(file: File): Promise<void> {
-    // A file of that size is not even read: a phone would stand still over it.
-    if (file.size > LARGEST_FILE_BYTES) {
-      this.#take({ kind: 'too-large', bytes: file.size }, () => '');
-      return;
-    }
-    const text = await file.text().catch(() => undefined);
-    if (text === undefined) {
-      this.say(this.words.taken.unreadable);
-      return;
-    }
-    const { job, record } = this.words.taken;
-    this.#take(takenFrom(text), (title, from) => (from === 'record' ? record : job)(title));
+    const w = this.words.taken;
+    const taken = await fileTaken(file);
+    if (taken === 'unreadable') this.say(w.unreadable);
+    else this.#take(taken, (title, from) => (from === 'record' ? w.record : w.job)(title));
   }
 
   async #openLink(): Promise<void> {
@@ -237,52 +220,19 @@ class JobDesk extends HTMLElement implements DeskHome {
     if (name === null || this.#id === '') return;
     const query = location.search;
     history.replaceState(history.state, '', location.pathname);
-    const example = (await examples[`../../examples/${name}.ts`]?.())?.default;
-    if (!example) return;
-    try {
-      const raw = decodeState(query, defaultsOf(example.inputs));
-      const draft = withExample(this.desk, name, readValues(example.inputs, raw));
-      if (!draft) {
-        this.say(this.words.notTaken);
-        return;
-      }
-      this.change(draft, true);
-      this.say(this.words.takenOver(this.words.examples[name] ?? name));
-    } catch (error) {
-      if (!(error instanceof DomainError)) throw error;
-      this.say(this.words.notTaken);
-    }
+    const back = await handedBack(this.desk, name, query);
+    if (back?.draft) this.change(back.draft, true);
+    if (back) this.say(back.says);
   }
 
   #take(taken: Taken, told: (title: string, from: 'job' | 'record') => string): void {
-    const w = this.words.taken;
-    switch (taken.kind) {
-      case 'job': {
-        this.#adopt(taken.draft);
-        const text = told(taken.draft.title ?? this.words.desk.untitled, taken.from);
-        if (text !== '') this.say(text);
-        return;
-      }
-      case 'too-large':
-        this.say(w.tooLarge((taken.bytes / 1e6).toFixed(0)));
-        return;
-      case 'not-json':
-        this.say(w.notJson);
-        return;
-      case 'other':
-        this.say(w.other);
-        return;
-      case 'faults':
-        this.say(
-          w.faults(
-            taken.faults
-              .slice(0, 8)
-              .map(({ path, allowed }) => `${path}: ${this.words.fault(allowed, '')}`)
-              .join(' '),
-          ),
-        );
-        return;
+    if (taken.kind !== 'job') {
+      this.say(refusalSays(this.words, taken));
+      return;
     }
+    this.#adopt(taken.draft);
+    const text = told(taken.draft.title ?? this.words.desk.untitled, taken.from);
+    if (text !== '') this.say(text);
   }
 
   /** Saves the job or its record as a file. */
@@ -307,21 +257,7 @@ class JobDesk extends HTMLElement implements DeskHome {
 
   /** Copies a link that holds the job, where it is small enough. */
   async link(): Promise<void> {
-    const w = this.words.sheet;
-    const job = (this.#ready.job ?? this.#draft) as Draft;
-    const fragment = await fragmentOf(job).catch(() => null);
-    if (fragment === null) {
-      this.say(w.noLink);
-      return;
-    }
-    if (fragment === undefined) {
-      this.say(w.tooLong);
-      return;
-    }
-    await navigator.clipboard.writeText(`${location.origin}${location.pathname}${fragment}`).then(
-      () => this.say(w.copied),
-      () => this.say(w.copyRefused),
-    );
+    this.say(await copyJobLink((this.#ready.job ?? this.#draft) as Draft, this.words.sheet));
   }
 
   /** Saves what is left of a damaged job. */

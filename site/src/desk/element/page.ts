@@ -11,9 +11,9 @@ import type { Shelf } from '../store/shelf.js';
 import { answerHtml, outcomeHtml } from '../view/answer.js';
 import type { Desk } from '../view/desk.js';
 import { drawParts, idOf } from '../view/draw.js';
-import { formOf } from '../view/forms.js';
+import { formOf } from '../view/forms/forms.js';
+import { noteOn } from '../view/forms/readingsForm.js';
 import { summaryHtml } from '../view/frame.js';
-import { noteOn } from '../view/readingsForm.js';
 import { saysOf } from '../view/says.js';
 
 /** What the page is drawn for. */

@@ -53,7 +53,7 @@ export type LooseLimit = Each<NonNullable<Draft['limits']>>;
 export type LooseMount = Each<NonNullable<Draft['mounts']>>;
 
 /** A job of which nothing is known yet but the day. */
-export function emptyDraft(title: string, date: string): Draft {
+export function emptyDraft(title: string, date: string, mount = 'mount'): Draft {
   return {
     format: 'slantpath-job',
     version: 2,
@@ -61,6 +61,6 @@ export function emptyDraft(title: string, date: string): Draft {
     date,
     station: {},
     slots: [],
-    mounts: [{ kind: 'fixed', name: 'mount', slots: [] }],
+    mounts: [{ kind: 'fixed', name: mount, slots: [] }],
   };
 }

@@ -85,13 +85,18 @@ const EXAMPLES: Readonly<
 };
 
 /** Addresses of a stage's examples, filled with the values of the job. */
-export function examplesFor(stage: StageName, record: JobRecord): readonly [string, string][] {
+export function examplesFor(
+  stage: StageName,
+  record: JobRecord,
+  lang = 'en',
+): readonly [string, string][] {
+  const folder = lang === 'en' ? '' : `/${lang}`;
   return (EXAMPLES[stage] ?? []).map(([name, query]) => {
     const filled = Object.entries(query(record)).flatMap(([field, value]): [string, string][] =>
       value === undefined ? [] : [[field, String(value)]],
     );
     const search = new URLSearchParams(filled).toString();
-    return [name, `/examples/${name}/${search === '' ? '' : `?${search}`}${FROM_JOB}`];
+    return [name, `${folder}/examples/${name}/${search === '' ? '' : `?${search}`}${FROM_JOB}`];
   });
 }
 

@@ -54,7 +54,7 @@ function nextHtml({ record, words }: Desk, sheet: SheetWords): string {
 
 /** Worked examples that ask the same, with the values of the job. */
 function examplesHtml(stage: StageName, { record, words }: Desk): string {
-  const links = record ? examplesFor(stage, record) : [];
+  const links = record ? examplesFor(stage, record, words.code) : [];
   if (links.length === 0) return '';
   const list = links.map(
     ([name, href]) =>

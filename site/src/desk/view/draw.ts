@@ -55,7 +55,7 @@ function fieldHtml(words: DeskWords, draft: Draft, field: Field): string {
           autocomplete: 'off',
           spellcheck: 'false',
           value: shown,
-          placeholder: empty,
+          placeholder: empty === undefined ? undefined : localNumber(empty),
         })}>`;
   return `<div class="ex-field${wide ? ' desk-wide' : ''}"><label for="${id}">${escapeHtml(label)}${unitHtml(field.unit)}</label>${control}${says}</div>`;
 }

@@ -147,7 +147,7 @@ export function rowsOf(
       ...rows.map(
         (index): Part => ({
           kind: 'group',
-          legend: `${row} ${index + 1}`,
+          legend: `${row.charAt(0).toUpperCase()}${row.slice(1)} ${index + 1}`,
           remove: { list, index, what: `${row} ${index + 1}` },
           parts: fields(`${list}[${index}]`, index),
         }),

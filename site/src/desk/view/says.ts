@@ -2,6 +2,7 @@
 
 import type { JobRecord } from 'slantpath/job';
 import type { SheetWords } from 'slantpath/sheet';
+import { localNumber } from '../../lib/language/language.js';
 import { longitudeText, shown } from '../../lib/language/text.js';
 import { visitOf } from '../state/beside.js';
 import type { StageName } from '../state/stages.js';
@@ -89,7 +90,7 @@ const rain: Says = (record, { words }) => {
     return w.margin(
       worst.carrier,
       shown(worst.promise.fadedMarginDb, 1),
-      String(worst.promise.promisedPercent),
+      localNumber(String(worst.promise.promisedPercent)),
     );
   const clear = signals.reduce<(typeof signals)[number] | undefined>(
     (a, b) => (a && (a.clearMarginDb ?? 99) <= (b.clearMarginDb ?? 99) ? a : b),

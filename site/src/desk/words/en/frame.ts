@@ -5,6 +5,8 @@ export const frame = {
   choose: 'choose',
   remove: (what: string) => `Remove ${what}`,
   plus: (what: string) => `+ ${what}`,
+  /** A noun inside a line. */
+  inside: (noun: string) => noun.toLowerCase(),
   same: 'Same as above',
   more: 'More',
   next: (title: string) => `Next: ${title}`,
@@ -13,6 +15,8 @@ export const frame = {
   stale: 'A marked field cannot be read; what stands below is from before.',
   nothingFound: 'Nothing is missing here and nothing stands outside what was asked.',
   goTo: (title: string) => `Go to ${title}`,
+  noScript:
+    'A job is computed and kept on your device: this page needs JavaScript. The worked examples read without it.',
   caution: 'Caution',
   goOn: (title: string) => `Go on with ${title}`,
   allDone: 'All stages are done.',

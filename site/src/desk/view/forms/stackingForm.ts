@@ -1,9 +1,9 @@
 /** The form of what shares a cable: stacked receivers, and the terrestrial aerial. */
 
-import { listAt } from '../state/paths.js';
-import { outletNames, switchNames } from '../state/tree.js';
-import type { Desk } from './desk.js';
-import { asOptions, choice, number, type Part, rowsOf, text } from './parts.js';
+import { listAt } from '../../state/paths.js';
+import { outletNames, switchNames } from '../../state/tree.js';
+import type { Desk } from '../desk.js';
+import { asOptions, choice, number, type Part, rowsOf, text } from '../parts.js';
 
 const STACKING = 'distribution.stacking';
 const AERIAL = 'distribution.terrestrial';

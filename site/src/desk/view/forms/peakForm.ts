@@ -1,14 +1,14 @@
 /** The form of peaking: each axis with one instruction at a time. */
 
 import { dbmToDbuv } from 'slantpath/distribution';
-import { shown } from '../../lib/language/text.js';
-import { type Bench, benchOf, nextPositionDeg, samplesOf } from '../state/bench.js';
-import { visitOf } from '../state/beside.js';
-import type { LoosePeaking } from '../state/draft.js';
-import type { DeskWords } from '../words/words.js';
-import type { Desk } from './desk.js';
+import { shown } from '../../../lib/language/text.js';
+import { type Bench, benchOf, nextPositionDeg, samplesOf } from '../../state/bench.js';
+import { visitOf } from '../../state/beside.js';
+import type { LoosePeaking } from '../../state/draft.js';
+import type { DeskWords } from '../../words/words.js';
+import type { Desk } from '../desk.js';
+import { asOptions, choice, number, type Part } from '../parts.js';
 import { slotOptions } from './mountForm.js';
-import { asOptions, choice, number, type Part } from './parts.js';
 
 /** A way in turns or degrees, in words. */
 function way(words: DeskWords, { inTurns, degPerUnit, search }: Bench, toTurns: number): string {
@@ -212,7 +212,7 @@ export function peakForm(desk: Desk): readonly Part[] {
         ),
         {
           kind: 'buttons',
-          buttons: [{ what: 'add', at: feeds, label: words.plus(w.feed.toLowerCase()) }],
+          buttons: [{ what: 'add', at: feeds, label: words.plus(words.inside(w.feed)) }],
         },
       ],
     },

@@ -1,17 +1,17 @@
 /** The form of the readings: the visit, what is wanted at each test point, other readings, limits. */
 
 import type { JobRecord } from 'slantpath/job';
-import { shown } from '../../lib/language/text.js';
-import { visitOf } from '../state/beside.js';
-import type { LooseLimit, LooseReading } from '../state/draft.js';
-import { valueAt } from '../state/paths.js';
-import { LIMIT_FIELDS, VALUE_FIELD } from '../state/required.js';
-import { outletNames } from '../state/tree.js';
-import { uncertaintyFor, type Wanted, wantedAt, wantedName } from '../state/wanted.js';
-import type { Desk } from './desk.js';
+import { shown } from '../../../lib/language/text.js';
+import { visitOf } from '../../state/beside.js';
+import type { LooseLimit, LooseReading } from '../../state/draft.js';
+import { valueAt } from '../../state/paths.js';
+import { LIMIT_FIELDS, VALUE_FIELD } from '../../state/required.js';
+import { outletNames } from '../../state/tree.js';
+import { uncertaintyFor, type Wanted, wantedAt, wantedName } from '../../state/wanted.js';
+import type { Desk } from '../desk.js';
+import { asOptions, choice, number, type Part, text } from '../parts.js';
 import { instrumentField, instrumentRows, readingDetails } from './instrumentsForm.js';
 import { slotOptions } from './mountForm.js';
-import { asOptions, choice, number, type Part, text } from './parts.js';
 
 /** Unit of a quantity as it is read. */
 const unitOf = (quantity: string): string =>

@@ -1,10 +1,10 @@
 /** The form of the lines from receiving units to switches. */
 
-import { listAt } from '../state/paths.js';
-import { switchNames } from '../state/tree.js';
-import type { Desk } from './desk.js';
+import { listAt } from '../../state/paths.js';
+import { switchNames } from '../../state/tree.js';
+import type { Desk } from '../desk.js';
+import { asOptions, choice, fewOf, type Part, rowsOf, text } from '../parts.js';
 import { partFields } from './partFields.js';
-import { asOptions, choice, fewOf, type Part, rowsOf, text } from './parts.js';
 
 /** One part of a line. */
 function linePart(desk: Desk, list: string, index: number): Part {
@@ -32,7 +32,7 @@ export function lineRows(desk: Desk): readonly Part[] {
       list: 'distribution.lines',
       count: lines.length,
       title: w.lines,
-      row: w.line,
+      row: words.inside(w.line),
       fields: (path, index) => {
         const line = lines[index];
         const unit = draft.units?.find((each) => each.name === line?.unit);

@@ -1,10 +1,10 @@
 /** The form of each stage. */
 
-import type { StageName } from '../state/stages.js';
-import type { Desk } from './desk.js';
+import type { StageName } from '../../state/stages.js';
+import type { Desk } from '../desk.js';
+import type { Part } from '../parts.js';
 import { mountForm } from './mountForm.js';
 import { outletsForm } from './outletsForm.js';
-import type { Part } from './parts.js';
 import { peakForm } from './peakForm.js';
 import { placeForm } from './placeForm.js';
 import { planForm } from './planForm.js';

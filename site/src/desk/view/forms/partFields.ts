@@ -1,11 +1,11 @@
 /** The fields of one part of the distribution. */
 
-import type { LoosePart } from '../state/draft.js';
-import { cableTypes } from '../state/newParts.js';
-import { listAt } from '../state/paths.js';
+import type { LoosePart } from '../../state/draft.js';
+import { cableTypes } from '../../state/newParts.js';
+import { listAt } from '../../state/paths.js';
+import type { Desk } from '../desk.js';
+import { choice, more, number, type Part, rowsOf, text } from '../parts.js';
 import { byFrequency, decibels } from './decibels.js';
-import type { Desk } from './desk.js';
-import { choice, more, number, type Part, rowsOf, text } from './parts.js';
 
 /** A length of cable: its type by name, or by its own figures. */
 export function cableFields({ words }: Desk, part: LoosePart, path: string): readonly Part[] {

@@ -1,10 +1,10 @@
 /** The form of a transmitted carrier: power, masks, line-up, test, who must be asked. */
 
 import { offAxisMasks } from 'slantpath/transmit';
-import { listAt } from '../state/paths.js';
-import type { Desk } from './desk.js';
+import { listAt } from '../../state/paths.js';
+import type { Desk } from '../desk.js';
+import { asOptions, choice, name, number, type Part, rowsOf, text } from '../parts.js';
 import { slotOptions } from './mountForm.js';
-import { asOptions, choice, name, number, type Part, rowsOf, text } from './parts.js';
 
 const MASKS = asOptions(offAxisMasks.map((mask) => mask.name));
 

@@ -1,8 +1,8 @@
 /** A loss or gain of a part: one number, or points by frequency. */
 
-import type { LoosePart } from '../state/draft.js';
-import type { Desk } from './desk.js';
-import { number, type Part, rowsOf } from './parts.js';
+import type { LoosePart } from '../../state/draft.js';
+import type { Desk } from '../desk.js';
+import { number, type Part, rowsOf } from '../parts.js';
 
 /** Fields of a loss or gain. */
 export function decibels(

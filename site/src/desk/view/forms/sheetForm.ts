@@ -1,8 +1,8 @@
 /** The form of the last stage: print, save, send on. */
 
-import { waitingOf } from '../state/required.js';
-import type { Desk } from './desk.js';
-import type { Part } from './parts.js';
+import { waitingOf } from '../../state/required.js';
+import type { Desk } from '../desk.js';
+import type { Part } from '../parts.js';
 
 /** Buttons of the sheet. */
 export function sheetForm({ record, draft, words }: Desk): readonly Part[] {

@@ -1,7 +1,7 @@
 /** The form of the first stage: the place, the day, the slots. */
 
-import type { Desk } from './desk.js';
-import { name, number, type Part, text } from './parts.js';
+import type { Desk } from '../desk.js';
+import { name, number, type Part, text } from '../parts.js';
 
 /** The search for a town, brought to life by the page. */
 const townSearch = (label: string, hint: string) =>

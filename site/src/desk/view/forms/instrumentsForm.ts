@@ -1,7 +1,7 @@
 /** The form of what is known of the instruments, and of what single readings say besides their value. */
 
-import type { Desk } from './desk.js';
-import { asOptions, choice, name, number, type Part, rowsOf, text } from './parts.js';
+import type { Desk } from '../desk.js';
+import { asOptions, choice, name, number, type Part, rowsOf, text } from '../parts.js';
 
 /** Instruments as rows. */
 export function instrumentRows({ words, draft }: Desk): Part {

@@ -1,10 +1,10 @@
 /** The form of the frequency plan: carriers of each slot, receiving units, what is sent. */
 
 import { dvbModes } from 'slantpath/link';
-import type { LooseCarrier, LooseUnit } from '../state/draft.js';
-import type { Desk } from './desk.js';
+import type { LooseCarrier, LooseUnit } from '../../state/draft.js';
+import type { Desk } from '../desk.js';
+import { asOptions, choice, fewOf, more, name, number, type Part } from '../parts.js';
 import { slotOptions } from './mountForm.js';
-import { asOptions, choice, fewOf, more, name, number, type Part } from './parts.js';
 import { sentRow } from './transmitForm.js';
 
 type Standard = Parameters<typeof dvbModes>[0];
@@ -157,7 +157,7 @@ export function planForm(desk: Desk): readonly Part[] {
       : [
           {
             kind: 'buttons',
-            buttons: [{ what: 'add', at: 'transmit', label: words.plus(w.sent.toLowerCase()) }],
+            buttons: [{ what: 'add', at: 'transmit', label: words.plus(words.inside(w.sent)) }],
           } as const,
         ]),
   ];

@@ -1,10 +1,10 @@
 /** The form of cables and outlets: each part a row that names the part before it. */
 
-import { endsWay, hasPorts, type PartRow, partRows, placesFor } from '../state/tree.js';
-import type { Desk } from './desk.js';
+import { endsWay, hasPorts, type PartRow, partRows, placesFor } from '../../state/tree.js';
+import type { Desk } from '../desk.js';
+import { name, number, type Part } from '../parts.js';
 import { lineRows } from './linesForm.js';
 import { partFields } from './partFields.js';
-import { name, number, type Part } from './parts.js';
 import { sharedCableParts } from './stackingForm.js';
 
 function partRow(desk: Desk, row: PartRow, rows: readonly PartRow[], index: number): Part {

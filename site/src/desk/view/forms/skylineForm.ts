@@ -1,7 +1,7 @@
 /** The form of the view: the skyline as sighted. */
 
-import type { Desk } from './desk.js';
-import { choice, number, type Part } from './parts.js';
+import type { Desk } from '../desk.js';
+import { choice, number, type Part } from '../parts.js';
 
 /** Sightings as rows, and how sure they are. */
 export function skylineForm({ draft, words }: Desk): readonly Part[] {

@@ -1,7 +1,7 @@
 /** The form of rain and promise. */
 
-import type { Desk } from './desk.js';
-import { choice, number, type Part } from './parts.js';
+import type { Desk } from '../desk.js';
+import { choice, number, type Part } from '../parts.js';
 
 /** Where the rain comes from, as fields. */
 function sourceFields({ draft, words }: Desk): readonly Part[] {

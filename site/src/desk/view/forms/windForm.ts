@@ -1,7 +1,7 @@
 /** The form of what the wind moves: mast, base, and the wind of the place. */
 
-import type { Desk } from './desk.js';
-import { choice, number, type Part } from './parts.js';
+import type { Desk } from '../desk.js';
+import { choice, number, type Part } from '../parts.js';
 
 /** Fields of a mount's mast and base. */
 export function mastFields({ words }: Desk, mount: string): readonly Part[] {

@@ -1,8 +1,8 @@
 /** The form of the mounts: kind, reflector, feeds, motor. */
 
-import type { LooseMount } from '../state/draft.js';
-import type { Desk } from './desk.js';
-import { asOptions, choice, name, number, type Part } from './parts.js';
+import type { LooseMount } from '../../state/draft.js';
+import type { Desk } from '../desk.js';
+import { asOptions, choice, name, number, type Part } from '../parts.js';
 import { mastFields, windFields } from './windForm.js';
 
 /** What only this kind of mount has. */

@@ -1,0 +1,71 @@
+/** Peaking, in German. */
+
+export const peak = {
+  peak: {
+    target: 'Verlust, der durch die Ausrichtung bleiben darf, beide Achsen zusammen',
+    axis: 'Achse',
+    axes: { azimuth: 'Azimut', elevation: 'Elevation' } as Readonly<Record<string, string>>,
+    slot: 'Position',
+    carrier: 'Beobachteter Träger',
+    turn: 'Eine Umdrehung der Verstellung',
+    turnEmpty: 'nicht bekannt',
+    reference: 'Grad Azimut',
+    references: {
+      '': 'an der Skala um den Mast gelesen',
+      'on-scale': 'an der Skala um den Mast gelesen',
+      'on-sky': 'am Himmel bewegt',
+    },
+    rest: 'Sie steht auf',
+    unit: 'Pegel gelesen in',
+    flicker: 'Der Pegel schwankt um',
+    step: 'Schritt der Anzeige',
+    level: 'Pegel dort',
+    note: 'Diesen Pegel notieren',
+    atPeak: 'Sie steht jetzt dort',
+    samples: (count: number) =>
+      count === 0 ? 'noch keine Messwerte' : count === 1 ? '1 Messwert' : `${count} Messwerte`,
+    position: 'Stellung',
+    reading: 'Pegel',
+    paste: 'Stellungen und Pegel einfügen',
+    pasteHint: 'Stellung in Grad und Pegel, je Zeile.',
+    pasteGo: 'Diese Messwerte nehmen',
+    newAxis: 'Achse',
+    feeds: 'Wie die Feeds stehen',
+    feed: 'Feed',
+    turnedTo: 'Gedreht auf',
+    within: 'Sicher auf',
+    feedHint: 'Grad gegen die Senkrechte des Reflektors, im Uhrzeigersinn von hinten gesehen.',
+    needs:
+      'Den Durchmesser des Reflektors und einen Träger mit Frequenz angeben: dann sagt die Seite, wohin als Nächstes zu drehen ist.',
+    readHere: 'Den Pegel lesen, wo sie steht, und notieren.',
+    turnTo: (way: string, to: string) => `Drehen: ${way}, auf ${to}, und den Pegel dort notieren.`,
+    toPeak: (way: string, to: string, loss: string) =>
+      `Drehen: ${way}, auf ${to}: das ist das Maximum. Höchstens ${loss} dB gehen dort verloren.`,
+    done: (loss: string) =>
+      `So lassen: sie steht auf dem Maximum. Höchstens ${loss} dB gehen verloren.`,
+    up: (amount: string) => `${amount} zu höheren Ablesungen`,
+    down: (amount: string) => `${amount} zu niedrigeren Ablesungen`,
+    turns: (amount: string) => `${amount} Umdrehungen`,
+    degrees: (amount: string) => `${amount}°`,
+    otherLobe:
+      'Die Keule ist schmal: vielleicht eine Nebenkeule. Dorthin drehen, wo die Hauptkeule wäre, und nachsehen.',
+    stop: {
+      'end-stop': 'Das Maximum liegt hinter dem Ende der Verstellung.',
+      contradictory:
+        'Die Messwerte widersprechen sich: suchen, was die Antenne bewegt oder verdeckt, dann diese Achse neu beginnen.',
+      'no-lobe': 'Keine Keule zu sehen: weiter außen suchen, dann diese Achse neu beginnen.',
+      'too-many': 'Viele Messwerte und kein Ende: diese Achse neu beginnen.',
+    },
+    prove: 'Sie steht auf dem Maximum, aber die Messwerte belegen es noch nicht: noch einer.',
+    beam: (width: string) => `Die Keule ist ${width}° breit.`,
+    bracketing: 'Auf halbem Weg zurück, in Umdrehungen',
+    turnsOut: 'Umdrehungen hinaus, vom Maximum weg',
+    turnsBack: 'Umdrehungen zurück, bis zum selben Pegel',
+    drop: 'Abfall unter den höchsten Pegel',
+    anew: 'Diese Achse neu beginnen',
+    figure: (axis: string) => `Pegel über der Skala: ${axis}`,
+    read: 'gelesen',
+    peak: 'Maximum',
+    noVisit: 'Ausrichtung und Messwerte gehören zu einem Besuch.',
+  },
+};
