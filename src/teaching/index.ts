@@ -12,10 +12,13 @@ export {
   type Question,
 } from './answer/checkAnswer.js';
 export { checkSteps, type StepCheck, type StepsCheck } from './answer/checkSteps.js';
+export { likelySlips } from './answer/likelySlips.js';
 export { type Exercise, type ExerciseInput, exercise } from './exercise/exercise.js';
 export { type CsvOptions, worksheetCsv } from './exercise/exportCsv.js';
+export { worksheetMoodle } from './exercise/exportMoodle.js';
 export { type PackageFile, worksheetQti } from './exercise/exportQti.js';
-export { worksheetHtml } from './exercise/printable.js';
+export { type PrintOptions, worksheetHtml } from './exercise/printable.js';
+export { englishPrint, germanPrint, type PrintWords } from './exercise/printWords.js';
 export {
   type Worksheet,
   type WorksheetInput,

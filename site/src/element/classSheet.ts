@@ -1,17 +1,23 @@
 /**
- * `<class-sheet>`: the exercises of the worked example above it. Answers are checked on the spot, hints come one by one, and
- * the sheet can be printed and taken away.
+ * `<class-sheet>`: the trainer's sheet, made from the settings of the worked example above it. Everything is tried here as a
+ * learner would; from here the links go out, and sheet and key are printed or taken into other programs.
  */
 
 import {
-  checkAnswer,
+  type CsvOptions,
   type Worksheet,
   worksheetCsv,
   worksheetHtml,
+  worksheetMoodle,
+  worksheetOfCode,
   worksheetQti,
 } from 'slantpath/teaching';
-import { hintHtml, hintLabel, renderSheet, verdictHtml, verdictOn } from '../lib/sheet.js';
+import { said } from '../lib/language/language.js';
+import { renderSheet } from '../lib/sheet.js';
+import { learnerLink, queryOf } from '../lib/sheetLinks.js';
+import { printWords } from '../lib/sheetPrint.js';
 import { zip } from '../lib/zip.js';
+import { checkTyped, fillAnswers, keep, kept, showHint, typedAnswers } from './sheetFields.js';
 import type { WorkedExample } from './workedExample.js';
 
 class ClassSheet extends HTMLElement {
@@ -24,8 +30,9 @@ class ClassSheet extends HTMLElement {
     const draw = () => this.#draw(settings.result as Worksheet | undefined);
     settings.addEventListener('answer', draw);
     if (settings.result) draw();
-    this.addEventListener('submit', (event) => this.#check(event));
+    this.addEventListener('submit', (event) => this.#submit(event));
     this.addEventListener('click', (event) => this.#click(event));
+    this.addEventListener('input', () => this.#keep());
   }
 
   #draw(sheet: Worksheet | undefined): void {
@@ -37,62 +44,106 @@ class ClassSheet extends HTMLElement {
     const drawn = this.#sheet === undefined && location.search === '';
     this.#sheet = sheet;
     this.#right.clear();
-    if (!drawn) list.innerHTML = renderSheet(sheet);
+    if (!drawn) list.innerHTML = renderSheet(sheet, 'trainer');
+    fillAnswers(list, kept(sheet)?.answers ?? []);
     this.#count();
+    const code = this.querySelector('.sheet-code');
+    if (code) code.textContent = sheet.code;
     this.dataset['ready'] = '';
+    this.dispatchEvent(new Event('sheet', { bubbles: true }));
   }
 
-  /** The exercise that an event belongs to. */
-  #at(event: Event) {
-    const item = (event.target as Element).closest<HTMLElement>('[data-exercise]');
-    const index = Number(item?.dataset['exercise'] ?? -1);
-    const exercise = this.#sheet?.exercises[index];
-    return item && exercise ? { item, index, exercise } : undefined;
+  /** The sheet on show. */
+  get sheet(): Worksheet | undefined {
+    return this.#sheet;
   }
 
-  #check(event: Event): void {
-    event.preventDefault();
-    const at = this.#at(event);
-    const typed = at?.item.querySelector('input')?.value ?? '';
-    const place = at?.item.querySelector<HTMLElement>('.sheet-verdict');
-    if (!at || !place) return;
-    const verdict = verdictOn(checkAnswer(at.exercise, typed), at.exercise);
-    place.innerHTML = verdictHtml(verdict);
-    place.dataset['kind'] = verdict.kind;
-    if (verdict.kind === 'right') this.#right.add(at.index);
-    else this.#right.delete(at.index);
+  #keep(): void {
+    const list = this.querySelector('.sheet-list');
+    if (!list || !this.#sheet) return;
+    const answers = typedAnswers(list);
+    const typed = answers.some(({ answer, steps }) => answer !== '' || steps !== undefined);
+    const { name = '' } = kept(this.#sheet) ?? {};
+    keep(this.#sheet, typed || name !== '' ? { name, answers } : undefined);
+  }
+
+  #submit(event: Event): void {
+    if ((event.target as Element).matches('.sheet-open')) {
+      this.#open(event);
+      return;
+    }
+    const checked = checkTyped(event, this.#sheet);
+    if (checked?.right) this.#right.add(checked.index);
+    else if (checked) this.#right.delete(checked.index);
     this.#count();
+  }
+
+  /** The settings of a code from the foot of a printed sheet. */
+  #open(event: Event): void {
+    event.preventDefault();
+    const field = this.querySelector<HTMLInputElement>('.sheet-open input');
+    const error = this.querySelector<HTMLElement>('.sheet-open .ex-error');
+    if (!field || !error) return;
+    try {
+      const { code } = worksheetOfCode(field.value);
+      location.search = queryOf(code);
+    } catch {
+      error.textContent = said('This is not a code from the foot of a sheet.');
+      error.hidden = false;
+    }
   }
 
   #count(): void {
     const place = this.querySelector('.sheet-count');
     const all = this.#sheet?.exercises.length ?? 0;
-    if (place) place.textContent = `${this.#right.size} of ${all} right`;
+    if (place) place.textContent = said(`${this.#right.size} of ${all} right`);
   }
 
   #click(event: Event): void {
+    showHint(event, this.#sheet, 'trainer');
     const button = (event.target as Element).closest('button');
-    if (button?.dataset['hint'] !== undefined) this.#hint(event, button);
-    const what = button?.dataset['take'];
     const sheet = this.#sheet;
-    if (!what || !sheet) return;
-    const name = `worksheet-${sheet.seed}`;
-    if (what === 'csv') save(`${name}.csv`, worksheetCsv(sheet), 'text/csv');
+    if (!button || !sheet) return;
+    const use = button.dataset['link'];
+    if (use === 'practice' || use === 'test') this.#copyLink(button, use);
+    const what = button.dataset['take'];
+    const name = `worksheet-${sheet.seed}${sheet.form === 'A' ? '' : `-${sheet.form}`}`;
+    if (what === 'csv') save(`${name}.csv`, worksheetCsv(sheet, this.#csv()), 'text/csv');
     if (what === 'qti') save(`${name}-qti.zip`, zip(worksheetQti(sheet)), 'application/zip');
-    if (what === 'sheet' || what === 'key') print(worksheetHtml(sheet, { key: what === 'key' }));
+    if (what === 'moodle') save(`${name}-moodle.xml`, worksheetMoodle(sheet), 'application/xml');
+    if (what === 'sheet' || what === 'key')
+      print(worksheetHtml(sheet, { key: what === 'key', ...printWords() }));
   }
 
-  #hint(event: Event, button: HTMLButtonElement): void {
-    const at = this.#at(event);
-    const list = at?.item.querySelector<HTMLElement>('.sheet-hints');
-    if (!at || !list) return;
-    const seen = list.children.length;
-    const hint = at.exercise.hints[seen];
-    if (hint === undefined) return;
-    list.hidden = false;
-    list.insertAdjacentHTML('beforeend', hintHtml(hint));
-    button.textContent = hintLabel(at.exercise, seen + 1);
-    button.disabled = seen + 1 === at.exercise.hints.length;
+  #csv(): CsvOptions {
+    const [separator, decimalSign] =
+      this.querySelector<HTMLSelectElement>('[data-csv]')?.value.split(' ') ?? [];
+    return {
+      separator: separator === 'tab' ? '\t' : separator === 'semicolon' ? ';' : ',',
+      decimalSign: decimalSign === 'comma' ? ',' : '.',
+    };
+  }
+
+  #copyLink(button: HTMLButtonElement, use: 'practice' | 'test'): void {
+    if (!this.#sheet) return;
+    const link = learnerLink(this.#sheet, use, document.documentElement.lang);
+    const place = this.querySelector<HTMLAnchorElement>('.sheet-link');
+    if (place) {
+      place.href = link;
+      place.textContent = link;
+      place.hidden = false;
+    }
+    const before = button.textContent;
+    const answer = (text: string) => {
+      button.textContent = said(text);
+      window.setTimeout(() => {
+        button.textContent = before;
+      }, 1200);
+    };
+    navigator.clipboard.writeText(link).then(
+      () => answer('Copied'),
+      () => answer('Copying is not allowed here'),
+    );
   }
 }
 
@@ -110,7 +161,7 @@ function print(html: string): void {
   document.querySelector('.sheet-print')?.remove();
   const frame = document.createElement('iframe');
   frame.className = 'sheet-print';
-  frame.title = 'The sheet for the printer';
+  frame.title = said('The sheet for the printer');
   frame.srcdoc = html;
   frame.addEventListener('load', () => frame.contentWindow?.print());
   document.body.append(frame);

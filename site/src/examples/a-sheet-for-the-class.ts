@@ -20,15 +20,19 @@ const LEVELS = {
   '3': 'numbers as they come',
 } as const;
 
+const FORMS = { A: 'A', B: 'B: the same kinds with other numbers' } as const;
+
 const asked = (values: {
   readonly seed: number;
   readonly count: number;
   readonly level: keyof typeof LEVELS;
+  readonly form: keyof typeof FORMS;
   readonly kinds: readonly string[];
 }) => ({
   seed: values.seed,
   count: values.count,
   level: Number(values.level) as 1 | 2 | 3,
+  ...(values.form === 'B' ? { form: values.form } : {}),
   ...(values.kinds.length > 0 ? { plans: values.kinds } : {}),
 });
 
@@ -43,6 +47,12 @@ export default defineExample({
     }),
     count: number({ label: 'Exercises', value: 5, step: 1, min: 1, max: 100 }),
     level: choice({ label: 'Level', options: LEVELS, value: '2' }),
+    form: choice({
+      label: 'Form',
+      options: FORMS,
+      value: 'A',
+      hint: 'Neighbours get different forms.',
+    }),
     kinds: several({
       label: 'Kinds',
       hint: 'None ticked: all of them.',
@@ -65,7 +75,7 @@ export default defineExample({
     const kinds = new Set(sheet.exercises.map(({ plan }) => plan));
     const count = sheet.exercises.length;
     return {
-      says: `Sheet ${sheet.seed}: ${count} ${count === 1 ? 'exercise' : 'exercises'} with ${LEVELS[`${sheet.level}`]}, below. Everyone who opens this link has the same.`,
+      says: `Sheet ${sheet.seed} ${sheet.form}: ${count} ${count === 1 ? 'exercise' : 'exercises'} with ${LEVELS[`${sheet.level}`]}. Everyone with its link has the same numbers.`,
       outputs: [
         { label: 'Exercises', value: count, digits: 0 },
         { label: 'Different kinds', value: kinds.size, digits: 0 },

@@ -1,47 +1,115 @@
 /** HTML of a worksheet whose answers are checked on the spot, and what is said of an answer. */
 
-import type { AnswerCheck, Exercise, Worksheet } from 'slantpath/teaching';
-import { escapeHtml, shown, withUnit } from './language/text.js';
-import { printed } from './working.js';
+import type {
+  AnswerCheck,
+  Exercise,
+  SolutionQuantity,
+  StepCheck,
+  Worksheet,
+} from 'slantpath/teaching';
+import { ENGLISH, localFormula, localNumber, said, spoken } from './language/language.js';
+import { escapeHtml, shown } from './language/text.js';
+import { inUnit, printed } from './working.js';
 
 const unitOf = (unit: string) => (unit === 'deg' ? '°' : unit);
 const decimals = (count: number) => `${count} ${count === 1 ? 'decimal' : 'decimals'}`;
+const inWords = (text: string) => escapeHtml(said(text));
+
+/** What a sheet lets its reader do: the trainer sees all hints, a learner those without numbers, a test none. */
+export type SheetUse = 'trainer' | 'practice' | 'test';
 
 /** What is asked for: `Answer in ° to 2 decimals`. */
 function asked({ unit, decimals: count }: Exercise): string {
   const to = count === 0 ? 'to a whole number' : `to ${decimals(count)}`;
-  return `Answer ${unit === '' ? '' : `in ${unitOf(unit)} `}${to}`;
+  return said(`Answer ${unit === '' ? '' : `in ${unitOf(unit)} `}${to}`);
 }
 
-/** One exercise with its field; hints and verdict are filled in later. */
-function question(exercise: Exercise, index: number): string {
+/** A given or a constant with its value. */
+function taken({ symbol, meaning, value, unit }: SolutionQuantity): string {
+  const number = localNumber(String(Number(value.toPrecision(10))).replace('-', '−'));
+  return `<li><i>${escapeHtml(symbol)}</i> = ${escapeHtml(inUnit(number, unit))}, ${inWords(meaning)}</li>`;
+}
+
+/** Fields for the steps before the answer, folded away until somebody wants them. */
+function stepFields({ solution }: Exercise, id: string): string {
+  const rows = solution.steps.slice(0, -1).map(({ symbol, meaning, unit, decimals: count }, at) => {
+    const of = unit === '' ? '' : ` <span class="ex-unit">${inWords(unitOf(unit))}</span>`;
+    return `<div class="ex-field"><label for="${id}-step-${at}">${inWords(meaning)}${of}</label><input id="${id}-step-${at}" type="text" maxlength="40" autocomplete="off" spellcheck="false" data-own-step="${escapeHtml(symbol)}" placeholder="${escapeHtml(count === 0 ? '' : said(decimals(count)))}" aria-describedby="${id}-step-${at}-says"><p class="sheet-step" id="${id}-step-${at}-says" role="status"></p></div>`;
+  });
+  if (rows.length === 0) return '';
+  return `<details class="sheet-steps"><summary>${inWords('Steps before the answer')}</summary>${rows.join('')}</details>`;
+}
+
+/** One exercise with its fields; hints and verdict are filled in later. */
+function question(exercise: Exercise, index: number, use: SheetUse): string {
   const id = `exercise-${index + 1}`;
-  const { givens: given, constants } = exercise.solution;
-  const givens = [...given, ...constants]
-    .map(
-      ({ symbol, meaning, value, unit }) =>
-        `<li><i>${escapeHtml(symbol)}</i> = ${escapeHtml(withUnit(String(Number(value.toPrecision(10))).replace('-', '−'), unitOf(unit)))}, ${escapeHtml(meaning)}</li>`,
-    )
-    .join('');
-  return `<li data-exercise="${index}"><h3>${escapeHtml(exercise.solution.title)}</h3><ul>${givens}</ul><form class="ex-field" autocomplete="off"><label for="${id}">${escapeHtml(asked(exercise))}<span class="sr-only">, exercise ${index + 1}</span></label><div class="sheet-answer"><input id="${id}" type="text" autocomplete="off" spellcheck="false" aria-describedby="${id}-verdict"><button>Check</button></div></form><p class="sheet-verdict" id="${id}-verdict" role="status"></p><ol class="sheet-hints" hidden></ol><p class="ex-tools"><button type="button" data-hint>${hintLabel(exercise, 0)}</button></p></li>`;
+  const { givens, constants } = exercise.solution;
+  const list = [...givens, ...constants].map(taken).join('');
+  const round =
+    exercise.level === 1 && exercise.text.includes('round Earth will do')
+      ? `<p class="ex-hint">${inWords('The formulas of the round Earth will do.')}</p>`
+      : '';
+  const check = use === 'test' ? '' : `<button>${inWords('Check')}</button>`;
+  const hints =
+    use === 'test'
+      ? ''
+      : `<ol class="sheet-hints" hidden></ol><p class="ex-tools"><button type="button" data-hint>${escapeHtml(hintLabel(exercise, 0, use))}</button></p>`;
+  return `<li data-exercise="${index}"><h3>${inWords(exercise.solution.title)}</h3><ul>${list}</ul>${round}<form class="ex-field" autocomplete="off">${stepFields(exercise, id)}<label for="${id}">${escapeHtml(asked(exercise))}<span class="sr-only">${inWords(`, exercise ${index + 1}`)}</span></label><div class="sheet-answer"><input id="${id}" type="text" maxlength="40" autocomplete="off" spellcheck="false" data-own-answer aria-describedby="${id}-verdict">${check}</div></form><p class="sheet-verdict" id="${id}-verdict" role="status"></p>${hints}</li>`;
+}
+
+/** Why the computation goes as it does: a language has it by the name of the plan. */
+const reason = (plan: string, english: string): string =>
+  spoken() === ENGLISH ? english : (spoken().find(`why ${plan}`) ?? said(english));
+
+/** The hints of an exercise as HTML: why, the way, the formulas; the numbers put in for the trainer only. */
+export function hintsOf({ hints, plan, solution }: Exercise, use: SheetUse): readonly string[] {
+  const { steps } = solution;
+  const why = hints.length > 2 * steps.length + 1 ? [reason(plan, hints[0] ?? '')] : [];
+  const way = steps.map(({ meaning }) => said(meaning)).join(said(', then '));
+  const formula = (text: string) => printed(localFormula(text));
+  const symbols = steps.map(
+    ({ meaning, formulaText }) => `${said(meaning)}: ${formula(formulaText)}`,
+  );
+  const numbers = steps.map(({ substitutedText, rounded, decimals: count, unit }, at) =>
+    at === steps.length - 1
+      ? formula(substitutedText)
+      : `${formula(substitutedText)} = ${inUnit(shown(rounded, count), unit)}`,
+  );
+  return [
+    ...why,
+    `${said('The way:')} ${way}.`,
+    ...symbols,
+    ...(use === 'trainer' ? numbers : []),
+  ].map((text) => `<li>${escapeHtml(text)}</li>`);
 }
 
 /** What the button of the hints says after some of them. */
-export function hintLabel({ hints }: Exercise, seen: number): string {
-  return seen < hints.length ? `Hint ${seen + 1} of ${hints.length}` : 'No more hints';
-}
-
-/** A hint as it is printed: words as they are, a formula with the signs of print. */
-export function hintHtml(hint: string): string {
-  const start = Math.max(0, hint.lastIndexOf(': '));
-  const formula = hint.slice(start);
-  const text = formula.includes(' = ') ? hint.slice(0, start) + printed(formula) : hint;
-  return `<li>${escapeHtml(text)}</li>`;
+export function hintLabel(exercise: Exercise, seen: number, use: SheetUse): string {
+  const count = hintsOf(exercise, use).length;
+  return said(seen < count ? `Hint ${seen + 1} of ${count}` : 'No more hints');
 }
 
 /** All exercises of a sheet. */
-export function renderSheet(sheet: Worksheet): string {
-  return sheet.exercises.map(question).join('');
+export function renderSheet(sheet: Worksheet, use: SheetUse): string {
+  return sheet.exercises.map((exercise, index) => question(exercise, index, use)).join('');
+}
+
+/** What is said beside a step. */
+export function stepSays({ kind, slips }: StepCheck): string {
+  switch (kind) {
+    case 'right':
+      return said('right');
+    case 'carried-forward':
+      return said('right from what stands before it');
+    case 'wrong':
+      return [said('not right'), ...slips.map(({ explanation }) => said(explanation))].join(': ');
+    case 'wrong-unit':
+      return said('the unit is not the one asked for');
+    case 'unreadable':
+      return said('not a number');
+    case 'empty':
+      return '';
+  }
 }
 
 /** A verdict: a sign, a sentence, and the slips that would explain the answer. */
@@ -71,6 +139,9 @@ export function verdictOn(check: AnswerCheck, exercise: Exercise): Verdict {
     case 'other-way':
       return of(
         `≈ Right for a round Earth, off by ${shown(Math.abs(check.error), exercise.decimals)} ${unitOf(exercise.unit)} from the ellipsoid asked for.`,
+        check.slips.length === 0
+          ? []
+          : ['A slip would give this too:', ...check.slips.map(({ explanation }) => explanation)],
       );
     case 'wrong-unit':
       return of(
@@ -92,8 +163,7 @@ export function verdictOn(check: AnswerCheck, exercise: Exercise): Verdict {
           ? []
           : [`The unit is not the one asked for either: ${check.wrongUnit}.`]),
       ];
-      if (check.slips.length === 0)
-        return of('✗ Not right, and no usual slip gives this. Take a hint.', slips);
+      if (check.slips.length === 0) return of('✗ Not right, and no usual slip gives this.', slips);
       if (check.together) return of('✗ Not right. Probably two slips at once:', slips);
       return of(
         check.slips.length === 1
@@ -111,5 +181,5 @@ export function verdictOn(check: AnswerCheck, exercise: Exercise): Verdict {
 
 /** A verdict as HTML. */
 export function verdictHtml({ says, slips }: Verdict): string {
-  return [says, ...slips].map(escapeHtml).join('<br>');
+  return [says, ...slips].map((text) => escapeHtml(said(text))).join('<br>');
 }

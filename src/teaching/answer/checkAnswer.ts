@@ -44,6 +44,8 @@ export type AnswerCheck =
       readonly exact: number;
       /** Answer less exact value. */
       readonly error: number;
+      /** Slips that give the same number: near the other way's answer the number alone does not tell them apart. */
+      readonly slips: readonly NamedSlip[];
       /** Share of the marks. */
       readonly creditRatio: number;
     }
@@ -220,6 +222,7 @@ function judgedValue(
       way: 'round-earth',
       exact,
       error: given.value - exact,
+      slips: matched.slips,
       creditRatio: CREDIT_RATIO['other-way'],
     };
   return rejected(plan, inputs, given, exact, matched);

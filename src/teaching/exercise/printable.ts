@@ -1,11 +1,12 @@
 /** A worksheet as one HTML document for the printer, with or without the key. */
 
-import { knownOnly } from '../../keys.js';
+import { type Keys, knownOnly } from '../../keys.js';
 import { solutionPlan } from '../plans/index.js';
 import type { Exercise } from './exercise.js';
 import { escapedXml } from './exportQti.js';
 import { mostMarksOf } from './marks.js';
 import { printedFormula, printedNumber, printedUnit } from './printed.js';
+import { englishPrint, type PrintWords } from './printWords.js';
 import { tablesFor } from './tables.js';
 import type { Worksheet } from './worksheet.js';
 
@@ -26,48 +27,95 @@ table.answers { font-size: 11pt; } table.answers td { white-space: nowrap; } tab
 footer { font-size: 9pt; margin-top: 6mm; }
 `;
 
-const marks = (count: number) => `${count} ${count === 1 ? 'mark' : 'marks'}`;
+const marks = (count: number, words: PrintWords) =>
+  count === 1 ? words.oneMark : words.someMarks.replace('{}', String(count));
 
-const withUnit = (number: string, unit: string) =>
-  `${number}${unit === 'deg' || unit === '' ? '' : ' '}${printedUnit(unit)}`;
+/** Texts, numbers and formulas as a language prints them. */
+function printer(words: PrintWords) {
+  const text = (plain: string) => escapedXml(words.translate?.(plain) ?? plain);
+  const local = (number: string) => number.replace('.', words.decimalSign);
+  const unit = (plain: string) =>
+    escapedXml(words.translate?.(printedUnit(plain)) ?? printedUnit(plain));
+  const withUnit = (number: string, of: string) =>
+    `${escapedXml(local(number))}${of === 'deg' || of === '' ? '' : ' '}${unit(of)}`;
+  const formula = (plain: string) => {
+    const signs = printedFormula(plain);
+    return escapedXml(
+      words.decimalSign === '.'
+        ? signs
+        : signs.replaceAll(', ', '; ').replace(/(\d)\.(?=\d)/g, '$1,'),
+    );
+  };
+  return { text, unit, withUnit, formula };
+}
 
 /** The question: title, givens and constants one a line, what is asked for. */
-function question({ solution, text, decimals, unit }: Exercise): string {
+function question({ solution, level, plan, decimals, unit }: Exercise, words: PrintWords): string {
+  const print = printer(words);
   const taken = [...solution.givens, ...solution.constants].map(
     ({ symbol, meaning, value, unit: own }) =>
-      `<li><i>${escapedXml(symbol)}</i> = ${escapedXml(withUnit(printedNumber(value), own))}, ${escapedXml(meaning)}</li>`,
+      `<li><i>${escapedXml(symbol)}</i> = ${print.withUnit(printedNumber(value), own)}, ${print.text(meaning)}</li>`,
   );
-  const round = text.includes('round Earth will do')
-    ? ' The formulas of the round Earth will do.'
-    : '';
+  const round = level === 1 && solutionPlan(plan).otherWays ? ` ${words.roundEarth}` : '';
   const to =
-    decimals === 0 ? 'a whole number' : `${decimals} ${decimals === 1 ? 'decimal' : 'decimals'}`;
-  return `<strong>${escapedXml(solution.title)}</strong><ul>${taken.join('')}</ul><p>Answer${unit === '' ? '' : ` in ${escapedXml(printedUnit(unit))}`} to ${to}.${round}</p>`;
+    decimals === 0
+      ? words.toWholeNumber
+      : decimals === 1
+        ? words.toOneDecimal
+        : words.toDecimals.replace('{}', String(decimals));
+  const asked = (unit === '' ? words.answerPlain : words.answerInUnit)
+    .replace('{unit}', print.unit(unit))
+    .replace('{to}', to);
+  return `<strong>${print.text(solution.title)}</strong><ul>${taken.join('')}</ul><p>${asked}${round}</p>`;
 }
 
 /** A worked solution: each step in symbols, with the numbers, and its value. */
-const worked = ({ solution }: Exercise): string =>
-  solution.steps
+const worked = ({ solution }: Exercise, words: PrintWords): string => {
+  const print = printer(words);
+  return solution.steps
     .map(
       ({ meaning, formulaText, substitutedText, rounded, decimals, unit }) =>
-        `<li>${escapedXml(meaning)}: ${escapedXml(printedFormula(formulaText))}<br>${escapedXml(`${printedFormula(substitutedText)} = ${withUnit(printedNumber(rounded, decimals), unit)}`)}</li>`,
+        `<li>${print.text(meaning)}: ${print.formula(formulaText)}<br>${print.formula(substitutedText)} = ${print.withUnit(printedNumber(rounded, decimals), unit)}</li>`,
     )
     .join('');
+};
+
+/** What the short form on the round Earth gives, where it is as right at this level. */
+function roundAnswers({ plan, level, inputs, decimals }: Exercise): readonly string[] {
+  if (level !== 1) return [];
+  const values = solutionPlan(plan).otherWays?.(inputs) ?? [];
+  return [...new Set(values.map((value) => printedNumber(value, decimals)))];
+}
 
 /** All answers on one page. */
-function answerList(sheet: Worksheet): string {
-  const rows = sheet.exercises.map(
-    (each, at) =>
-      `<tr><th>${at + 1}</th><td>${escapedXml(each.solution.title)}</td><td>${escapedXml(withUnit(printedNumber(each.answer, each.decimals), each.unit))}</td><td>± ${escapedXml(printedNumber(Number(each.tolerance.toPrecision(2))))}</td><td>${mostMarksOf(each)}</td></tr>`,
-  );
-  return `<table class="answers"><tr><th></th><th>Question</th><th>Answer</th><th>Right within</th><th>Marks</th></tr>${rows.join('')}</table>`;
+function answerList(sheet: Worksheet, words: PrintWords): string {
+  const print = printer(words);
+  const rows = sheet.exercises.map((each, at) => {
+    const round = roundAnswers(each).map((value) => print.withUnit(value, each.unit));
+    const answers = [
+      print.withUnit(printedNumber(each.answer, each.decimals), each.unit),
+      ...round,
+    ];
+    return `<tr><th>${at + 1}</th><td>${print.text(each.solution.title)}</td><td>${[...new Set(answers)].join('<br>')}</td><td>± ${print.withUnit(printedNumber(Number(each.tolerance.toPrecision(2))), '')}</td><td>${mostMarksOf(each)}</td></tr>`;
+  });
+  return `<table class="answers"><tr><th></th><th>${words.question}</th><th>${words.answer.replace(':', '')}</th><th>${words.rightWithin}</th><th>${words.marks}</th></tr>${rows.join('')}</table>`;
 }
+
+/** How {@link worksheetHtml} prints. */
+export interface PrintOptions {
+  /** Whether answers and worked solutions are printed instead of room to work in; false by default. */
+  readonly key?: boolean;
+  /** The language: `englishPrint` by default, `germanPrint` with a `translate` of your own for titles and meanings. */
+  readonly words?: PrintWords;
+}
+
+const PRINT_OPTIONS_KEYS = { key: true, words: true } satisfies Keys<PrintOptions>;
 
 /**
  * A worksheet for the printer.
  *
  * @param sheet  From {@link worksheet}.
- * @param options  `key: true` prints a list of answers and the worked solutions instead of room to work in.
+ * @param options  `key: true` prints a list of answers and the worked solutions instead of room to work in; `words` the language.
  * @returns One self-contained HTML document; the code at its foot makes sheet and key again (`worksheetOfCode`).
  *
  * Source: the worksheet.
@@ -77,28 +125,34 @@ function answerList(sheet: Worksheet): string {
  * worksheetHtml(worksheet({ seed: 3, count: 2 }), { key: true }).includes('ol class="steps"'); // => true
  * ```
  */
-export function worksheetHtml(sheet: Worksheet, options: { readonly key?: boolean } = {}): string {
-  const { key = false } = knownOnly('options', options, { key: true });
+export function worksheetHtml(sheet: Worksheet, options: PrintOptions = {}): string {
+  const { key = false, words = englishPrint } = knownOnly('options', options, PRINT_OPTIONS_KEYS);
+  const print = printer(words);
   const total = sheet.exercises.reduce((sum, each) => sum + mostMarksOf(each), 0);
   const items = sheet.exercises.map((each) => {
-    const asked = `<span class="marks">${key ? '' : '___ / '}${marks(mostMarksOf(each))}</span>${question(each)}`;
+    const asked = `<span class="marks">${key ? '' : '___ / '}${marks(mostMarksOf(each), words)}</span>${question(each, words)}`;
     return key
-      ? `<li>${asked}<p><strong>${escapedXml(withUnit(printedNumber(each.answer, each.decimals), each.unit))}</strong></p><ol class="steps">${worked(each)}</ol></li>`
-      : `<li>${asked}<div class="room"></div><p>Answer: <span class="line"></span> ${escapedXml(printedUnit(each.unit))}</p></li>`;
+      ? `<li>${asked}<p><strong>${print.withUnit(printedNumber(each.answer, each.decimals), each.unit)}</strong></p><ol class="steps">${worked(each, words)}</ol></li>`
+      : `<li>${asked}<div class="room"></div><p>${words.answer} <span class="line"></span> ${print.unit(each.unit)}</p></li>`;
   });
-  const title = `${sheet.title}${key ? ': key' : ''}`;
+  const usual = `Worksheet ${sheet.seed} ${sheet.form}`;
+  const own =
+    sheet.title === usual
+      ? words.worksheet.replace('{}', `${sheet.seed} ${sheet.form}`)
+      : sheet.title;
+  const title = key ? words.key.replace('{}', own) : own;
   const head = key
-    ? `<p>${marks(total)} in all: one for each step. A step that goes on rightly from a wrong one keeps its mark.</p>${answerList(sheet)}<h2>Worked solutions</h2>`
-    : `<p>Name <span></span> Date <span class="short"></span> Marks <span class="short"></span> of ${total}</p>`;
+    ? `<p>${words.marksInAll.replace('{}', marks(total, words))}</p>${answerList(sheet, words)}<h2>${words.workedSolutions}</h2>`
+    : `<p>${words.name} <span></span> ${words.date} <span class="short"></span> ${words.marks} <span class="short"></span> ${words.of} ${total}</p>`;
   const plans = sheet.exercises.map(({ plan }) => solutionPlan(plan));
   return `<!doctype html>
-<html lang="en">
+<html lang="${words.code}">
 <head><meta charset="utf-8"><title>${escapedXml(title)}</title><style>${STYLE}</style></head>
 <body>
 <header><h1>${escapedXml(title)}</h1>${head}</header>
 <ol class="sheet">${items.join('\n')}</ol>
-${tablesFor(plans)}
-<footer>Code ${escapedXml(sheet.code)}: it makes this sheet and its key again.</footer>
+${tablesFor(plans, words)}
+<footer>${words.foot.replace('{}', escapedXml(sheet.code))}</footer>
 </body>
 </html>
 `;

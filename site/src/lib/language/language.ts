@@ -41,6 +41,9 @@ export function speak(language: Language): void {
   present = language;
 }
 
+/** The present language. */
+export const spoken = (): Language => present;
+
 /** The words of the pattern in the present language. */
 export const words = (): Words => present.words;
 
