@@ -1,9 +1,15 @@
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
+import { nativeSources } from './tests/support/nativeSources.js';
 
 const source = (path: string) => fileURLToPath(new URL(`./src/${path}`, import.meta.url));
 
+const folder = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+// Coverage counts, and watching follows, the sources themselves.
+const native = process.argv.includes('run') && !process.argv.includes('--coverage');
+
 export default defineConfig({
+  plugins: native ? [nativeSources(folder('src'), folder('node_modules/.native'))] : [],
   resolve: {
     alias: [
       { find: /^slantpath$/, replacement: source('index.ts') },
