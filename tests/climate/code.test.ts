@@ -10,6 +10,7 @@ import { BitDecoder, base64Bytes } from '../../src/climate/grid/bitDecoder.js';
 import { checkedGridFile } from '../../src/climate/grid/gridFile.js';
 import { tiledLayers } from '../../src/climate/grid/tiles.js';
 import { tileNodes, tileOf } from '../../src/climate/grid/tiling.js';
+import { runs } from '../support/runs.js';
 
 const even = (contexts: number) => new Uint16Array(contexts).fill(16384);
 
@@ -112,7 +113,7 @@ describe('the code of the grid', () => {
             }
         },
       ),
-      { numRuns: 40 },
+      { numRuns: runs(40, 10) },
     );
   });
 

@@ -76,7 +76,7 @@ describe('next move', () => {
           expect(search.readings.length).toBeLessThan(12);
         },
       ),
-      { numRuns: runs(200, 40) },
+      { numRuns: runs(200, 20) },
     );
   });
 
@@ -117,7 +117,7 @@ describe('next move', () => {
   });
 
   test('the target is kept in 95 of 100 runs', () => {
-    const count = runs(200, 60);
+    const count = runs(200, 30);
     let within = 0;
     for (let seed = 1; seed <= count; seed++) {
       const { antenna, last } = play(

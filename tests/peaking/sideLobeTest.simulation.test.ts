@@ -16,9 +16,9 @@ import {
 } from '../../src/peaking/index.js';
 import { FULL_RUNS, runs } from '../support/runs.js';
 
-const RUNS = runs(10_000, 500);
+const RUNS = runs(10_000, 240);
 
-/** Percent of runs that are wrong at most; of 500 runs two standard deviations more. */
+/** Percent of runs that are wrong at most; of fewer runs two standard deviations more. */
 const MOST_WRONG = FULL_RUNS ? 2 : 2 + 200 * Math.sqrt((0.02 * 0.98) / RUNS);
 const SHIFTS = 20;
 

@@ -5,7 +5,7 @@ import { fitPeak, type PeakFit, type PeakSamples, peakBound } from '../../src/pe
 import { runs } from '../support/runs.js';
 
 /** Runs of each setting that does not ask for others. */
-export const SIMULATION_RUNS = runs(10_000, 500);
+export const SIMULATION_RUNS = runs(10_000, 300);
 
 /** One setting; positions run evenly from -1 to 1 degree, the peak anywhere within 0.2 of the middle. */
 export interface SimulationSetting {
