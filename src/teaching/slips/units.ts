@@ -104,6 +104,18 @@ export const UNIT_SLIPS: readonly Slip[] = [
       lastStep(plan).unit === 'deg' ? [answered((x) => (x * Math.PI) / 180)] : [],
   },
   {
+    name: 'minutes-for-decimals',
+    group: 'unit',
+    explanation:
+      'Minutes of arc were put in as decimals: 24 minutes are 0.4 degrees, so 46 degrees 24 minutes are 46.4, not 46.24.',
+    changes: (plan) =>
+      givensThat(
+        plan,
+        ({ name }) => /(?:latitude|longitude)Deg$/i.test(name),
+        (value) => Math.trunc(value) + 0.6 * (value - Math.trunc(value)),
+      ),
+  },
+  {
     name: 'mhz-for-ghz',
     group: 'unit',
     explanation: 'The frequency was put in in MHz; it belongs in GHz.',

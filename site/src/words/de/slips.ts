@@ -39,6 +39,8 @@ const direction: Pairs = {
 const units: Pairs = {
   'The machine was in radians; the angles are in degrees.':
     'Der Rechner stand auf Bogenmaß; die Winkel sind in Grad.',
+  'Minutes of arc were put in as decimals: 24 minutes are 0.4 degrees, so 46 degrees 24 minutes are 46.4, not 46.24.':
+    'Bogenminuten sind als Dezimalen eingesetzt: 24 Minuten sind 0,4 Grad, also sind 46 Grad 24 Minuten 46,4 und nicht 46,24.',
   'The answer is in radians: times 180 over pi it is in degrees.':
     'Die Antwort ist im Bogenmaß: mal 180 durch π ergibt Grad.',
   'The frequency was put in in MHz; it belongs in GHz.':
