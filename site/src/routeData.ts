@@ -90,15 +90,17 @@ async function englishEntries(pathname: string): Promise<Entry[]> {
   return entries;
 }
 
-/** The job, the primer and the worked examples in another language. */
+/** The pages to begin with, the worked examples and the reference in another language. */
 async function translatedEntries(pathname: string, code: string, frame: Frame): Promise<Entry[]> {
   const links = (some: readonly Page[]) =>
     some.map(({ id, label }) => link(label, slash(id), pathname));
   const pages = await pagesOf(`${code}/examples`);
+  const reference = links(await pagesOf(`${code}/reference`));
   return [
     link(frame.list, `/${code}/`, pathname),
     ...links(await pagesOf(`${code}/start`)),
     group(frame.group, staged(pages, frame.stages, links), false),
+    ...(reference.length > 0 ? [group(frame.reference, reference, false)] : []),
     { ...link(frame.rest, '/', pathname), attrs: { hreflang: 'en' } },
   ];
 }

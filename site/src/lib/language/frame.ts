@@ -10,6 +10,8 @@ export interface Frame {
   /** Title of the worked examples, of the page that lists them, and of the link to the English pages. */
   readonly group: string;
   readonly list: string;
+  /** Title of the reference. */
+  readonly reference: string;
   readonly rest: string;
   readonly stages: Readonly<Record<number, string>>;
   /** Starlight's own words by their keys. */

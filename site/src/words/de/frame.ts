@@ -6,6 +6,7 @@ const frame: Frame = {
   name: 'Deutsch',
   group: 'Durchgerechnete Beispiele',
   list: 'Alle Beispiele',
+  reference: 'Nachschlagen',
   rest: 'Alles Übrige (Englisch)',
   stages: {
     1: 'Vor der Fahrt',
