@@ -16,7 +16,7 @@ import {
   rawOfValues,
   readValues,
 } from '../lib/inputs/state.js';
-import { said, speak, words } from '../lib/language/language.js';
+import { said, speak, unmarked, words } from '../lib/language/language.js';
 import { languageFor } from '../lib/language/languages.js';
 import { parameterWords } from '../lib/parameterWords.js';
 import { renderRest, renderTop, renderView } from '../lib/render.js';
@@ -260,7 +260,7 @@ export class WorkedExample extends HTMLElement {
   /** Tells assistive software the answer; nothing is said before the reader has changed something. */
   #say(text: string): void {
     const status = this.querySelector<HTMLElement>('[role="status"]');
-    if (status && this.dataset['ready'] !== undefined) status.textContent = text;
+    if (status && this.dataset['ready'] !== undefined) status.textContent = unmarked(text);
   }
 
   #showError(error: DomainError): void {

@@ -9,6 +9,7 @@ import {
 import { intermediateFrequency } from 'slantpath/tuning';
 import { defineExample, literal } from '../lib/example.js';
 import { choice, number, rows } from '../lib/inputs/inputs.js';
+import { own } from '../lib/language/language.js';
 import { shown } from '../lib/language/text.js';
 import { linePlot } from '../lib/pictures/plot.js';
 import { spanRows } from '../lib/pictures/spans.js';
@@ -131,7 +132,7 @@ export default defineExample({
       ({ intermediateFrequencyMHz, bandwidthMHz }) =>
         Math.abs(intermediateFrequencyMHz - frequencyMHz) <= bandwidthMHz / 2,
     );
-    const names = hit.map(({ name }) => name).join(', ');
+    const names = hit.map(({ name }) => own(name)).join(', ');
     const level = shown(above, 1);
     const onCable = new Set(exposures.filter(({ way }) => way === 'cable').map(({ band }) => band));
     return {
@@ -180,7 +181,7 @@ export default defineExample({
                 shade: { from: 950, to: 2150, label: 'range of the receiver' },
                 rows: [
                   ...placed.map(({ name, intermediateFrequencyMHz, bandwidthMHz }) => ({
-                    label: `carrier ${name}`,
+                    label: `carrier ${own(name)}`,
                     spans: [
                       {
                         from: intermediateFrequencyMHz - bandwidthMHz / 2,
@@ -218,7 +219,7 @@ export default defineExample({
           caption: 'Carriers under a terrestrial band',
           columns: ['Carrier', 'Band', 'Sender', 'How it gets in', 'Overlap / MHz'],
           rows: exposures.map(({ carrier, band, sender, way, overlapMHz }) => [
-            carrier,
+            own(carrier),
             band,
             SENDERS[sender],
             WAYS[way],

@@ -11,6 +11,7 @@ import {
 } from 'slantpath/distribution';
 import { defineExample, literal, type Working } from '../lib/example.js';
 import { choice, number, text } from '../lib/inputs/inputs.js';
+import { own } from '../lib/language/language.js';
 import { shown } from '../lib/language/text.js';
 import { outlineRows, type PartRow, partWords, treeOf } from '../lib/partsTree.js';
 import { linePlot } from '../lib/pictures/plot.js';
@@ -72,18 +73,18 @@ function drawn(
   const visit = (name: string, parent: number): void => {
     for (const row of parts) {
       if (row.behind.replace(/\s*\(tap\)\s*$/, '').trim() !== name) continue;
-      const own = row.name.trim();
-      const levels = behind.get(own);
-      const state = states.get(own);
+      const ownName = row.name.trim();
+      const levels = behind.get(ownName);
+      const state = states.get(ownName);
       const index = list.push({
-        name: own,
+        name: ownName,
         words: partWords(row),
         parent,
         kind: row.part.startsWith('series') ? 'cable' : row.part,
         ...(levels ? { levels } : {}),
         ...(state ? { state } : {}),
       });
-      visit(own, index - 1);
+      visit(ownName, index - 1);
     }
   };
   visit('source', 0);
@@ -223,14 +224,14 @@ export default defineExample({
     const strongest = checks.reduce((a, b) => (b.marginHighDb < a.marginHighDb ? b : a));
     const furthestOut =
       worst.marginLowDb < 0
-        ? `the weakest is ${worst.name}, ${shown(-worst.marginLowDb, 1)} dB too low`
-        : `the strongest is ${strongest.name}, ${shown(-strongest.marginHighDb, 1)} dB too high`;
+        ? `the weakest is ${own(worst.name)}, ${shown(-worst.marginLowDb, 1)} dB too low`
+        : `the strongest is ${own(strongest.name)}, ${shown(-strongest.marginHighDb, 1)} dB too high`;
     const ends = [shown(from ?? 0, 0), shown(to ?? 0, 0)] as const;
     const steepest = outlets.reduce((a, b) => (Math.abs(b.slopeDb) > Math.abs(a.slopeDb) ? b : a));
     return {
       says:
         good === checks.length
-          ? `Every outlet is inside its window; the weakest is ${worst.name} with ${shown(worst.marginLowDb, 1)} dB to spare.`
+          ? `Every outlet is inside its window; the weakest is ${own(worst.name)} with ${shown(worst.marginLowDb, 1)} dB to spare.`
           : `${good} of ${checks.length} outlets inside the window; ${furthestOut}.`,
       outputs: [
         { label: 'Outlets inside the window', value: `${good} of ${checks.length}`, main: true },
@@ -239,7 +240,7 @@ export default defineExample({
           value: worst.marginLowDb + lowestDbuv,
           unit: 'dBµV',
           digits: 1,
-          note: `at ${worst.name}`,
+          note: `at ${own(worst.name)}`,
           main: true,
         },
         {
@@ -247,7 +248,7 @@ export default defineExample({
           value: steepest.slopeDb,
           unit: 'dB',
           digits: 1,
-          note: `at ${steepest.name}, highest less lowest frequency`,
+          note: `at ${own(steepest.name)}, highest less lowest frequency`,
         },
         {
           label: 'Lowest carrier-to-noise ratio',
@@ -281,7 +282,7 @@ export default defineExample({
           x: { label: 'Intermediate frequency', unit: 'MHz', digits: 0 },
           y: { label: 'Level', unit: 'dBµV', digits: 1 },
           series: outlets.slice(0, 4).map(({ name, points }) => ({
-            label: name,
+            label: own(name),
             points: points.map((point) => ({ x: point.frequencyMHz, y: point.levelDbuv })),
           })),
           rules: [
@@ -302,7 +303,7 @@ export default defineExample({
             'Window',
           ],
           rows: outlets.map((outlet, index) => [
-            outlet.name,
+            own(outlet.name),
             shown(outlet.lowestDbuv, 1),
             shown(outlet.highestDbuv, 1),
             shown(outlet.slopeDb, 1),
@@ -315,7 +316,7 @@ export default defineExample({
             'Supply of the outdoor unit from each outlet (it needs 16 V for the higher voltage)',
           columns: ['Fed from', 'At the unit / V', 'Current / A', 'Enough'],
           rows: supplies.map(({ name, supply }) => [
-            name,
+            own(name),
             shown(supply.points[supply.points.length - 1]?.voltageV ?? 0),
             shown(supply.currentA),
             SUPPLIES[supply.kind],

@@ -10,6 +10,7 @@ import {
 } from 'slantpath/tuning';
 import { defineExample, literal } from '../lib/example.js';
 import { choice, number, rows } from '../lib/inputs/inputs.js';
+import { own } from '../lib/language/language.js';
 import { shown } from '../lib/language/text.js';
 import { spanRows } from '../lib/pictures/spans.js';
 
@@ -145,8 +146,8 @@ export default defineExample({
       says: !first
         ? 'Add a carrier.'
         : first.kind === 'outside-the-unit'
-          ? `${first.name}: this unit has no band for ${shown(first.frequencyGHz, 4)} GHz.`
-          : `${first.name}: tune ${dialled(first)}${lost > 0 ? `; ${lost} of ${table.length} carriers cannot be received whole.` : '.'}`,
+          ? `${own(first.name)}: this unit has no band for ${shown(first.frequencyGHz, 4)} GHz.`
+          : `${own(first.name)}: tune ${dialled(first)}${lost > 0 ? `; ${lost} of ${table.length} carriers cannot be received whole.` : '.'}`,
       outputs:
         first && first.kind !== 'outside-the-unit'
           ? [
@@ -154,7 +155,7 @@ export default defineExample({
                 label: 'Intermediate frequency',
                 value: first.intermediateFrequencyMHz,
                 unit: 'MHz',
-                note: `of ${first.name}`,
+                note: `of ${own(first.name)}`,
                 main: true,
               },
               {
@@ -195,7 +196,7 @@ export default defineExample({
                 axis: 'Intermediate frequency / MHz',
                 shade: { from: lowestMHz, to: highestMHz, label: 'range of the receiver' },
                 rows: tuned.map((row) => ({
-                  label: row.name,
+                  label: own(row.name),
                   words:
                     row.kind === 'in-range'
                       ? `${row.supplyV} V, ${TONES[row.tone]}`
@@ -225,9 +226,9 @@ export default defineExample({
           ],
           rows: table.map((row) =>
             row.kind === 'outside-the-unit'
-              ? [row.name, 'none', '–', '–', '–', 'outside the unit', '–']
+              ? [own(row.name), 'none', '–', '–', '–', 'outside the unit', '–']
               : [
-                  row.name,
+                  own(row.name),
                   shown(row.intermediateFrequencyMHz, 2),
                   String(row.supplyV),
                   TONES[row.tone],

@@ -55,9 +55,29 @@ const WORDLESS =
 const isWordless = (text: string) =>
   (text.match(/[A-Za-z]+/g) ?? []).every((word) => WORDLESS.test(word));
 
+/** Signs around what a user typed, from the private area of Unicode; they never reach the page. */
+const [OPEN, CLOSE] = ['\ue000', '\ue001'];
+const MARKS = /[\ue000\ue001]/g;
+const OWN = /\ue000([^\ue001]*)\ue001/g;
+
+/** A user's own text, such as the name of an outlet: no language looks it up, alone or within a sentence. */
+export const own = (text: string): string => OPEN + text.replace(MARKS, '') + CLOSE;
+
+/** A text without the marks of {@link own}, as it goes to the page. */
+export const unmarked = (text: string): string => text.replace(MARKS, '');
+
 /** A text in the present language; the text itself where it has no words for it. */
 export function said(text: string): string {
   if (present === ENGLISH) return text;
+  if (!text.includes(OPEN)) return sought(text);
+  // The user's words wait outside while the sentence around them is looked up.
+  const words: string[] = [];
+  const around = text.replace(OWN, (whole) => `${OPEN}${words.push(whole) - 1}${CLOSE}`);
+  return sought(around).replace(OWN, (_, index: string) => words[Number(index)] ?? '');
+}
+
+function sought(text: string): string {
+  if (text.replace(OWN, '') === '') return text;
   const found = present.find(text);
   if (found !== undefined) return found;
   if (isWordless(text)) return localNumbers(text);
@@ -115,6 +135,6 @@ function filled(sentence: string, gaps: readonly string[]): string {
   return sentence.replace(/\{(\d?)\}/g, (_, place: string) => {
     const gap = gaps[place === '' ? next : Number(place) - 1] ?? '';
     next += 1;
-    return said(gap);
+    return sought(gap);
   });
 }

@@ -1,6 +1,6 @@
 /** Numbers and text as the pages show them. */
 
-import { localNumber, said } from './language.js';
+import { localNumber, said, unmarked } from './language.js';
 
 const ESCAPES: Readonly<Record<string, string>> = {
   '&': '&amp;',
@@ -11,7 +11,7 @@ const ESCAPES: Readonly<Record<string, string>> = {
 
 /** Text made safe for HTML content and attributes. */
 export function escapeHtml(text: string | number): string {
-  return String(text).replace(/[&<>"]/g, (character) => ESCAPES[character] ?? character);
+  return unmarked(String(text)).replace(/[&<>"]/g, (character) => ESCAPES[character] ?? character);
 }
 
 /**

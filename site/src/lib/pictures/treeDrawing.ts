@@ -2,6 +2,7 @@
 
 import { label, picture, tag, through } from '../drawing/svg.js';
 import type { Figure } from '../example.js';
+import { own } from '../language/language.js';
 import { shown } from '../language/text.js';
 
 /** A part in the drawing. */
@@ -52,6 +53,9 @@ function fitted(text: string, from: number): string {
   const most = Math.floor((WIDTH - LEVELS - from) / CHARACTER);
   return text.length <= most ? text : `${text.slice(0, most - 1).trimEnd()}…`;
 }
+
+/** A name that a user typed; the source has ours. */
+const named = ({ name, parent }: DrawnPart, text = name) => (parent < 0 ? text : own(text));
 
 const STATES = {
   inside: 'inside its window',
@@ -115,7 +119,13 @@ export function treeDrawing(
       : '';
     return (
       symbol(part.kind, x(index), y(index)) +
-      label(x(index) + 16, y(index) - 2, fitted(part.name, x(index) + 16), 'start', 'name') +
+      label(
+        x(index) + 16,
+        y(index) - 2,
+        named(part, fitted(part.name, x(index) + 16)),
+        'start',
+        'name',
+      ) +
       label(
         x(index) + 16,
         y(index) + 14,
@@ -135,9 +145,10 @@ export function treeDrawing(
       caption: title,
       columns: ['Part', 'What', 'Behind', `dBµV at ${ends[0]} MHz`, `dBµV at ${ends[1]} MHz`],
       rows: parts.map((part) => [
-        part.name,
+        named(part),
         part.words,
-        part.parent < 0 ? '' : (parts[part.parent]?.name ?? ''),
+        ...parts.slice(Math.max(0, part.parent), part.parent + 1).map((feeding) => named(feeding)),
+        ...(part.parent < 0 ? [''] : []),
         ...(part.levels ?? ['', '']).map((value) =>
           typeof value === 'number' ? shown(value, 1) : value,
         ),

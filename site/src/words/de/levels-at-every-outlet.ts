@@ -2,16 +2,6 @@
 
 import type { Pairs } from '../../lib/language/language.js';
 
-/** Names of parts: they stay as they are typed in the outline. */
-const names: Pairs = {
-  run: 'run',
-  splitter: 'splitter',
-  'drop {}': 'drop {}',
-  'class {}': 'class {}',
-  'amplifier {}': 'amplifier {}',
-  source: 'Quelle',
-};
-
 const inputs: Pairs = {
   Parts: 'Teile',
   'One on each line as name: part number, further in than the part that feeds it. Metres of series-6, series-7, series-11 or series-59 cable; dB of connector, attenuator, splitter, outlet; amplifier gain and noise figure; tap value and through loss; equaliser loss at 950 and 2150 MHz. An asterisk before the name hangs it on a tap port.':
@@ -126,5 +116,5 @@ const errors: Pairs = {
   'is it given in mA?': 'eine Angabe in mA?',
 };
 
-const pairs: Pairs = { ...names, ...inputs, ...answers, ...pictures, ...errors };
+const pairs: Pairs = { source: 'Quelle', ...inputs, ...answers, ...pictures, ...errors };
 export default pairs;
