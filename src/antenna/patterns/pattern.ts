@@ -97,7 +97,7 @@ function segmentAt(shape: Shape, offAxisDeg: number): Segment | undefined {
  * @throws {@link DomainError} naming the field that is missing or outside its interval.
  *
  * Source: ITU-R S.465-6, S.580-6, S.1428-1, BO.1213-1; Radio Regulations, Appendices 7 (Annex 3), 8 and 30; the
- * formulas of `illuminatedAperture`. Envelopes of the side lobes: a real antenna has nulls and lobes below them.
+ * formulas of `illuminatedAperture`. The stated range of S.1428-1, 10.7 to 30 GHz, is from memory. Envelopes of the side lobes: a real antenna has nulls and lobes below them.
  * Accuracy: rounding only.
  * @example
  * ```ts

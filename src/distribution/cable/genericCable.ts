@@ -32,8 +32,8 @@ const CABLES = {
 /**
  * A generic cable of a series, with a solid copper centre.
  *
- * Loss of series 6: fitted to four published points, 270 to 2150 MHz, within 1.3 percent. Loss of series 59, 7 and 11:
- * fitted to rows recalled from the usual drop-cable table, 55 to 1000 MHz, within 7, 3 and 3 percent of
+ * Loss of series 6: fitted to four published points, 270 to 2150 MHz, within 1.3 percent. Loss of series 59, 7 and 11: practice of the trade,
+ * fitted to rows of the usual drop-cable table from memory (no standard was read), 55 to 1000 MHz, within 7, 3 and 3 percent of
  * those; above 1000 MHz they are an extrapolation. Loop resistance: copper centre (20, 18, 16, 14 AWG) at
  * 20 degrees Celsius and a braid of 10 to 20 ohm/km by practice of the trade; a copper-clad steel centre has
  * about 8 ohm more per 100 m in series 6. Use the data sheet of the reel where you have it.

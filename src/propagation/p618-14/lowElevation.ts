@@ -71,7 +71,8 @@ export interface LowElevationFade {
  * @returns Fade in dB (positive is a loss) with its terms.
  * @throws {@link DomainError} naming the field that is missing, not finite or out of its domain.
  *
- * Source: Recommendation ITU-R P.618-14, section 2.4.2, steps 2 and 3; coefficients from memory of the text.
+ * Source: Recommendation ITU-R P.618-14, section 2.4.2, steps 2 and 3; its coefficients are from memory; the text was
+ * not read for them.
  * @example
  * ```ts
  * import { lowElevationFade } from 'slantpath/propagation';
