@@ -239,6 +239,16 @@ describe('bands', () => {
     expect(other.offsetDeg).toBeCloseTo(2 * Math.sqrt(0.1 / 12), 12);
   });
 
+  test('the bound lies above the parabola, and there is none beyond the main lobe', () => {
+    const at = (lossDb: number) =>
+      bandLoss({ lossDb, beamwidthDeg: 1, frequencyGHz: 10, otherFrequencyGHz: 12 });
+    const { otherLossDb, otherLossUpper95Db } = at(1);
+    expect(otherLossUpper95Db).toBeGreaterThan(otherLossDb);
+    expect(otherLossUpper95Db).toBeLessThan(1.5 * otherLossDb);
+    expect(at(0).otherLossUpper95Db).toBe(0);
+    expect(at(9).otherLossUpper95Db).toBeNull();
+  });
+
   test('a squint adds to the offset, or takes from it', () => {
     const other = bandLoss({
       lossDb: 12 * 0.1 ** 2,

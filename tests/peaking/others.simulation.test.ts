@@ -1,11 +1,24 @@
 /** Bracketing by hand, two axes and the null on lobes of real apertures: how often the stated 95 % hold. */
 
 import { describe, expect, test } from 'vitest';
-import { bracketPeak, fitCoupledPeak, fitNull } from '../../src/peaking/index.js';
+import {
+  bandLoss,
+  bracketNull,
+  bracketPeak,
+  fitCoupledPeak,
+  fitNull,
+} from '../../src/peaking/index.js';
 import { runs } from '../support/runs.js';
-import { generator, normals } from './simulator/aperture.js';
+import { generator, LOBES, type LobeName, lobeOf, normals } from './simulator/aperture.js';
 import { type AnyLobe, anyLobe } from './simulator/lobes.js';
-import { planeOf, WAVEFRONTS, type WavefrontName } from './simulator/wavefront.js';
+import {
+  cutOf,
+  IN_TABLE,
+  planeOf,
+  WAVEFRONTS,
+  type Wavefront,
+  type WavefrontName,
+} from './simulator/wavefront.js';
 
 const RUNS = runs(500);
 /** Least share that holds in so many runs where 95 % is true, three standard deviations below. */
@@ -178,4 +191,109 @@ describe('the null with a leak of any phase', () => {
       if (outliers === 0) expect(assured / RUNS).toBeGreaterThan(0.6);
     },
   );
+});
+
+/** The same reflector at `ratio` times the frequency: its errors are that many more radians. */
+function atHigher(w: Wavefront, ratio: number): Wavefront {
+  const more = (pair: readonly [number, number] | undefined): readonly [number, number] => [
+    ratio * (pair?.[0] ?? 0),
+    ratio * (pair?.[1] ?? 0),
+  ];
+  return {
+    ...w,
+    defocus: ratio * (w.defocus ?? 0),
+    astigmatism: more(w.astigmatism),
+    coma: more(w.coma),
+    trefoil: more(w.trefoil),
+    spherical: ratio * (w.spherical ?? 0),
+  };
+}
+
+describe('the loss in another band on a real lobe', () => {
+  const shapes = [
+    ...(Object.keys(LOBES) as LobeName[]).map(
+      (name) => [name, lobeOf(name), lobeOf(name)] as const,
+    ),
+    ...IN_TABLE.map((name) => {
+      const wave: Wavefront = WAVEFRONTS[name];
+      return [name, cutOf(wave, 0), cutOf(atHigher(wave, 1.2), 0)] as const;
+    }),
+  ];
+  test.each([1.1, 1.2, 1.7])('at %s times the frequency', (ratio) => {
+    let held = 0;
+    let plain = 0;
+    let count = 0;
+    const worst: string[] = [];
+    // Errors scale with the frequency; for the Ka band, 1.7 times, only the plain apertures are taken, whose shape does not change.
+    for (const [name, low, high] of ratio > 1.2
+      ? shapes.slice(0, Object.keys(LOBES).length)
+      : shapes)
+      for (let offset = 0.04; offset < 0.6; offset += 0.02)
+        for (const side of [-1, 1]) {
+          const lossDb = -low(side * offset);
+          const otherDb = -high(side * offset * ratio);
+          if (otherDb > 3 || lossDb < 0) continue;
+          const bound = bandLoss({
+            lossDb,
+            beamwidthDeg: 1,
+            frequencyGHz: 10,
+            otherFrequencyGHz: 10 * ratio,
+          });
+          count++;
+          if (otherDb <= bound.otherLossDb) plain++;
+          if (bound.otherLossUpper95Db !== null && otherDb <= bound.otherLossUpper95Db) held++;
+          else worst.push(`${name} ${(side * offset).toFixed(2)}`);
+        }
+    console.log(
+      `other band, ${ratio} times: bound holds at ${((100 * held) / count).toFixed(1)} % of ${count} offsets, the parabola at ${((100 * plain) / count).toFixed(1)} %${worst.length > 0 ? `; not ${worst.slice(0, 5).join(', ')}` : ''}`,
+    );
+    expect(count).toBeGreaterThan(100);
+    expect(held / count).toBeGreaterThanOrEqual(0.95);
+  });
+});
+
+describe('the null bracketed by hand, with a leak of any phase', () => {
+  test.each([
+    [20, 0.1, 0],
+    [20, 0.3, 0.5],
+    [30, 0.3, 1],
+    [10, 0.2, 0],
+    [10, 0, 1],
+  ] as const)('%s degrees out, scatter %s dB, step %s dB', (outDeg, scatterDb, stepDb) => {
+    const next = generator(outDeg * 13 + 100 * scatterDb + stepDb);
+    const normal = normals(next);
+    let held = 0;
+    let error2 = 0;
+    for (let run = 0; run < RUNS; run++) {
+      const leak = 0.03 * (0.5 + next());
+      const phase = 2 * Math.PI * next();
+      const levelAt = (deg: number) => {
+        const angle = (deg * Math.PI) / 180;
+        const across = Math.sin(angle) + leak * Math.cos(phase) * Math.cos(angle);
+        const beside = leak * Math.sin(phase) * Math.cos(angle);
+        return 10 * Math.log10(across ** 2 + beside ** 2) - 40;
+      };
+      const read = (deg: number) => rounded(levelAt(deg) + scatterDb * normal(), stepDb);
+      // The level is even about where it is least: tan 2r = -2 l cos(phase) / (1 - l^2).
+      const nullDeg = (Math.atan2(-2 * leak * Math.cos(phase), 1 - leak ** 2) * 180) / Math.PI / 2;
+      const firstDeg = nullDeg - outDeg * (0.8 + 0.4 * next());
+      const reference = read(firstDeg);
+      // Out to the other side, a quarter of a degree at a time, until the level reads the same or more.
+      let secondDeg = nullDeg + 1;
+      while (read(secondDeg) < reference && secondDeg < nullDeg + 80) secondDeg += 0.25;
+      const bracket = bracketNull({
+        firstDeg,
+        secondDeg,
+        levelStepDb: stepDb,
+        standardDeviationDb: scatterDb,
+      });
+      const off = Math.abs(bracket.nullDeg - nullDeg);
+      error2 += (off / bracket.standardUncertaintyDeg) ** 2;
+      if (-20 * Math.log10(Math.tan((off * Math.PI) / 180)) >= bracket.isolationAtLeastDb) held++;
+    }
+    console.log(
+      `null by hand, ${outDeg} degrees out, scatter ${scatterDb} dB, step ${stepDb} dB: isolation holds in ${((100 * held) / RUNS).toFixed(1)} %, error ${Math.sqrt(error2 / RUNS).toFixed(2)} of the stated uncertainty`,
+    );
+    expect(held / RUNS).toBeGreaterThanOrEqual(least(RUNS));
+  });
 });

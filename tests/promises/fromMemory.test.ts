@@ -27,7 +27,10 @@ const VALUES: readonly (readonly [string, readonly (readonly [string, RegExp])[]
       ['src/antenna/patterns/s1428.ts', /10\.7 to 30 GHz is from memory/],
       ['src/antenna/patterns/pattern.ts', /range of S\.1428-1, 10\.7 to 30 GHz, is from memory/],
       ['docs/examples/do-the-neighbours-disturb.mdx', /S\.1428-1.{0,40}from memory.{0,40}not read/],
-      ['docs/de/examples/do-the-neighbours-disturb.mdx', /S\.1428-1.{0,60}Gedächtnis.{0,60}nicht gelesen/],
+      [
+        'docs/de/examples/do-the-neighbours-disturb.mdx',
+        /S\.1428-1.{0,60}Gedächtnis.{0,60}nicht gelesen/,
+      ],
     ],
   ],
   [

@@ -46,6 +46,8 @@ export interface NullBracket {
  * @throws {@link DomainError} naming the field that is wrong.
  *
  * Source: own derivation; bracketing the null is common practice of the trade.
+ * Accuracy: `isolationAtLeastDb` holds in 95 % or more of simulated bracketings from 10 degrees out on, with a leak of any phase 26 to 36 dB down; where the
+ * step is coarser than the scatter, the error is up to 1.4 of `standardUncertaintyDeg` (`tests/peaking/others.simulation.test.ts`).
  * @example
  * ```ts
  * import { bracketNull } from 'slantpath/peaking';
