@@ -1,6 +1,7 @@
 import {
   checkAnswer,
   exercise,
+  germanPrint,
   SOLUTION_PLANS,
   worksheet,
   worksheetCsv,
@@ -166,5 +167,35 @@ describe('worksheet', () => {
   test('for the printer: lines to write on, or the key', () => {
     expect(worksheetHtml(sheet)).not.toContain('class="steps"');
     expect(worksheetHtml(sheet, { key: true })).toContain('class="steps"');
+  });
+});
+
+describe('a sheet printed in German', () => {
+  const sheet = worksheet({ seed: 4, count: 3, plans: ['elevation', 'guard-band'], level: 1 });
+  const translate = (text: string) => `«${text}»`;
+  const words = { ...germanPrint, translate };
+
+  test('has its words, decimal commas and translated titles, and the same code', () => {
+    for (const key of [false, true]) {
+      const html = worksheetHtml(sheet, { key, words });
+      expect(html).toContain('<html lang="de">');
+      expect(html).toContain(`Aufgabenblatt ${sheet.seed} A`);
+      for (const { solution } of sheet.exercises) expect(html).toContain(`«${solution.title}»`);
+      expect(html).toContain(`Code ${sheet.code}`);
+      // No decimal point is left in a number of the sheet; the style and the code at the foot have theirs.
+      const body = html.replace(/[\s\S]*<body>/, '').replace(/<footer>[\s\S]*/, '');
+      expect(body).not.toMatch(/\d\.\d/);
+      expect(body).not.toMatch(/\b(Answer|Marks|Name of|Date|decimals)\b/);
+    }
+  });
+
+  test('gives the answer of the round Earth too where it will do', () => {
+    const [each] = sheet.exercises.filter(({ plan }) => plan === 'elevation');
+    const html = worksheetHtml(sheet, { key: true, words });
+    expect(html).toContain(germanPrint.roundEarth);
+    const [first] = SOLUTION_PLANS.find(({ name }) => name === 'elevation')?.otherWays?.(
+      each?.inputs ?? {},
+    ) ?? [Number.NaN];
+    expect(html).toContain(first?.toFixed(2).replace('.', ',').replace('-', '−'));
   });
 });

@@ -64,7 +64,7 @@ function item(exercise: Exercise, identifier: string): string {
     <correctResponse><value>${answer.toFixed(decimals)}</value></correctResponse>
   </responseDeclaration>
   <outcomeDeclaration identifier="SCORE" cardinality="single" baseType="float"><defaultValue><value>0</value></defaultValue></outcomeDeclaration>
-  <outcomeDeclaration identifier="FEEDBACK" cardinality="single" baseType="identifier"/>
+  <outcomeDeclaration identifier="FEEDBACK" cardinality="single" baseType="identifier"><defaultValue><value>none</value></defaultValue></outcomeDeclaration>
   <itemBody>
     <p>${escapedXml(text)}</p>
     <p><textEntryInteraction responseIdentifier="RESPONSE" expectedLength="12"/> ${escapedXml(unit)}</p>
