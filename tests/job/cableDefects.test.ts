@@ -336,6 +336,32 @@ describe('nothing is said where nothing is wrong', () => {
   });
 });
 
+describe('mobile radio on the way (intervals of 3GPP TS 36.101, table 5.5-1)', () => {
+  const of = (change: (job: Draft) => void) => {
+    const job = oneSlot();
+    change(job);
+    return planned(job).map(({ code, where, amount }) => [code, where.names, amount?.value]);
+  };
+  const planned = (job: Draft) =>
+    recordJob({ ...job, visits: [] }).findings.filter(({ code }) => code.startsWith('mobile-band'));
+  test('a carrier at 1900 MHz on the cable lies under bands 39 and cordless phones, one at 1935 under band 1 too, one at 1550 under none', () => {
+    const tuned = planJob(oneSlot()).tuning.map((each) => each.intermediateFrequencyMHz);
+    expect(tuned).toEqual([1550, 1900]);
+    // 27.5 MBd times 1.35 about 1900 MHz: 1881.4 to 1918.6, all of it within 1880 to 1920; band 1 begins at 1920.
+    expect(planned(oneSlot()).map(({ where }) => [where.carrier, where.names])).toEqual([
+      ['weather', ['B39', 'DECT']],
+    ]);
+    const moved = of((job) => {
+      only(only(job.slots[0]?.carriers)[1]).frequencyGHz += 0.035;
+    });
+    expect(moved[0]?.[1]).toContain('B1');
+  });
+  test('a carrier of the C band lies under what masts send at its own frequency', () => {
+    const found = of(cBand);
+    expect(found).toContainEqual(['mobile-band-in-beam', ['n77'], expect.closeTo(27, 6)]);
+  });
+});
+
 test.each([
   ['two receivers on one cable', stacked],
   ['two slots and an aerial on a cascade of switches', cascaded],

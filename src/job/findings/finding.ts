@@ -53,6 +53,10 @@ export type FindingCode =
   | 'carrier-cut-off-by-receiver'
   /** Another carrier of the antenna comes out at the same place on the cable, as an image; names: which; amount: how much they share. */
   | 'image-conflict'
+  /** A band of phones and masts lies on the carrier's place on the cable, where bad screens let it in; names: the bands; amount: the widest overlap. */
+  | 'mobile-band-on-cable'
+  /** The same at the frequency of the carrier itself: it comes in through the antenna. */
+  | 'mobile-band-in-beam'
   /** Two user bands overlap, or one was given away twice; names: their numbers; amount: the overlap. */
   | 'user-bands-collide'
   /** A user band lies outside what the receivers tune over; amount: how far. */
@@ -174,6 +178,8 @@ export type FindingAction =
   | 'correct-the-frequency'
   | 'give-the-receivers-range'
   | 'put-a-filter'
+  | 'screen-the-cable'
+  | 'look-at-the-spectrum'
   | 'give-another-user-band'
   | 'change-the-distribution'
   | 'peak-again'

@@ -1,5 +1,6 @@
-/** Findings on what a receiver tunes over, on images, and on local oscillators. */
+/** Findings on what a receiver tunes over, on images, on mobile radio on the cable, and on local oscillators. */
 
+import { exposedCarriers } from '../../ingress/index.js';
 import type { JobFile } from '../file/jobFile.js';
 import type { JobPlan } from '../plan/planJob.js';
 import { occupiedMHz, tunerRange } from '../plan/tuning.js';
@@ -7,7 +8,12 @@ import { amount, type Finding, finding } from './finding.js';
 
 /** Findings on frequencies on the cable that a receiver cannot take or mistakes for others. */
 export function rangeFindings(job: JobFile, plan: JobPlan): readonly Finding[] {
-  return [...outOfRange(job, plan), ...images(job, plan), ...oscillators(job, plan)];
+  return [
+    ...outOfRange(job, plan),
+    ...images(job, plan),
+    ...mobileBands(plan),
+    ...oscillators(job, plan),
+  ];
 }
 
 /** Carriers that lie outside what the receivers tune over; in doubt where nobody said what that is. */
@@ -74,6 +80,32 @@ function images(job: JobFile, plan: JobPlan): readonly Finding[] {
           { slot, carrier, ...(unit === null ? {} : { unit }), names: [other.carrier] },
           amount(overlapMHz, 'MHz'),
           'put-a-filter',
+        ),
+      ];
+    });
+  });
+}
+
+/** Carriers that phones and masts can disturb, where somebody sends there: by the cable, or by the antenna itself. */
+function mobileBands(plan: JobPlan): readonly Finding[] {
+  return plan.tuning.flatMap((tuned): Finding[] => {
+    const { slot, carrier, unit, frequencyGHz, localOscillatorGHz, occupiedMHz: width } = tuned;
+    if (localOscillatorGHz === null) return [];
+    const exposures = exposedCarriers({
+      // A carrier without a symbol rate still has a place: the narrowest that a band can cover.
+      carriers: [{ name: carrier, frequencyGHz, bandwidthMHz: width ?? 1, localOscillatorGHz }],
+    });
+    return (['cable', 'unit'] as const).flatMap((way): Finding[] => {
+      const [widest, ...others] = exposures.filter((each) => each.way === way);
+      if (widest === undefined) return [];
+      const names = [...new Set([widest, ...others].map(({ band }) => band))];
+      return [
+        finding(
+          way === 'cable' ? 'mobile-band-on-cable' : 'mobile-band-in-beam',
+          'note',
+          { slot, carrier, ...(unit === null ? {} : { unit }), names },
+          amount(widest.overlapMHz, 'MHz'),
+          way === 'cable' ? 'screen-the-cable' : 'look-at-the-spectrum',
         ),
       ];
     });

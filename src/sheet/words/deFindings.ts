@@ -66,6 +66,14 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
       says: 'ein anderer Träger der Antenne kommt als Spiegel an derselben Stelle des Kabels heraus',
       amount: 'gemeinsam',
     },
+    'mobile-band-on-cable': {
+      says: 'auf der Frequenz, die dieser Träger auf dem Kabel hat, senden womöglich Telefone oder Masten',
+      amount: 'gemeinsam',
+    },
+    'mobile-band-in-beam': {
+      says: 'auf der Frequenz dieses Trägers selbst senden womöglich Telefone oder Masten',
+      amount: 'gemeinsam',
+    },
     'user-bands-collide': {
       says: 'zwei Empfänger stören einander: ihre Teilnehmerbänder überlappen oder sind eines',
       amount: 'gemeinsam',
@@ -279,6 +287,10 @@ export const deFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'correct-the-frequency': 'Die Frequenz berichtigen.',
     'give-the-receivers-range': 'Nachsehen, was die Empfänger abstimmen, und es angeben.',
     'give-another-user-band': 'Jedem Empfänger ein eigenes Teilnehmerband geben.',
+    'screen-the-cable':
+      'Gut geschirmtes Kabel (Klasse A oder besser) und feste Stecker nehmen; ist der Träger schwach, sein Spektrum ansehen, während nahebei telefoniert wird.',
+    'look-at-the-spectrum':
+      'Das Spektrum am LNB ansehen, bevor der Halter feststeht; ein Filter vor dem LNB hält den Mast ab.',
     'put-a-filter': 'Ein Filter vor die Einheit setzen, oder eine nehmen, die den Spiegel abweist.',
     'change-the-distribution': 'Die Verteilung ändern.',
     'peak-again': 'Noch einmal auf Maximum stellen.',

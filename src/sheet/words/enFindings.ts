@@ -61,6 +61,14 @@ export const enFindings: Pick<CodeWords, 'findings' | 'actions'> = {
       says: 'another carrier of the antenna comes out at the same place on the cable, as an image',
       amount: 'they share',
     },
+    'mobile-band-on-cable': {
+      says: 'phones or masts may send on the frequency that this carrier has on the cable',
+      amount: 'they share',
+    },
+    'mobile-band-in-beam': {
+      says: 'phones or masts may send on the frequency of this carrier itself',
+      amount: 'they share',
+    },
     'user-bands-collide': {
       says: 'two receivers disturb each other: their user bands overlap, or are one',
       amount: 'they share',
@@ -250,6 +258,10 @@ export const enFindings: Pick<CodeWords, 'findings' | 'actions'> = {
     'correct-the-frequency': 'Correct the frequency.',
     'give-the-receivers-range': 'Look up what the receivers tune over and give it.',
     'give-another-user-band': 'Give each receiver a user band of its own.',
+    'screen-the-cable':
+      'Use a well-screened cable (class A or better) and tight connectors; if the carrier is weak, look at its spectrum with a phone in use near by.',
+    'look-at-the-spectrum':
+      'Look at the spectrum from the unit before the mount is fixed; a filter before the unit keeps the mast out.',
     'put-a-filter': 'Put a filter before the unit, or use one that keeps the image out.',
     'change-the-distribution': 'Change the distribution.',
     'peak-again': 'Peak again.',
