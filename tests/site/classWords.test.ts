@@ -75,7 +75,7 @@ function textsOf(component: string): readonly string[] {
 describe.each(codes)('%s', (code) => {
   const missedIn = async (draw: () => void) => {
     const missing = new Set<string>();
-    const language = await languageFor(code, 'a-sheet-for-the-class', true);
+    const language = await languageFor(code, 'a-sheet-for-the-class');
     expect(language.code).toBe(code);
     inLanguage(language, draw, missing);
     return [...missing];
@@ -103,7 +103,7 @@ describe.each(codes)('%s', (code) => {
   });
 
   test('the reason of every plan', async () => {
-    const language = await languageFor(code, 'a-sheet-for-the-class', true);
+    const language = await languageFor(code, 'a-sheet-for-the-class');
     const without = SOLUTION_PLANS.filter(({ name }) => language.find(`why ${name}`) === undefined);
     expect(without.map(({ name }) => name)).toEqual([]);
   });

@@ -16,7 +16,7 @@ class LearnerSheet extends HTMLElement {
 
   async connectedCallback(): Promise<void> {
     if (this.#sheet) return;
-    speak(await languageFor(document.documentElement.lang, 'a-sheet-for-the-class', true));
+    speak(await languageFor(document.documentElement.lang, 'a-sheet-for-the-class'));
     const { code, use } = askedSheet(location.search);
     this.#use = use;
     this.addEventListener('submit', (event) => this.#submit(event));

@@ -158,7 +158,7 @@ export const deCodes: CodeWords = {
   meanings: {
     'no-common-readings':
       'Bei beiden Besuchen wurde nichts Gemeinsames abgelesen, es gibt nichts zu vergleichen.',
-    unchanged: 'Keine Ablesung hat sich um mehr als ihre Unsicherheit geändert.',
+    unchanged: 'Kein Messwert hat sich um mehr als seine Unsicherheit geändert.',
     'all-lower-alike':
       'Alle Messwerte sind um etwa dasselbe gefallen: ansehen, was allen gemeinsam ist, Reflektor, Ausrichtung, Außeneinheit und erstes Kabel.',
     'all-higher-alike':

@@ -22,6 +22,8 @@ export interface PrintWords {
   /** `{}` is the number of decimals. */
   readonly toDecimals: string;
   readonly roundEarth: string;
+  /** Beside an answer of the round Earth: `{}` is the answer. */
+  readonly byRoundEarth: string;
   readonly key: string;
   readonly question: string;
   readonly rightWithin: string;
@@ -55,6 +57,7 @@ export const englishPrint: PrintWords = {
   toOneDecimal: 'to 1 decimal',
   toDecimals: 'to {} decimals',
   roundEarth: 'The formulas of the round Earth will do.',
+  byRoundEarth: '{} (round Earth)',
   key: '{}: key',
   question: 'Question',
   rightWithin: 'Right within',
@@ -84,6 +87,7 @@ export const germanPrint: PrintWords = {
   toOneDecimal: 'auf 1 Nachkommastelle',
   toDecimals: 'auf {} Nachkommastellen',
   roundEarth: 'Die Formeln der runden Erde genügen.',
+  byRoundEarth: '{} (runde Erde)',
   key: '{}: Lösungen',
   question: 'Aufgabe',
   rightWithin: 'Richtig innerhalb',

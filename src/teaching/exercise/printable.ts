@@ -91,12 +91,14 @@ function roundAnswers({ plan, level, inputs, decimals }: Exercise): readonly str
 function answerList(sheet: Worksheet, words: PrintWords): string {
   const print = printer(words);
   const rows = sheet.exercises.map((each, at) => {
-    const round = roundAnswers(each).map((value) => print.withUnit(value, each.unit));
+    const round = roundAnswers(each).map((value) =>
+      words.byRoundEarth.replace('{}', print.withUnit(value, each.unit)),
+    );
     const answers = [
       print.withUnit(printedNumber(each.answer, each.decimals), each.unit),
       ...round,
     ];
-    return `<tr><th>${at + 1}</th><td>${print.text(each.solution.title)}</td><td>${[...new Set(answers)].join('<br>')}</td><td>± ${print.withUnit(printedNumber(Number(each.tolerance.toPrecision(2))), '')}</td><td>${mostMarksOf(each)}</td></tr>`;
+    return `<tr><th>${at + 1}</th><td>${print.text(each.solution.title)}</td><td>${answers.join('<br>')}</td><td>± ${print.withUnit(printedNumber(Number(each.tolerance.toPrecision(2))), '')}</td><td>${mostMarksOf(each)}</td></tr>`;
   });
   return `<table class="answers"><tr><th></th><th>${words.question}</th><th>${words.answer.replace(':', '')}</th><th>${words.rightWithin}</th><th>${words.marks}</th></tr>${rows.join('')}</table>`;
 }

@@ -3,6 +3,7 @@
 import type { Pairs } from '../../lib/language/language.js';
 import { slips } from './slips.js';
 import { why } from './why.js';
+import working from './working.js';
 
 const inputs: Pairs = {
   Seed: 'Startzahl',
@@ -154,6 +155,8 @@ const report: Pairs = {
 };
 
 const pairs: Pairs = {
+  // The page's own example has no working: its sheet speaks of plans all the same.
+  ...working,
   ...slips,
   ...inputs,
   ...sheet,

@@ -4,7 +4,7 @@ import type { Pairs } from '../../lib/language/language.js';
 
 const pairs: Pairs = {
   // Inputs.
-  Reading: 'Ablesung',
+  Reading: 'Messwert',
   'Standard uncertainty of the instrument': 'Standardunsicherheit des Geräts',
   'Shared by all readings. A calibration of ±1 dB (rectangular) is 0.58 dB; ±1.2 dB with k\u00a0=\u00a02 is 0.6 dB.':
     'Allen Messwerte gemeinsam. Eine Kalibrierung von ±1 dB (Rechteckverteilung) sind 0,58 dB; ±1,2 dB mit k\u00a0=\u00a02 sind 0,6 dB.',
@@ -37,7 +37,7 @@ const pairs: Pairs = {
   Verdict: 'Urteil',
   conforms: 'konform',
   'does not conform': 'nicht konform',
-  undecided: 'offen',
+  undecided: 'unentschieden',
   'next: accept': 'nun: annehmen',
   'next: refuse': 'nun: ablehnen',
   'next: repeat': 'nun: wiederholen',

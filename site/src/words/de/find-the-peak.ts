@@ -80,7 +80,7 @@ const pairs: Pairs = {
   Method: 'Verfahren',
   'Peak / turns': 'Maximum / Umdr.',
   'Loss there / dB': 'Verlust dort / dB',
-  'the highest reading': 'die höchste Ablesung',
+  'the highest reading': 'der höchste Messwert',
   'half way between the outermost notes': 'die Mitte zwischen den äußersten Notizen',
   'a lobe of free width': 'eine Keule freier Breite',
   'a lobe of the known width': 'eine Keule der bekannten Breite',

@@ -13,7 +13,7 @@ const pairs: Pairs = {
   'Step of the display': 'Schritt der Anzeige',
   'The smallest change of level that it shows.': 'Die kleinste Änderung des Pegels, die sie zeigt.',
   'Flicker of the level': 'Flackern des Pegels',
-  'Standard deviation of one reading.': 'Standardabweichung einer einzelnen Ablesung.',
+  'Standard deviation of one reading.': 'Standardabweichung eines einzelnen Messwerts.',
   'Stopped on the way out': 'Angehalten auf dem Weg hinaus',
   'Stopped on the far side': 'Angehalten auf der anderen Seite',
   'anywhere in the step': 'irgendwo im Schritt',

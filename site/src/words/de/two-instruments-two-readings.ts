@@ -29,7 +29,7 @@ const pairs: Pairs = {
   'expanded (k = 2), either way': 'erweitert (k = 2), nach beiden Seiten',
   'Spread of one difference': 'Streuung eines Unterschieds',
   'standard deviation': 'Standardabweichung',
-  'Spread of one reading': 'Streuung einer Ablesung',
+  'Spread of one reading': 'Streuung eines Messwerts',
   'standard deviation, offsets taken out': 'Standardabweichung, ohne die Versätze',
   'The two differ by more than their certificates allow: have both checked before either gives a verdict.':
     'Die beiden unterscheiden sich um mehr, als ihre Kalibrierscheine zulassen: beide prüfen lassen, bevor eines ein Urteil gibt.',

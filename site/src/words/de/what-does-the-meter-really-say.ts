@@ -15,7 +15,7 @@ const pairs: Pairs = {
   'Most that the meter can show': 'Höchster Wert, den das Gerät zeigen kann',
   'From its data sheet, or what it shows on a carrier that is far stronger than needed.':
     'Aus dem Datenblatt, oder was es bei einem viel stärkeren Träger als nötig zeigt.',
-  'Standard uncertainty of the reading': 'Standardunsicherheit der Ablesung',
+  'Standard uncertainty of the reading': 'Standardunsicherheit des Messwerts',
   'Resolution bandwidth': 'Auflösebandbreite',
   'The display averages': 'Die Anzeige mittelt',
   'power (root mean square)': 'die Leistung (Effektivwert)',
@@ -56,7 +56,7 @@ const pairs: Pairs = {
   'behind this meter': 'hinter diesem Gerät',
   'a meter without a ceiling': 'ein Gerät ohne Obergrenze',
   ceiling: 'Obergrenze',
-  'this reading': 'diese Ablesung',
+  'this reading': 'dieser Messwert',
   'C/N against the step that the display shows': 'C/N über der Stufe, die die Anzeige zeigt',
   'Carrier with noise over noise / dB': 'Träger mit Rauschen über Rauschen / dB',
   'noise taken off': 'Rauschen abgezogen',

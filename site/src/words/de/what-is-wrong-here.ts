@@ -205,7 +205,7 @@ const likely: Pairs = Object.fromEntries(
 
 /** What the readings cannot show. */
 const hidden: Pairs = {
-  'What no reading so far bears on': 'Worüber noch keine Ablesung etwas sagt',
+  'What no reading so far bears on': 'Worüber noch kein Messwert etwas sagt',
   Cause: 'Ursache',
   'the antenna': 'die Antenne',
   unit: 'LNB',

@@ -13,7 +13,7 @@ const pairs: Pairs = {
   'Where the same cross-polar level returns.': 'Wo derselbe kreuzpolare Pegel wieder da ist.',
   'Step of the display': 'Schritt der Anzeige',
   'Flicker of the level': 'Flackern des Pegels',
-  'Standard deviation of one reading.': 'Standardabweichung einer einzelnen Ablesung.',
+  'Standard deviation of one reading.': 'Standardabweichung eines einzelnen Messwerts.',
   'Readings of the cross-polar level': 'Kreuzpolare Pegel',
   Rotation: 'Drehung',
 
@@ -49,7 +49,7 @@ const pairs: Pairs = {
 
   // Errors.
   '{} must be a list of at least one rotation, got an array of {}':
-    'Es braucht mindestens eine Ablesung.',
+    'Es braucht mindestens einen Messwert.',
   'The 95 % are not assured: read six places or more, two on each side of the null, and read again what stands out.':
     'Die 95 % sind nicht gesichert: sechs Stellen oder mehr ablesen, zwei auf jeder Seite des Minimums, und noch einmal ablesen, was herausfällt.',
 };

@@ -87,10 +87,10 @@ const titles: Pairs = {
 
   // Verdicts and causes.
   'From which reading on does the level conform (risk 5 %)?':
-    'Ab welcher Ablesung ist der Pegel konform (Risiko 5 %)?',
+    'Ab welchem Messwert ist der Pegel konform (Risiko 5 %)?',
   'How sure is the mean of three readings?': 'Wie sicher ist das Mittel aus drei Messwerten?',
   'From which reading on does the level conform, by the rule agreed?':
-    'Ab welcher Ablesung ist der Pegel nach der vereinbarten Regel konform?',
+    'Ab welchem Messwert ist der Pegel nach der vereinbarten Regel konform?',
   'How probable is it that the level conforms?': 'Wie wahrscheinlich ist der Pegel konform?',
   'How probable is it that the level conforms, by the mean of few readings?':
     'Wie wahrscheinlich ist der Pegel nach dem Mittel weniger Messwerte konform?',
@@ -279,7 +279,7 @@ const meanings: Pairs = {
   'rotation of the null': 'Drehung des Minimums',
   'step of the display': 'Schritt der Anzeige',
   'flicker, standard deviation of one reading':
-    'Flackern, Standardabweichung einer einzelnen Ablesung',
+    'Flackern, Standardabweichung eines einzelnen Messwerts',
   'half the way': 'halber Weg',
   'share of the tangent that one step is worth': 'Teil des Tangens, den ein Schritt ausmacht',
   'largest error from the step': 'größter Fehler durch den Schritt',
@@ -332,20 +332,20 @@ const meanings: Pairs = {
   'lowest level that conforms': 'niedrigster konformer Pegel',
   'expanded uncertainty (k = 2)': 'erweiterte Messunsicherheit (k = 2)',
   'one-sided 95 % point of the normal distribution': 'einseitiger 95-%-Punkt der Normalverteilung',
-  'guard band': 'Sicherheitsabstand',
-  'acceptance limit': 'Annahmegrenze',
-  'first reading': 'erste Ablesung',
-  'second reading': 'zweite Ablesung',
-  'third reading': 'dritte Ablesung',
+  'guard band': 'Schutzband',
+  'acceptance limit': 'Abnahmegrenze',
+  'first reading': 'erster Messwert',
+  'second reading': 'zweiter Messwert',
+  'third reading': 'dritter Messwert',
   'standard uncertainty of the instrument': 'Standardunsicherheit des Geräts',
   mean: 'Mittel',
-  'standard deviation of one reading': 'Standardabweichung einer einzelnen Ablesung',
+  'standard deviation of one reading': 'Standardabweichung eines einzelnen Messwerts',
   'its share in the mean': 'ihr Anteil am Mittel',
   'standard uncertainty of the mean': 'Standardunsicherheit des Mittels',
-  'standard uncertainty of the reading': 'Standardunsicherheit der Ablesung',
+  'standard uncertainty of the reading': 'Standardunsicherheit des Messwerts',
   'guard band in standard uncertainties (point of the normal or t distribution for the risk; 2 for a guard band of U)':
-    'Sicherheitsabstand in Standardunsicherheiten (Punkt der Normal- oder t-Verteilung für das Risiko; 2 für einen Sicherheitsabstand von U)',
-  reading: 'Ablesung',
+    'Schutzband in Standardunsicherheiten (Punkt der Normal- oder t-Verteilung für das Risiko; 2 für ein Schutzband von U)',
+  reading: 'Messwert',
   'distance from the limit in standard uncertainties':
     'Abstand vom Grenzwert in Standardunsicherheiten',
   'probability that the true level is above the limit (normal distribution, from its table)':
