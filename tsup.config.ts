@@ -10,18 +10,22 @@ const parts = readdirSync('src', { withFileTypes: true })
 /** What src imports from outside goes into the package itself. */
 const bundled = BUNDLED.map(({ name }) => name);
 
+const entries = Object.fromEntries(['index', ...parts].map((name) => [name, `src/${name}.ts`]));
+
 export default defineConfig({
-  entry: Object.fromEntries(['index', ...parts].map((name) => [name, `src/${name}.ts`])),
+  entry: { ...entries, 'command/slantpath': 'src/command/slantpath.ts' },
   tsconfig: 'tsconfig.build.json',
   format: ['esm', 'cjs'],
   target: 'es2022',
   platform: 'neutral',
   noExternal: bundled,
+  // The command alone runs in Node.
+  external: [/^node:/],
   // Without this a neutral platform reads `main` alone, and would take the CommonJS form where there is an ES module.
   esbuildOptions: (options) => {
     options.mainFields = ['module', 'main'];
   },
-  dts: { resolve: bundled },
+  dts: { entry: entries, resolve: bundled },
   splitting: true,
   treeshake: false,
   clean: true,
