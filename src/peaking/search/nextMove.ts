@@ -110,21 +110,8 @@ const SIDE_LOBE_SEEN = 0.35;
  */
 export function nextMove(search: PeakSearch): NextMove {
   const { settings, readings, placeTurns } = checkedSearch(search);
-  const width = settings.beamwidthTurns;
-  const [least, most] = settings.limitsTurns ?? [
-    Number.NEGATIVE_INFINITY,
-    Number.POSITIVE_INFINITY,
-  ];
-  const readAt = (place: number, purpose: TurnAndRead['purpose']): NextMove => {
-    const toTurns = Math.min(most, Math.max(least, place));
-    return {
-      kind: 'turn-and-read',
-      legsTurns: legsTo(search, toTurns),
-      toTurns,
-      toPeak: false,
-      purpose,
-    };
-  };
+  const limits = settings.limitsTurns ?? [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY];
+  const [least, most] = limits;
   if (readings.length === 0)
     return {
       kind: 'turn-and-read',
@@ -134,60 +121,96 @@ export function nextMove(search: PeakSearch): NextMove {
       purpose: 'start',
     };
   if (readings.length === 1) {
+    const width = settings.beamwidthTurns;
     const way = (settings.approach ?? 'up') === 'up' ? FIRST_STEP * width : -FIRST_STEP * width;
     const there = placeTurns + way;
-    return readAt(there > most || there < least ? placeTurns - way : there, 'flank');
+    return readAt(search, there > most || there < least ? placeTurns - way : there, 'flank');
   }
+  const fit = fitOrOtherLobe(search, limits);
+  if (typeof fit === 'number') return readAt(search, fit, 'other-lobe');
+  const end = peakMove(search, fit);
+  if (end !== undefined) return end;
+  const reason = reasonToStop(search, fit, { least, most });
+  if (reason !== undefined) return { kind: 'stop', reason, likelyTurns: fit.positionTurns };
+  return flankMove(search, fit);
+}
+
+const targetDbOf = ({ settings }: PeakSearch): number => settings.targetLossDb ?? 0.1;
+
+/** The move to a place within the adjuster's reach, to read there. */
+function readAt(search: PeakSearch, place: number, purpose: TurnAndRead['purpose']): NextMove {
+  const [least, most] = search.settings.limitsTurns ?? [
+    Number.NEGATIVE_INFINITY,
+    Number.POSITIVE_INFINITY,
+  ];
+  const toTurns = Math.min(most, Math.max(least, place));
+  return {
+    kind: 'turn-and-read',
+    legsTurns: legsTo(search, toTurns),
+    toTurns,
+    toPeak: false,
+    purpose,
+  };
+}
+
+/** The lobe as the readings have it; a place where a higher lobe would be if this may be a side lobe and nothing was read there. */
+function fitOrOtherLobe(search: PeakSearch, limits: readonly [number, number]): SearchFit | number {
+  const { settings, readings } = search;
   let fit = searchFit(search, 'given');
   if (fit.kind === 'not-main-lobe' || fit.kind === 'contradictory') {
-    const unread = fit.maybeSideLobe
-      ? otherLobe(search, fit.positionTurns, [least, most])
-      : undefined;
+    const unread = fit.maybeSideLobe ? otherLobe(search, fit.positionTurns, limits) : undefined;
     if (unread !== undefined && readings.length < (settings.mostReadings ?? MOST_READINGS))
-      return readAt(unread, 'other-lobe');
+      return unread;
     // No higher lobe beside it: this is the main one, and the width was wrong.
     fit = searchFit(search, 'free');
   }
-  const targetDb = settings.targetLossDb ?? 0.1;
   // So many readings without an end: the width given may be what does not fit.
   if (
     readings.length >= ENOUGH_TO_SEE &&
     fit.kind !== 'flat' &&
-    !(fit.kind === 'peak' && fit.lossAtPeakUpper95Db <= targetDb)
+    !(fit.kind === 'peak' && fit.lossAtPeakUpper95Db <= targetDbOf(search))
   ) {
     const free = searchFit(search, 'free');
     if (free.kind === 'peak') fit = free;
   }
-  if (fit.kind === 'peak') {
-    const { interval95Turns, positionTurns } = fit;
-    if (search.atPeak && fit.lossNowUpper95Db <= targetDb * 1.0001)
-      return { kind: 'done', interval95Turns, lossUpper95Db: fit.lossNowUpper95Db };
-    if (
-      readings.length >= (fit.doubtful ? FEWEST_IF_DOUBTFUL : FEWEST_READINGS) &&
-      fit.lossAtPeakUpper95Db <= targetDb &&
-      readOnBothSides(search, positionTurns)
-    )
-      return {
-        kind: 'go-to-peak',
-        legsTurns: legsToPeak(search, positionTurns),
-        toTurns: positionTurns,
-        toPeak: true,
-        interval95Turns,
-        lossUpper95Db: fit.lossAtPeakUpper95Db,
-      };
-  }
-  const reason = reasonToStop(search, fit, { least, most });
-  if (reason !== undefined) return { kind: 'stop', reason, likelyTurns: fit.positionTurns };
+  return fit;
+}
+
+/** The end of the search: there already, or the move to a peak that is known well enough. */
+function peakMove(search: PeakSearch, fit: SearchFit): NextMove | undefined {
+  if (fit.kind !== 'peak') return undefined;
+  const { interval95Turns, positionTurns } = fit;
+  const targetDb = targetDbOf(search);
+  if (search.atPeak && fit.lossNowUpper95Db <= targetDb * 1.0001)
+    return { kind: 'done', interval95Turns, lossUpper95Db: fit.lossNowUpper95Db };
+  if (
+    search.readings.length < (fit.doubtful ? FEWEST_IF_DOUBTFUL : FEWEST_READINGS) ||
+    !(fit.lossAtPeakUpper95Db <= targetDb) ||
+    !readOnBothSides(search, positionTurns)
+  )
+    return undefined;
+  return {
+    kind: 'go-to-peak',
+    legsTurns: legsToPeak(search, positionTurns),
+    toTurns: positionTurns,
+    toPeak: true,
+    interval95Turns,
+    lossUpper95Db: fit.lossAtPeakUpper95Db,
+  };
+}
+
+/** The move to the flank that tells most, held near the highest reading. */
+function flankMove(search: PeakSearch, fit: SearchFit): NextMove {
   const places = sameLobe(search).map((reading) => reading.placeTurns);
   const lowest = places.reduce((a, b) => Math.min(a, b));
   const highest = places.reduce((a, b) => Math.max(a, b));
   const plan = planningWidth(search, fit.widthTurns);
   const wanted = bestFlank(search, fit.positionTurns, plan);
   // The highest reading is the surest sign of the lobe: an extrapolation does not lead far from it.
-  const top = readings.reduce((a, b) => (b.levelDbm > a.levelDbm ? b : a)).placeTurns;
+  const top = search.readings.reduce((a, b) => (b.levelDbm > a.levelDbm ? b : a)).placeTurns;
   const held = Math.min(top + LONGEST_STEP * plan, Math.max(top - LONGEST_STEP * plan, wanted));
   const outside = fit.positionTurns < lowest || fit.positionTurns > highest;
-  return readAt(held, outside ? 'climb' : 'flank');
+  return readAt(search, held, outside ? 'climb' : 'flank');
 }
 
 /** Width to plan the next reading with: as long as hardly any reading lies on the lobe, ever nearer to the highest one. */

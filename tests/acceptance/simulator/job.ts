@@ -45,8 +45,18 @@ export function drawNuisances(random: RandomStream): Nuisances {
   };
 }
 
+/** Chances that a look shows something: where it is the cause, and where it is not. */
+export const CHANCES = {
+  rain: [0.94, 0.1],
+  sunElsewhere: 0.01,
+  obstacle: [0.85, 0.08],
+  spectrum: [0.8, 0.05],
+  connector: [0.88, 0.1],
+  cable: [0.92, 0.06],
+} as const;
+
 /** The true channel. */
-function truth(
+export function truth(
   carrier: CauseCarrier,
   point: CauseTestPoint,
   effect: Partial<Effect>,
@@ -220,17 +230,17 @@ export function openVisit(
       case 'repeat-later':
         return { ...m, changeDb: rounded((fault.recoversDb ?? 0) + 0.5 * random.normal(), 0.1) };
       case 'rain-seen':
-        return { ...m, seen: yes(fault.raining ? 0.94 : 0.1) };
+        return { ...m, seen: yes(CHANCES.rain[fault.raining ? 0 : 1]) };
       case 'sun-near':
-        return { ...m, seen: fault.sunSlot === m.slot || yes(0.01) };
+        return { ...m, seen: fault.sunSlot === m.slot || yes(CHANCES.sunElsewhere) };
       case 'obstacle-seen':
-        return { ...m, seen: yes(fault.obstacleSlots?.includes(m.slot) ? 0.85 : 0.08) };
+        return { ...m, seen: yes(CHANCES.obstacle[fault.obstacleSlots?.includes(m.slot) ? 0 : 1]) };
       case 'spectrum':
-        return { ...m, seen: yes(fault.unwantedCarrier ? 0.8 : 0.05) };
+        return { ...m, seen: yes(CHANCES.spectrum[fault.unwantedCarrier ? 0 : 1]) };
       case 'connector-check':
-        return { ...m, seen: yes(fault.badSegment === m.segment ? 0.88 : 0.1) };
+        return { ...m, seen: yes(CHANCES.connector[fault.badSegment === m.segment ? 0 : 1]) };
       case 'cable-check':
-        return { ...m, seen: yes(fault.wrongSegment === m.segment ? 0.92 : 0.06) };
+        return { ...m, seen: yes(CHANCES.cable[fault.wrongSegment === m.segment ? 0 : 1]) };
     }
   };
   return {

@@ -68,7 +68,11 @@ export function firstRound(
 
 /** One simulated job with its rankings, before and after the measurements that the search asked for. */
 export interface SimulatedJob {
+  readonly scene: Scene;
   readonly fault: DrawnFault;
+  /** All that was observed, and how much of it before anything was asked for. */
+  readonly observations: readonly CauseObservation[];
+  readonly before: number;
   readonly first: CauseRanking;
   readonly last: CauseRanking;
   readonly asked: number;
@@ -102,6 +106,7 @@ export function simulate(options: {
     const outlets = scene.installation.testPoints.filter((point) => point.slot === undefined);
     if (cause !== 'nothing' && visit.noticeableDb(outlets) < 2.5) continue;
     const observations = firstRound(scene, visit, random, options.world);
+    const before = observations.length;
     const first = rank(observations);
     let last = first;
     let asked = 0;
@@ -112,7 +117,7 @@ export function simulate(options: {
       observations.push(more);
       last = rank(observations);
     }
-    jobs.push({ fault, first, last, asked });
+    jobs.push({ scene, fault, observations, before, first, last, asked });
   }
   return jobs;
 }
