@@ -57,11 +57,14 @@ export default defineConfig({
       favicon: '/favicon.svg',
       head: [
         { tag: 'link', attrs: { rel: 'manifest', href: '/manifest.webmanifest' } },
+        { tag: 'link', attrs: { rel: 'apple-touch-icon', href: '/icon-touch-180.png' } },
         { tag: 'meta', attrs: { name: 'theme-color', content: '#14495c' } },
         { tag: 'script', attrs: { src: '/reach.js', defer: true } },
         ...(builds ? [{ tag: 'script', attrs: { src: '/offline.js', defer: true } }] : []),
       ],
       markdown: { processedDirs: [root('docs')] },
+      // A word that is much like the one typed counts nearly as much: people write as they speak. The browser test searches so too.
+      pagefind: { ranking: { termSimilarity: 3 } },
       routeMiddleware: './src/routeData.ts',
       components: {
         MarkdownContent: './src/components/MarkdownContent.astro',
