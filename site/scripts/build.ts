@@ -38,5 +38,6 @@ if (stale || process.argv.includes('--fresh')) {
 }
 rmSync(`${root}site/src/content/docs/api`, { recursive: true, force: true });
 run('astro', 'build', '--root', 'site');
+run('tsx', 'site/scripts/policy.ts');
 run('tsx', 'site/scripts/serviceWorker.ts');
 run('tsx', 'site/scripts/check.ts');

@@ -13,6 +13,12 @@ for (const size of [192, 512])
     .resize(size)
     .png({ compressionLevel: 9 })
     .toFile(path(`icon-${size}.png`));
+// The icon on the start screen of a phone: it may have no transparent corners.
+await sharp(drawing, { density: 72 * (180 / 32) })
+  .resize(180)
+  .flatten({ background: '#14495c' })
+  .png({ compressionLevel: 9 })
+  .toFile(path('icon-touch-180.png'));
 await sharp(drawing, { density: 72 * 12 })
   .resize(384)
   .extend({ top: 64, bottom: 64, left: 64, right: 64, background: '#14495c' })

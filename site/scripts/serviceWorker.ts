@@ -16,6 +16,7 @@ const LEFT_OUT = [
   /^offline\.json$/,
   /^robots\.txt$/,
   /^sitemap/,
+  /^og\//,
   /\.(woff|ttf|map)$/,
   /^pagefind\/pagefind-(ui|component-ui|modular-ui|highlight)\./,
 ];

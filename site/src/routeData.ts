@@ -3,6 +3,7 @@
 import { getCollection } from 'astro:content';
 import { defineRouteMiddleware, type StarlightRouteData } from '@astrojs/starlight/route-data';
 import { codeOf, englishId, FRAMES, type Frame } from './lib/language/frame.js';
+import { firstParagraph, PAGE_KINDS, pageKind } from './lib/pageHead.js';
 import { GROUPS, STAGES } from './sidebar.js';
 
 type Entry = StarlightRouteData['sidebar'][number];
@@ -120,6 +121,28 @@ async function alternates(id: string, site: URL): Promise<StarlightRouteData['he
   }));
 }
 
+/** The picture beside a shared link. */
+function picture(id: string, site: URL): StarlightRouteData['head'] {
+  const kind = pageKind(id);
+  return Object.entries({
+    'og:image': new URL(`/og/${kind}.png`, site).href,
+    'og:image:width': '1200',
+    'og:image:height': '630',
+    'og:image:alt': `slantpath: ${PAGE_KINDS[kind]}`,
+  }).map(([property, content]) => ({ tag: 'meta', attrs: { property, content }, content: '' }));
+}
+
+/** Puts a page's own description in place of that of the site. */
+function saysOfItself(head: StarlightRouteData['head'], description: string): void {
+  if (description === '') return;
+  for (const { tag, attrs } of head)
+    if (
+      tag === 'meta' &&
+      /^(og:)?description$/.test(String(attrs?.['name'] ?? attrs?.['property']))
+    )
+      Object.assign(attrs ?? {}, { content: description });
+}
+
 export const onRequest = defineRouteMiddleware(async ({ locals, url, site }) => {
   const route = locals.starlightRoute;
   const { pathname } = url;
@@ -144,6 +167,8 @@ export const onRequest = defineRouteMiddleware(async ({ locals, url, site }) => 
     next: here >= 0 && here + 1 < last ? hand[here + 1] : undefined,
   };
   route.head.push(...(await alternates(route.id === '' ? 'index' : route.id, site ?? url)));
+  route.head.push(...picture(route.id, site ?? url));
+  if (api) saysOfItself(route.head, firstParagraph(route.entry.body ?? ''));
   if (!frame) return;
   route.lang = code;
   const top = route.toc?.items[0];
