@@ -26,7 +26,7 @@ const ACCEPTANCE_PROBABILITY_PLAN_KEYS = {
  *
  * @param plan  Sample size, acceptance number; share of bad ones 0 to 1, or lot size and number of bad ones in it.
  * @throws {@link DomainError} naming the field.
- * Source: binomial and hypergeometric distribution. Accuracy: 1e-10.
+ * Source: binomial and hypergeometric distribution. Accuracy: 1e-6, the printed digits of the worked plans.
  * @example
  * ```ts
  * import { acceptanceProbability } from 'slantpath/acceptance';
@@ -71,7 +71,7 @@ const BAD_RATIO_ACCEPTED_PLAN_KEYS = {
  *
  * @param plan  Sample size, acceptance number below it, probability of acceptance above 0 and below 1.
  * @throws {@link DomainError} naming the field.
- * Source: beta quantile of the binomial distribution. Accuracy: 1e-10.
+ * Source: beta quantile of the binomial distribution. Accuracy: 1e-6, the printed digits of the worked plans.
  * @example
  * ```ts
  * import { badRatioAccepted } from 'slantpath/acceptance';
@@ -165,7 +165,7 @@ const VARIABLES_ACCEPTANCE_PROBABILITY_PLAN_KEYS = {
  *
  * @param plan  Sample size 2 to 1000, k of the plan, share of bad ones above 0 and below 1.
  * @throws {@link DomainError} naming the field.
- * Source: noncentral t distribution, 1 - F(k sqrt n; n - 1, sqrt n z). Accuracy: 1e-8.
+ * Source: noncentral t distribution, 1 - F(k sqrt n; n - 1, sqrt n z). Accuracy: 1e-6, the printed digits of the worked plans.
  * @example
  * ```ts
  * import { variablesAcceptanceProbability } from 'slantpath/acceptance';

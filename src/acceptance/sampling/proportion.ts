@@ -40,7 +40,7 @@ const SHARE_INTERVAL_COUNTED_KEYS = { count: true, of: true, method: true } sati
  *
  * @param counted  How many of how many, 1 to 10 million; method, `at-least-95` by default.
  * @throws {@link DomainError} naming the field.
- * Source: C. J. Clopper and E. S. Pearson, Biometrika 26 (1934); E. B. Wilson, JASA 22 (1927). Accuracy: 1e-12.
+ * Source: C. J. Clopper and E. S. Pearson, Biometrika 26 (1934); E. B. Wilson, JASA 22 (1927). Accuracy: 1e-6, the printed digits of the worked examples.
  * @example
  * ```ts
  * import { shareInterval } from 'slantpath/acceptance';
