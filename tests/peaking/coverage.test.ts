@@ -1,4 +1,4 @@
-/** The kept coverage table: what the docs claim of it, and a few of its cells and searches run anew. */
+/** The kept coverage table of `fitPeak` and `nextMove`: what the docs claim of it, and a few of its cells and searches run anew. */
 
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
