@@ -84,31 +84,29 @@ const LONGEST_KEY = 60;
 const UNIT =
   /(?:deg(?:rees?|perturn)?|rad(?:ians?)?|ratio|percent|pct|k?m|mm|cm|(?:milli|centi|kilo)?met(?:er|re)s?|[kmg]?hz|[km]?bd|db(?:[imwkc]|uv|perk|perkm|permhz)?|mmperh|hpa|k|kelvin|c|celsius|ms|s|min|w|mw|kw|v|ma)$/;
 
-/** A name without the things that slips change: case, separators, British spelling. */
-function plain(key: string): string {
-  return key
+/** A name without the things that slips change: case, separators, British spelling; and that without its unit. */
+function plain(key: string): readonly [word: string, stem: string] {
+  const word = key
     .replace(/[^a-zA-Z0-9]/g, '')
     .toLowerCase()
     .replace(/is(ation|e$|ed$|ing$)/, 'iz$1')
     .replace('centre', 'center');
+  return [word, word.replace(UNIT, '')];
 }
 
-/** The known field that a wrong one stands for: of equal letters, of another or no unit, or a letter away. */
+/** The known field that a wrong one stands for: of equal letters, of another or no unit, a letter away, or one in the other. */
 function nearest(
   key: string,
   keys: Readonly<Record<string, unknown>>,
   onlyNear: boolean,
 ): string | undefined {
   if (key.length > LONGEST_KEY) return undefined;
-  const word = plain(key);
-  const stem = word.replace(UNIT, '');
+  const named = plain(key);
   let best: string | undefined;
-  let least = Number.POSITIVE_INFINITY;
+  let least = onlyNear ? NEAR : FAR;
   for (const candidate of Object.keys(keys)) {
-    const other = plain(candidate);
-    const distance = distanceOf(word, stem, other, other.replace(UNIT, ''));
-    const counts = distance < NEAR || (!onlyNear && distance < FAR + 0.5 * word.length);
-    if (counts && distance < least) {
+    const distance = distanceOf(named, plain(candidate));
+    if (distance < least) {
       least = distance;
       best = candidate;
     }
@@ -116,11 +114,13 @@ function nearest(
   return best;
 }
 
-/** Distances below this are slips; above, words that contain each other, then any. */
+/** Distances below this are slips; above, words that contain each other. */
 const NEAR = 10;
 const FAR = 20;
 
-function distanceOf(word: string, stem: string, other: string, otherStem: string): number {
+type Plain = ReturnType<typeof plain>;
+
+function distanceOf([word, stem]: Plain, [other, otherStem]: Plain): number {
   if (word === other) return 0;
   // Some words end like a unit: diameter, loss, gas.
   if ((stem === otherStem && stem.length > 1) || word === otherStem || stem === other) return 1;
@@ -132,24 +132,15 @@ function distanceOf(word: string, stem: string, other: string, otherStem: string
   const enough = unitless && letters < whole ? length : Math.min(word.length, other.length) - 1;
   if ((letters === 1 && enough > 3) || (letters === 2 && length > 8)) return 1 + letters;
   const inside = length > 2 && (otherStem.includes(stem) || stem.includes(otherStem));
-  return inside ? NEAR + Math.abs(stem.length - otherStem.length) / LONGEST_KEY : FAR + letters;
+  return inside ? NEAR + Math.abs(stem.length - otherStem.length) / LONGEST_KEY : FAR;
 }
 
-/** Letters that must be changed, left out, put in or swapped with the next to make one word of another. */
-function slips(a: string, b: string): number {
-  let before: number[] = [];
-  let above = Array.from({ length: b.length + 1 }, (_, j) => j);
-  for (let i = 1; i <= a.length; i++) {
-    const row = [i];
-    for (let j = 1; j <= b.length; j++) {
-      const same = a[i - 1] === b[j - 1] ? 0 : 1;
-      let cost = Math.min((above[j] ?? 0) + 1, (row[j - 1] ?? 0) + 1, (above[j - 1] ?? 0) + same);
-      if (i > 1 && j > 1 && a[i - 1] === b[j - 2] && a[i - 2] === b[j - 1])
-        cost = Math.min(cost, (before[j - 2] ?? 0) + 1);
-      row.push(cost);
-    }
-    before = above;
-    above = row;
-  }
-  return above[b.length] ?? 0;
+/** Letters that must be changed, left out, put in or swapped with the next to make one word of another; more than `most` in short. */
+function slips(a: string, b: string, most = 2): number {
+  if (a === b) return 0;
+  if (most === 0 || Math.abs(a.length - b.length) > most) return most + 1;
+  if (a[0] === b[0]) return slips(a.slice(1), b.slice(1), most);
+  const rest = (skipA: number, skipB: number) => slips(a.slice(skipA), b.slice(skipB), most - 1);
+  const swapped = a[0] === b[1] && a[1] === b[0] ? rest(2, 2) : most;
+  return 1 + Math.min(rest(1, 1), rest(1, 0), rest(0, 1), swapped);
 }

@@ -28,6 +28,9 @@ export interface LeastWorst {
   readonly value: number;
 }
 
+/** Smoothing that a search begins with: all functions guide its first steps. */
+const BLUNT = 0.1;
+
 /** Largest of a list of numbers. */
 function largest(values: readonly number[]): number {
   return values.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
@@ -44,22 +47,29 @@ export function leastWorst(
   functions: (point: readonly number[]) => readonly number[],
   start: readonly number[],
   step: number,
+  sharpness = BLUNT,
 ): LeastWorst {
-  return leastWorstOf((point) => {
+  const withDifferences = (point: readonly number[]): AtPoint => {
     const values = functions(point);
     return { values, derivatives: () => differences(functions, point, values, step) };
-  }, start);
+  };
+  return leastWorstOf(withDifferences, start, sharpness);
 }
 
-/** The same for functions that give their own derivatives. */
+/**
+ * The same for functions that give their own derivatives.
+ *
+ * @param sharpness  What the search begins with; a sharp beginning keeps it near its start.
+ */
 export function leastWorstOf(
   functions: (point: readonly number[]) => AtPoint,
   start: readonly number[],
+  sharpness = BLUNT,
 ): LeastWorst {
   let here = { point: start, at: functions(start) };
   let best: LeastWorst = { at: start, value: largest(here.at.values) };
-  for (let sharpness = 0.1; sharpness < 2e5; sharpness *= 10) {
-    here = smoothMinimum(functions, here, sharpness);
+  for (let sharp = sharpness; sharp < 2e5; sharp *= 10) {
+    here = smoothMinimum(functions, here, sharp);
     const value = largest(here.at.values);
     if (value < best.value) best = { at: here.point, value };
   }

@@ -1,6 +1,6 @@
 /**
- * The variance of ray length of the best feed place, with its slopes and bends by the beam: what the search for a
- * boresight goes by, a few dozen times. Newton's method finds the place.
+ * The feed place that suits a beam best, and the variance of ray length left, with its slopes and bends by the beam: what the
+ * search for a boresight goes by, a few dozen times. Newton's method finds the place.
  */
 
 import { denseAt } from '../../numeric/columns.js';
