@@ -3,6 +3,7 @@
  * rotations, circuits for connectors, unlike carriers, calibration errors, wild readings, rounding.
  */
 
+import { readFileSync } from 'node:fs';
 import type { FaultCause } from 'slantpath/acceptance';
 import { describe, expect, test } from 'vitest';
 import { FULL_RUNS, runs } from '../support/runs.js';
@@ -44,25 +45,62 @@ const BOUND_DRAWS = 300;
 const SPARSE_FIRST = 0.8;
 const SPARSE_SECOND = 0.9;
 
-/** Stated against true: how often the first cause is the true one, by the probability that was stated for it. */
-function calibration(jobs: readonly SimulatedJob[], stage: 'first' | 'last'): string {
-  const edges = [0, 0.2, 0.4, 0.6, 0.8, 0.9, 0.97, 1.0001];
-  return edges
-    .slice(1)
-    .map((to, i) => {
-      const from = edges[i] as number;
-      const all = jobs.flatMap((job) =>
-        job[stage].ranking.map(({ cause, probabilityRatio }) => ({
-          right: cause === job.fault.cause,
-          probabilityRatio,
-        })),
-      );
-      const own = all.filter((one) => one.probabilityRatio >= from && one.probabilityRatio < to);
-      const stated = own.reduce((sum, one) => sum + one.probabilityRatio, 0) / own.length;
-      const right = own.filter((one) => one.right).length / own.length;
-      return `| ${percent(from)} to ${percent(Math.min(1, to))} | ${percent(stated)} | ${percent(right)} | ${own.length} |`;
-    })
+/** Edges of the probabilities that the calibration table sorts by. */
+const EDGES = [0, 0.2, 0.4, 0.6, 0.8, 0.9, 0.97, 1.0001];
+
+/** Stated against true: how often a cause is the true one, by the probability that was stated for it. */
+function calibration(jobs: readonly SimulatedJob[], stage: 'first' | 'last') {
+  const all = jobs.flatMap((job) =>
+    job[stage].ranking.map(({ cause, probabilityRatio }) => ({
+      right: cause === job.fault.cause,
+      probabilityRatio,
+    })),
+  );
+  return EDGES.slice(1).map((to, i) => {
+    const from = EDGES[i] as number;
+    const own = all.filter((one) => one.probabilityRatio >= from && one.probabilityRatio < to);
+    const count = own.length;
+    const stated = own.reduce((sum, one) => sum + one.probabilityRatio, 0) / count;
+    return { from, to, stated, right: own.filter((one) => one.right).length / count, count };
+  });
+}
+
+const calibrationTable = (rows: ReturnType<typeof calibration>): string =>
+  rows
+    .map(
+      ({ from, to, stated, right, count }) =>
+        `| ${percent(from)} to ${percent(Math.min(1, to))} | ${percent(stated)} | ${percent(right)} | ${count} |`,
+    )
     .join('\n');
+
+/** Rows of the tables in docs: a label, then shares in percent. */
+const told = new Map(
+  readFileSync('docs/decisions/acceptance-causes.md', 'utf8')
+    .split('\n')
+    .filter((line) => /^\| [a-z0-9]/.test(line))
+    .map((line): [string, number[]] => {
+      const [, label = '', ...cells] = line.split('|').map((part) => part.trim());
+      return [
+        label,
+        cells.filter((part) => part !== '').map((part) => Number.parseFloat(part) / 100),
+      ];
+    }),
+);
+/** Jobs behind the tables in docs. */
+const TOLD_JOBS = 600;
+
+/** Holds a share of `count` to the one in docs, three standard deviations of both. */
+function agrees(
+  share: number,
+  count: number,
+  docs: number | undefined,
+  ofDocs: number,
+  of: string,
+) {
+  if (docs === undefined) throw new Error(`no ${of} in docs`);
+  const likely = Math.min(0.97, Math.max(0.03, docs));
+  const deviation = Math.sqrt(likely * (1 - likely) * (1 / count + 1 / ofDocs));
+  expect(Math.abs(share - docs), of).toBeLessThan(3 * deviation);
 }
 
 describe('simulated jobs', () => {
@@ -108,8 +146,26 @@ describe('simulated jobs', () => {
     });
     for (const stage of ['first', 'last'] as const)
       console.log(
-        `causes, sparse, ${stage === 'first' ? 'at once' : 'after up to three measurements asked for'}: first ${percent(shareWithin(jobs, 1, stage))}, in the first two ${percent(shareWithin(jobs, 2, stage))}\n${confusion(jobs, stage)}\n${calibration(jobs, stage)}`,
+        `causes, sparse, ${stage === 'first' ? 'at once' : 'after up to three measurements asked for'}: first ${percent(shareWithin(jobs, 1, stage))}, in the first two ${percent(shareWithin(jobs, 2, stage))}\n${confusion(jobs, stage)}\n${calibrationTable(calibration(jobs, stage))}`,
       );
+    for (const [stage, label] of [
+      ['first', 'at once'],
+      ['last', 'after up to three measurements'],
+    ] as const)
+      for (const place of [1, 2])
+        agrees(
+          shareWithin(jobs, place, stage),
+          jobs.length,
+          told.get(label)?.[place - 1],
+          TOLD_JOBS,
+          `${label}, first ${place}`,
+        );
+    for (const { from, to, right, count } of calibration(jobs, 'last').slice(1)) {
+      const label = `${Math.round(100 * from)} to ${Math.round(100 * Math.min(1, to))} %`;
+      // So many entries of the table in docs fall to this row in as many jobs.
+      if (count > 0)
+        agrees(right, count, told.get(label)?.[1], (count * TOLD_JOBS) / jobs.length, label);
+    }
     expect(shareWithin(jobs, 1, 'last')).toBeGreaterThan(shareWithin(jobs, 1, 'first'));
     expect(shareWithin(jobs, 1, 'last')).toBeGreaterThanOrEqual(SPARSE_FIRST - SLACK);
     expect(shareWithin(jobs, 2, 'last')).toBeGreaterThanOrEqual(SPARSE_SECOND - SLACK);

@@ -145,6 +145,33 @@ describe('cannot tell where physics gives the same readings', () => {
   });
 });
 
+describe('another satellite, of whose carriers some are missing', () => {
+  const LEVELS = [null, -6, 0] as const;
+  const cases = LEVELS.flatMap((a) => LEVELS.flatMap((b) => LEVELS.map((c) => [a, b, c] as const)));
+  test.each(cases.filter((levels) => levels.some((level) => level !== null)))(
+    'over the planned levels by %s, %s and %s dB (null: nothing there): the wrong slot comes first',
+    (...levels) => {
+      const seen = one.carriers.flatMap((carrier, i): CauseObservation[] => {
+        const level = levels[i as 0 | 1 | 2];
+        const atHut = carrier.levelDbuv - 10;
+        const there = level === null ? 0 : 10 ** ((atHut + level) / 10);
+        const noise = 10 ** ((atHut - carrier.carrierToNoiseDb) / 10) + 100;
+        const rest = 10 ** ((atHut - 30) / 10);
+        const place = { carrier: carrier.name, testPoint: 'hut' };
+        return [
+          { kind: 'level', ...place, levelDbuv: 10 * Math.log10(there + noise + rest) },
+          { kind: 'reception', ...place, received: level === null ? 'nothing' : 'other' },
+        ];
+      });
+      const looks: CauseObservation[] = [
+        { kind: 'rain-seen', seen: false },
+        { kind: 'obstacle-seen', slot: 'mid', seen: false },
+      ];
+      expect(rank([...seen, ...looks]).ranking[0]?.cause).toBe('wrong-slot');
+    },
+  );
+});
+
 describe('the answer', () => {
   test('probabilities add up to one, and the evidence names both sides', () => {
     const found = rank([
