@@ -1,6 +1,6 @@
 /**
  * Checks the built site: every inner link leads to a page and a heading that exist, every formula is typeset, no page is
- * empty, no address of another host is fetched, pages keep to their budget of bytes.
+ * empty, no address of another host is fetched, each page has its policy, pages keep to their budget of bytes.
  */
 
 import { readdirSync, readFileSync } from 'node:fs';
@@ -66,6 +66,8 @@ for (const [page, text] of html) {
   if (page === '404.html') continue;
   checkLinks(page, text);
   if (/katex-error|#cc0000/.test(text)) problems.push(`${page}: a formula could not be typeset`);
+  if (!text.includes('http-equiv="content-security-policy"')) problems.push(`${page}: no policy`);
+  if (/data-kept-size="\w+">some/.test(text)) problems.push(`${page}: a size was not filled in`);
   if (/<div class="sl-markdown-content">\s*<\/div>/.test(text))
     problems.push(`${page}: empty page`);
   for (const [, address = ''] of text.matchAll(
