@@ -31,7 +31,7 @@ export {
   FORMULA_FUNCTIONS,
   type FormulaValues,
 } from './formula/functions.js';
-export type { FormulaRemark } from './formula/readFormula.js';
+export type { FormulaRemark } from './formula/remarks.js';
 export { RULES_OF_THUMB, type RuleOfThumb } from './formula/rulesOfThumb.js';
 export type { FormulaArea, FormulaSubject, FormulaVariable } from './formula/subject.js';
 export { FORMULA_SUBJECTS, formulaSubject } from './formula/subjects.js';

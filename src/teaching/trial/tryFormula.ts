@@ -5,12 +5,8 @@ import { type Keys, known } from '../../keys.js';
 import { treeColumn } from '../formula/columns.js';
 import { compileTree } from '../formula/expression.js';
 import type { CompiledFormula, FormulaValues } from '../formula/functions.js';
-import {
-  type FormulaRemark,
-  type ReadFormula,
-  readFormula,
-  subjectNames,
-} from '../formula/readFormula.js';
+import { type ReadFormula, readFormula, subjectNames } from '../formula/readFormula.js';
+import type { FormulaRemark } from '../formula/remarks.js';
 import type { FormulaSubject } from '../formula/subject.js';
 import { FORMULA_SUBJECT_KEYS } from '../formula/subject.js';
 import { FORMULA_SUBJECTS, formulaSubject } from '../formula/subjects.js';
