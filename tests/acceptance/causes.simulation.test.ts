@@ -103,6 +103,15 @@ function agrees(
   expect(Math.abs(share - docs), of).toBeLessThan(3 * deviation);
 }
 
+test('the page shows the calibration that stands in the decisions', () => {
+  const page = readFileSync('docs/examples/what-is-wrong-here.mdx', 'utf8');
+  const rows = readFileSync('docs/decisions/acceptance-causes.md', 'utf8')
+    .split('\n')
+    .filter((line) => /^\| \d+ to \d+ %/.test(line));
+  expect(rows).toHaveLength(EDGES.length - 2);
+  for (const row of rows) expect(page).toContain(row);
+});
+
 describe('simulated jobs', () => {
   test(`${JOBS} jobs with one fault: true cause first in 85 %, in the first two in 95 %`, () => {
     const jobs = simulate({

@@ -61,7 +61,8 @@ export function rainColumns(input: RainAttenuationColumns): RainAttenuationColum
 /**
  * Rain attenuation exceeded for a percentage of an average year, for columns of stations.
  *
- * Each row equals `rainAttenuation(...).attenuationDb` bit for bit.
+ * Each row equals `rainAttenuation(...).attenuationDb` bit for bit. A row outside the stated range (1 to 55 GHz, 0.001 to 5 % of the time) is computed without a mark;
+ * the function for one station names what lies outside.
  *
  * @param input  The fields of `rainAttenuation`, each a list with one number per station or one number for all.
  * @param out  Column to write into, of the right length; a new one where not given.

@@ -54,7 +54,8 @@ export interface TotalAttenuationResult {
 /**
  * Total attenuation exceeded for a percentage of an average year, for columns of stations.
  *
- * Each row equals `totalAttenuation` bit for bit.
+ * Each row equals `totalAttenuation` bit for bit. A row outside the stated range (see there) is computed without a mark;
+ * the function for one station names what lies outside.
  *
  * @param input  The fields of `totalAttenuation`, each a list with one number per station or one number for all.
  * @param out  Columns to write into, of the right length; new ones where not given.

@@ -36,7 +36,8 @@ export interface GasSlantAttenuationColumns {
 /**
  * Attenuation by gases for columns of frequencies and elevations from one station, line by line.
  *
- * Each row equals {@link gasSlantAttenuation} bit for bit. The lines in each layer are found once, which makes
+ * Each row equals {@link gasSlantAttenuation} bit for bit. A row outside the stated range (1 to 1000 GHz) is computed without a mark.
+ * The lines in each layer are found once, which makes
  * a row some ten times cheaper than a single call.
  *
  * @param input  Columns of frequency and elevation, and the air above the station.
