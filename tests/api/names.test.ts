@@ -27,8 +27,8 @@ test.each(parts)('%s exports the listed types', (part) => {
 
 /** What the root exports besides the parts. */
 const own = {
-  values: ['DomainError', 'isDomainError', 'sumPowerDbm'],
-  types: ['DomainErrorCode', 'DomainErrorDetails', 'DomainErrorJson'],
+  values: ['DomainError', 'isDomainError', 'markBadRows', 'rowOutcomes', 'sumPowerDbm'],
+  types: ['DomainErrorCode', 'DomainErrorDetails', 'DomainErrorJson', 'MarkedRows'],
 };
 
 test('the root exports all names of the parts that it takes, and the errors', async () => {
