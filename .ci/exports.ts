@@ -16,6 +16,7 @@ const parts = readdirSync('src', { withFileTypes: true })
 const wanted = {
   '.': target('index'),
   ...Object.fromEntries(parts.map((part) => [`./${part}`, target(`${part}/index`)])),
+  './single/*.js': './dist/single/*.js',
   './vectors/*.json': './dist/vectors/*.json',
   './schemas/*.json': './docs/schemas/*.json',
   './package.json': './package.json',

@@ -25,7 +25,7 @@ function imported(): ReadonlySet<string> {
     for (const [, name] of read(`src/${file}`).matchAll(
       /^(?:import|export) [^;]*?from '([^.'][^']*)';/gm,
     ))
-      if (name !== undefined) names.add(name);
+      if (name !== undefined && !name.startsWith('node:')) names.add(name);
   }
   return names;
 }
