@@ -73,7 +73,7 @@ const nodeRuns: readonly Run[] = aliases.flatMap((alias) => {
       'node',
       () => `${run(program(), ['--version'])} ${run(program(), ['use.mjs'])}`,
     ],
-    [`Node ${version}, require`, 'node', () => run(program(), ['use.cjs'])],
+    [`Node ${version}, require`, '', () => run(program(), ['use.cjs'])],
   ];
 });
 const bundled = (file: string, make: () => void) => () => {
