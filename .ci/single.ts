@@ -21,7 +21,7 @@ for (const [group, parts] of Object.entries(GROUPS))
       contents: [
         ...parts.map((part) => `export * from './src/${part}/index.ts';`),
         "export { isDomainError } from './src/errors.ts';",
-        "export { markBadRows, rowOutcomes } from './src/numeric/markBadRows.ts';",
+        "export { markBadRows, rowOutcomes } from './src/numeric/rows/markBadRows.ts';",
       ].join('\n'),
       resolveDir: '.',
     },

@@ -21,7 +21,7 @@ export * from './experience/index.js';
 export * from './ingress/index.js';
 export * from './link/index.js';
 export { sumPowerDbm } from './numeric/decibel.js';
-export { type MarkedRows, markBadRows, rowOutcomes } from './numeric/markBadRows.js';
+export { type MarkedRows, markBadRows, rowOutcomes } from './numeric/rows/markBadRows.js';
 export * from './peaking/index.js';
 export * from './pointing/index.js';
 export * from './propagation/index.js';

@@ -1,6 +1,6 @@
 /** Batches that go on past a bad row: the row is marked, the others are computed. */
 
-import { DomainError, type DomainErrorJson, isDomainError, object } from '../errors.js';
+import { DomainError, type DomainErrorJson, isDomainError, object } from '../../errors.js';
 
 /** What became of a row, by the number that stands in `outcome`. */
 export const rowOutcomes = ['computed', 'refused'] as const;

@@ -4,7 +4,7 @@ import { attenuationAtBatch } from 'slantpath/climate';
 import { lookAngles, lookAnglesBatch } from 'slantpath/pointing';
 import { rainAttenuationBatch, totalAttenuationBatch } from 'slantpath/propagation';
 import { expect, test } from 'vitest';
-import { runs } from '../support/runs.js';
+import { runs } from '../../support/runs.js';
 
 /** Latitudes of which some are out of range, empty or no number. */
 const latitude = fc.oneof(
