@@ -39,7 +39,7 @@ function fileAt(pathname: string): string | undefined {
 function checkLinks(page: string, text: string): void {
   const base = `https://site.invalid/${page.replace(/index\.html$/, '')}`;
   for (const [, raw = ''] of text.matchAll(/<a\s[^>]*?href="([^"]*)"/g)) {
-    const url = new URL(raw.replaceAll('&amp;', '&'), base);
+    const url = new URL(raw.replace(/&(?:amp|#38);/g, '&'), base);
     if (url.host !== 'site.invalid') continue;
     const target = fileAt(url.pathname);
     const anchor = decodeURIComponent(url.hash.slice(1));
