@@ -4,8 +4,8 @@ import { type ExperienceRecord, recordExperience } from 'slantpath/experience';
 
 /** Twelve invented villages: the EIRP 0.8 dB above the plan, instrument B 1.5 dB too high in level, old units 2 dB less gain. */
 const records = Array.from({ length: 12 }, (_, village): ExperienceRecord => {
-  const scatterDb = ((village * 37) % 11) / 20 - 0.25;
-  const ratioDb = 0.8 + scatterDb;
+  const deviationDb = ((village * 37) % 11) / 20 - 0.25;
+  const ratioDb = 0.8 + deviationDb;
   const instrument = village % 2 === 0 ? 'A' : 'B';
   const verdict = {
     visit: 0,
