@@ -57,8 +57,9 @@ export interface OtherBandLoss {
  * @throws {@link DomainError} naming the field that is wrong.
  *
  * Source: beamwidth in proportion to wavelength over diameter; lobe 12 (offset / beamwidth)^2 dB.
- * Accuracy: `otherLossUpper95Db` holds at 95 % or more of the places on the simulated reflectors where the other band loses up to 3 dB. The real
- * loss is above `otherLossDb`, the arithmetic by hand, at nine of ten of them, by some 6 % (`tests/peaking/others.simulation.test.ts`).
+ * Accuracy: `otherLossUpper95Db` holds at 95 % or more of the places on the simulated reflectors, from 0.04 beamwidth off the peak to 3 dB of loss in the
+ * other band; its doubt of 3 % in the width was chosen on the same reflectors, so that this is no independent proof. The real loss is above `otherLossDb`,
+ * the arithmetic by hand, at nine of ten of these places, by some 6 % (`tests/peaking/others.simulation.test.ts`).
  * @example
  * ```ts
  * import { bandLoss } from 'slantpath/peaking';
