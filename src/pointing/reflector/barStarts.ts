@@ -20,7 +20,7 @@ const WORTH_TRYING_DB = 1;
 const QUARTER_DEG = 90;
 
 /** Where a search starts. */
-export interface BarStart {
+interface BarStart {
   readonly boresight: EastNorthUp;
   readonly tiltDeg: number;
   /** Largest weighted loss of the small-angle beams there in dB, without scan loss. */
