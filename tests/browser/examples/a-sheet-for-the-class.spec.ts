@@ -28,7 +28,7 @@ test('the link gives the sheet; answers are checked and slips named', async ({ p
     await expect(item.locator('h3')).toHaveText(exercise.solution.title);
     for (const { value } of exercise.solution.givens)
       await expect(item.locator('ul')).toContainText(String(value));
-    const answer = item.getByRole('textbox');
+    const answer = item.locator('[data-own-answer]');
     const verdict = item.locator('.sheet-verdict');
     await answer.fill(exercise.answer.toFixed(exercise.decimals).replace('.', ','));
     await answer.press('Enter');
@@ -45,8 +45,8 @@ test('the link gives the sheet; answers are checked and slips named', async ({ p
   const check = checkAnswer(exercise, wrong);
   if (check.kind !== 'wrong') throw new Error('60 dB too much must be wrong');
   expect(check.slips.length).toBe(2);
-  await list.nth(loss).getByRole('textbox').fill(wrong);
-  await list.nth(loss).getByRole('textbox').press('Enter');
+  await list.nth(loss).locator('[data-own-answer]').fill(wrong);
+  await list.nth(loss).locator('[data-own-answer]').press('Enter');
   for (const { explanation } of check.slips)
     await expect(list.nth(loss).locator('.sheet-verdict')).toContainText(explanation);
   await expect(page.locator('.sheet-count')).toHaveText('0 of 2 right');
