@@ -70,5 +70,5 @@ if (offsets.kind === 'offsets') {
   for (const { site, departureDb } of offsets.sites)
     console.log(`instrument ${site}: ${departureDb.toFixed(1)} dB from the mean of both`);
 }
-for (const { station, drift } of learnt.drifts.slice(0, 2))
-  console.log(`${station}: ${drift.kind}, ${drift.perYearDb.toFixed(2)} dB a year`);
+for (const { station, drift } of learnt.drifts)
+  if (drift.kind === 'drift') console.log(`${station}: ${drift.perYearDb.toFixed(2)} dB a year`);

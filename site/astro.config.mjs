@@ -79,6 +79,7 @@ export default defineConfig({
         './src/styles/answer-first.css',
         './src/styles/home.css',
         './src/styles/print.css',
+        './src/styles/print-live.css',
       ],
       expressiveCode: {
         themes: ['github-light', 'github-dark'],
