@@ -124,6 +124,57 @@ test('whole-body limits at 14 GHz as reproduced in open texts: 10 and 50 W/m2', 
   expect(exposureLimit({ ...at, group: 'occupational' }).powerDensityWPerM2).toBe(50);
 });
 
+test('each edge of the tables: value on both sides, averaging time, ends of the range', () => {
+  const at = (
+    standard: 'ICNIRP 2020 local' | 'ICNIRP 2020 whole body' | 'FCC 1.1310',
+    group: 'public' | 'occupational',
+    frequencyGHz: number,
+  ) => exposureLimit({ standard, group, frequencyGHz });
+  // 47 CFR 1.1310, table 1: f/1500 and f/300 mW/cm2 from 300 MHz to 1.5 GHz, 1 and 5 mW/cm2 to 100 GHz; 30 and 6 minutes.
+  for (const [group, factor, minutes] of [
+    ['public', 1, 30],
+    ['occupational', 5, 6],
+  ] as const) {
+    expect(at('FCC 1.1310', group, 0.3)).toMatchObject({
+      powerDensityWPerM2: expect.closeTo(2 * factor, 12),
+      averagingMin: minutes,
+    });
+    expect(at('FCC 1.1310', group, 1.4997).powerDensityWPerM2).toBeCloseTo(9.998 * factor, 9);
+    expect(at('FCC 1.1310', group, 1.5001).powerDensityWPerM2).toBe(10 * factor);
+    expect(at('FCC 1.1310', group, 100).powerDensityWPerM2).toBe(10 * factor);
+    // ICNIRP 2020, table 5, whole body: f/200 W/m2 (MHz) from 400 MHz to 2 GHz, 10 W/m2 to 300 GHz; 30 minutes.
+    const body = (frequencyGHz: number) => at('ICNIRP 2020 whole body', group, frequencyGHz);
+    expect(body(0.4)).toMatchObject({
+      powerDensityWPerM2: expect.closeTo(2 * factor, 12),
+      averagingMin: 30,
+    });
+    expect(body(1).powerDensityWPerM2).toBeCloseTo(5 * factor, 12);
+    expect(body(1.999).powerDensityWPerM2).toBeCloseTo(9.995 * factor, 12);
+    expect(body(2.001).powerDensityWPerM2).toBe(10 * factor);
+    expect(body(300).powerDensityWPerM2).toBe(10 * factor);
+    // Table 6, local: 0.058 f^0.86 (MHz) to 2 GHz, 40 W/m2 above 2 to 6 GHz, 55 / f^0.177 (GHz) beyond; 6 minutes. Powers by hand.
+    const local = (frequencyGHz: number) => at('ICNIRP 2020 local', group, frequencyGHz);
+    expect(local(0.4)).toMatchObject({
+      powerDensityWPerM2: expect.closeTo(10.0276 * factor, 2),
+      averagingMin: 6,
+    });
+    // Where the power law ends it stands at 40.0, as the flat part does.
+    expect(local(2).powerDensityWPerM2).toBe(0.058 * 2000 ** 0.86 * factor);
+    expect(local(2.001).powerDensityWPerM2).toBe(40 * factor);
+    expect(local(6).powerDensityWPerM2).toBe(40 * factor);
+    expect(local(6.001).powerDensityWPerM2).toBeCloseTo(40.0513 * factor, 2);
+  }
+  for (const [standard, low, high] of [
+    ['FCC 1.1310', 0.2999, 100.01],
+    ['ICNIRP 2020 whole body', 0.3999, 300.01],
+    ['ICNIRP 2020 local', 0.3999, 300.01],
+  ] as const)
+    for (const beyond of [low, high])
+      expect(() => at(standard, 'public', beyond)).toThrow(
+        expect.objectContaining({ parameter: 'frequencyGHz', code: 'out-of-range' }),
+      );
+});
+
 const FCC = { standard: 'FCC 1.1310', group: 'public' } as const;
 
 describe('safe distance', () => {
