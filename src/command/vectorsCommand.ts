@@ -49,6 +49,8 @@ function fieldLines(table: VectorTable, field: VectorFieldReport): readonly stri
   const largest = field.largestError === null ? 'no number' : field.largestError.toPrecision(3);
   const head = `  ${field.field}: ${good} of ${field.count} rows within the tolerance, largest error ${largest}`;
   if (field.badCount === 0) return [head];
+  if (field.worstIndex !== null && field.largestError === null && field.badCount === field.count)
+    return [head, '    no number in any answer, or none in the worst row'];
   const row = table.rows[field.worstIndex ?? 0] ?? [];
   const inputs = table.inputs.map((name, column) => `${name} ${row[column]}`).join(', ');
   return [
