@@ -11,7 +11,7 @@ export const PAGE_KINDS = {
   api: 'Function reference',
 } as const;
 
-export type PageKind = keyof typeof PAGE_KINDS;
+type PageKind = keyof typeof PAGE_KINDS;
 
 /** The kind of a page by its id, in whatever language. */
 export function pageKind(id: string): PageKind {

@@ -12,7 +12,7 @@ export const METERS = {
 export type Meter = keyof typeof METERS;
 
 export const TARGET_DB = 0.1;
-export const PEAK_DBM = -38;
+const PEAK_DBM = -38;
 export const FLOOR_DBM = -56;
 
 /** Further down than this the lobe is lost in the noise. */

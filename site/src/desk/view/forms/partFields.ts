@@ -8,7 +8,7 @@ import { choice, more, number, type Part, rowsOf, text } from '../parts.js';
 import { byFrequency, decibels } from './decibels.js';
 
 /** A length of cable: its type by name, or by its own figures. */
-export function cableFields({ words }: Desk, part: LoosePart, path: string): readonly Part[] {
+function cableFields({ words }: Desk, part: LoosePart, path: string): readonly Part[] {
   const w = words.outlets;
   const types = cableTypes(part);
   return [
@@ -24,7 +24,7 @@ export function cableFields({ words }: Desk, part: LoosePart, path: string): rea
 }
 
 /** The figures of a cable, for one that is in no list. */
-export const cableMore = ({ words }: Desk, path: string): readonly Part[] => {
+const cableMore = ({ words }: Desk, path: string): readonly Part[] => {
   const w = words.outlets;
   const cable = `${path}.cable`;
   return [
@@ -45,8 +45,8 @@ const supplyFields = ({ words }: Desk, path: string): readonly Part[] => [
   number(`${path}.supply.minimumVoltageV`, words.outlets.voltage, 'V'),
 ];
 
-/** The fields of an amplifier; in a line from a unit too. */
-export function amplifierFields(desk: Desk, part: LoosePart, path: string): readonly Part[] {
+/** The fields of an amplifier. */
+function amplifierFields(desk: Desk, part: LoosePart, path: string): readonly Part[] {
   const w = desk.words.outlets;
   return [
     decibels(desk, part, `${path}.gainDb`, w.gain),
@@ -56,7 +56,7 @@ export function amplifierFields(desk: Desk, part: LoosePart, path: string): read
 }
 
 /** Its fields that are asked seldom. */
-export function amplifierMore(desk: Desk, part: LoosePart, path: string): readonly Part[] {
+function amplifierMore(desk: Desk, part: LoosePart, path: string): readonly Part[] {
   const w = desk.words.outlets;
   return [
     ...byFrequency(desk, part, `${path}.gainDb`, w.gain),
