@@ -76,7 +76,7 @@ export function renderClass({ learners, exercises, slips, unread }: ClassReport)
     ),
     table(
       said('Exercises'),
-      ['', said('Exercise'), said('Right'), said('Answered'), said('Mean of the marks')],
+      [said('No.'), said('Exercise'), said('Right'), said('Answered'), said('Mean of the marks')],
       exercises.map(({ title, right, answered, meanRatio }, at) => [
         String(at + 1),
         said(title),

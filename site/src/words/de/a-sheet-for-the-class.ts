@@ -144,6 +144,7 @@ const report: Pairs = {
   'no answer': 'keine Antwort',
   empty: 'leer',
   'error carried forward': 'Folgefehler',
+  'No.': 'Nr.',
   Exercise: 'Aufgabe',
   Right: 'Richtig',
   Answered: 'Beantwortet',
