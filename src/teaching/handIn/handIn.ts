@@ -6,6 +6,7 @@ import type { Exercise } from '../exercise/exercise.js';
 import type { Worksheet } from '../exercise/worksheet.js';
 import { checkedText, checkedValues, crc24 } from './checkedText.js';
 import { packed, unpacked } from './packed.js';
+import { utf8Bytes } from './utf8.js';
 
 /** What a learner typed for one exercise. */
 export interface HandedAnswer {
@@ -49,7 +50,7 @@ const MOST_SIGNS = 60;
 
 /** Three symbols that belong to one sheet. */
 function markOf({ code }: Worksheet): readonly number[] {
-  const mark = crc24(new TextEncoder().encode(code));
+  const mark = crc24(utf8Bytes(code));
   return [(mark >>> 10) & 31, (mark >>> 5) & 31, mark & 31];
 }
 

@@ -1,5 +1,7 @@
 /** What a class types as answers, packed: half a byte for each sign of a number, anything else as UTF-8 behind a mark. */
 
+import { utf8Bytes, utf8Text } from './utf8.js';
+
 /** Signs of a number by their half-byte. */
 const SIGNS = '0123456789.,-';
 const TEXT = 13;
@@ -13,7 +15,7 @@ function packedEntry(entry: string): number[] {
   const number = first < 0 ? plain : plain.slice(0, first);
   const halves = [...number].map((sign) => SIGNS.indexOf(sign));
   if (first < 0) return halves;
-  const bytes = [...new TextEncoder().encode(plain.slice(first)), 0];
+  const bytes = [...utf8Bytes(plain.slice(first)), 0];
   return [...halves, TEXT, ...bytes.flatMap((byte) => [byte >> 4, byte & 15])];
 }
 
@@ -60,7 +62,7 @@ export function unpacked(values: readonly number[], count: number): string[][] |
         if (high === 0 && low === 0) break;
         bytes.push(16 * high + low);
       }
-      put(new TextDecoder().decode(Uint8Array.from(bytes)));
+      put(utf8Text(bytes));
     }
   }
   // What is left fills the last symbol up with zeros.
