@@ -160,6 +160,8 @@ const functions: Pairs = {
 };
 
 const items: Pairs = {
+  'horizontal reduction and vertical adjustment':
+    'waagrechter Minderungsfaktor und senkrechter Anpassungsfaktor',
   'An item was left out.': 'Ein Posten fehlt.',
   'Left out: {}.': 'Es fehlt: {}.',
   'An item was counted twice.': 'Ein Posten ist doppelt gezählt.',
