@@ -7,7 +7,6 @@ import { readFileSync } from 'node:fs';
 import type { FaultCause } from 'slantpath/acceptance';
 import { describe, expect, test } from 'vitest';
 import { FULL_RUNS, runs } from '../support/runs.js';
-import { truthRanker } from './simulator/bound.js';
 import { SIMULATED, type SimulatedJob, shareWithin, simulate } from './simulator/run.js';
 
 const percent = (share: number): string => `${(100 * share).toFixed(1)} %`;
@@ -38,8 +37,6 @@ const SLACK = FULL_RUNS ? 0 : 0.12;
 const SCENES = runs(8, 3);
 
 /** Jobs and draws of a cause with which the bound is worked out. */
-const BOUND_JOBS = 120;
-const BOUND_DRAWS = 300;
 
 /** Least shares in the sparse world, a little below what full runs reach. */
 const SPARSE_FIRST = 0.8;
@@ -180,37 +177,6 @@ describe('simulated jobs', () => {
     expect(shareWithin(jobs, 2, 'last')).toBeGreaterThanOrEqual(SPARSE_SECOND - SLACK);
     const lost = jobs.filter((job) => job.fault.cause === 'wrong-slot');
     expect(shareWithin(lost, 2, 'last')).toBeGreaterThan(0.85 - 3 * SLACK);
-  });
-
-  // Few draws rank worse than the search, so that this says something only with many.
-  test.runIf(FULL_RUNS)('the best that can be made of what was observed in sparse jobs', () => {
-    const jobs = simulate({
-      seed: 21,
-      sceneCount: 2,
-      count: BOUND_JOBS,
-      causes: SIMULATED,
-      mostAsked: 3,
-      world: 'sparse',
-    });
-    const rankers = new Map(
-      [...new Set(jobs.map(({ scene }) => scene))].map((scene) => [
-        scene,
-        truthRanker(scene, SIMULATED, { draws: BOUND_DRAWS, world: 'sparse' }),
-      ]),
-    );
-    for (const stage of ['first', 'last'] as const) {
-      const places = jobs.map(({ scene, observations, before, fault }) =>
-        rankers
-          .get(scene)?.(stage === 'first' ? observations.slice(0, before) : observations)
-          .indexOf(fault.cause),
-      );
-      const within = (count: number) =>
-        places.filter((place) => place !== undefined && place < count).length / jobs.length;
-      console.log(
-        `causes, sparse, ${stage === 'first' ? 'at once' : 'after up to three measurements asked for'}: by the simulator's own truth first ${percent(within(1))}, in the first two ${percent(within(2))}; by the search ${percent(shareWithin(jobs, 1, stage))} and ${percent(shareWithin(jobs, 2, stage))}`,
-      );
-      expect(within(2)).toBeGreaterThan(0.8);
-    }
   });
 
   test('where nothing is wrong it says so, or that it cannot tell', () => {

@@ -46,7 +46,7 @@ export function drawNuisances(random: RandomStream): Nuisances {
 }
 
 /** Chances that a look shows something: where it is the cause, and where it is not. */
-export const CHANCES = {
+const CHANCES = {
   rain: [0.94, 0.1],
   sunElsewhere: 0.01,
   obstacle: [0.85, 0.08],
@@ -56,7 +56,7 @@ export const CHANCES = {
 } as const;
 
 /** The true channel. */
-export function truth(
+function truth(
   carrier: CauseCarrier,
   point: CauseTestPoint,
   effect: Partial<Effect>,
