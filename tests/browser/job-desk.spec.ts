@@ -156,6 +156,8 @@ plain.describe('without a network', () => {
 });
 
 test('reads well with a job on it, every stage open', async ({ page }) => {
+  // Eleven passes of axe over the largest page.
+  test.slow();
   await page.goto(PAGE);
   await ready(page);
   await begin(page, 'Tarnfell huts');
