@@ -11,7 +11,7 @@ const EXCEPTIONS: readonly (readonly [where: RegExp, reason: string])[] = [
   [/footprintLevel(?:sAt)? 0\.features/, 'GeoJSON, whose properties are free'],
   [/tryFormula 0(?:\.region)?$/, 'names of the variables of a formula, which has its own refusal'],
   [
-    /workedSolution 1|(?:checkAnswer|checkSteps) 0\.inputs/,
+    /workedSolution 1|(?:checkAnswer|checkSteps|likelySlips) 0\.inputs/,
     'names of the plan, which has its own refusal',
   ],
   [/parseJob|recheckRecord 0/, 'documents of the job, held by their schema'],

@@ -1,7 +1,8 @@
 /** The guard of a table of test vectors, which comes from a file. */
 
 import { DomainError, finite, object, oneOf, text } from '../errors.js';
-import type { VectorTable } from './vectorTable.js';
+import { type Keys, known } from '../keys.js';
+import type { VectorField, VectorTable } from './vectorTable.js';
 
 /** A list out of a JSON file. */
 function list<T>(parameter: string, value: readonly T[]): readonly T[] {
@@ -14,6 +15,19 @@ function list<T>(parameter: string, value: readonly T[]): readonly T[] {
   });
 }
 
+const TABLE_KEYS = {
+  name: true,
+  calls: true,
+  source: true,
+  status: true,
+  licence: true,
+  note: true,
+  inputs: true,
+  expected: true,
+  rows: true,
+} satisfies Keys<VectorTable>;
+const FIELD_KEYS = { name: true, tolerance: true, compare: true } satisfies Keys<VectorField>;
+
 const COMPARE = ['absolute', 'relative', 'direction', 'text'] as const;
 
 /**
@@ -22,13 +36,13 @@ const COMPARE = ['absolute', 'relative', 'direction', 'text'] as const;
  * @throws DomainError naming the place in it that is wrong.
  */
 export function checkedTable(given: VectorTable): VectorTable {
-  const table = object('table', given);
+  const table = known('table', object('table', given), TABLE_KEYS);
   text('table.name', table.name);
   for (const [index, name] of list('table.inputs', table.inputs).entries())
     text(`table.inputs[${index}]`, name);
   for (const [index, field] of list('table.expected', table.expected).entries()) {
     const at = `table.expected[${index}]`;
-    text(`${at}.name`, object(at, field).name);
+    text(`${at}.name`, known(at, object(at, field), FIELD_KEYS).name);
     finite(`${at}.tolerance`, field.tolerance);
     oneOf(`${at}.compare`, field.compare, COMPARE);
   }
