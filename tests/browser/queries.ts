@@ -147,7 +147,6 @@ export const ENGLISH: readonly Query[] = [
   ...at(
     'examples/how-do-several-receivers-share-one-cable',
     'single cable',
-    'user bands',
     'EN 50607',
     'daisy chain receivers',
     'several receivers one coax',
@@ -325,5 +324,5 @@ export const GERMAN: readonly Query[] = [
 export const NAMED_BY_FUNCTIONS: readonly Query[] = [
   ...at('examples/does-the-link-close', 'EIRP', 'footprint', 'link budget'),
   ...at('examples/is-the-view-clear', 'obstruction'),
-  ...at('examples/how-do-several-receivers-share-one-cable', 'user band'),
+  ...at('examples/how-do-several-receivers-share-one-cable', 'user band', 'user bands'),
 ];
