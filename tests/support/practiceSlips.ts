@@ -114,7 +114,8 @@ export function practiceRules(): readonly PracticeRule[] {
       expected: (row['slip'] ?? '').split(' and ').map((list) => list.split(' or ')),
       same: (answer, exact, drawn) => {
         const off = Number(answer) - exact;
-        const turn = plan === 'azimuth' || plan === 'magnetic-bearing' ? 360 : 0;
+        // A bearing repeats after a full turn, a linear polarization after half of one: -90 degrees and 90 are the same.
+        const turn = { azimuth: 360, 'magnetic-bearing': 360, skew: 180 }[plan] ?? 0;
         const apart = turn > 0 ? Math.abs(off - turn * Math.round(off / turn)) : Math.abs(off);
         return apart <= toleranceOf(plan, drawn) + 1e-9;
       },
