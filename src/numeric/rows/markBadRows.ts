@@ -1,6 +1,6 @@
 /** Batches that go on past a bad row: the row is marked, the others are computed. */
 
-import { DomainError, type DomainErrorJson, isDomainError, object } from '../../errors.js';
+import { DomainError, type DomainErrorJson, isDomainError, list, object } from '../../errors.js';
 
 /** What became of a row, by the number that stands in `outcome`. */
 export const rowOutcomes = ['computed', 'refused'] as const;
@@ -36,7 +36,7 @@ function inputColumns(input: object): readonly InputColumn[] {
     name,
     list:
       typeof value === 'object' && value !== null && Number.isInteger(value.length)
-        ? value
+        ? list(name, value)
         : undefined,
     value,
   }));
