@@ -23,6 +23,9 @@ const GIVEN_RECORDS = new Set([
   'findingSentences',
 ]);
 
+/** Functions whose columns hold NaN where a row was refused, as their comments say. */
+const MARKS_WITH_NAN = new Set(['markBadRows']);
+
 const ABSENT = Symbol('left out');
 const LONGEST_MESSAGE = 600;
 
@@ -154,7 +157,8 @@ test('every function answers odd input in finite numbers, or refuses it in words
             typeof result === 'function'
               ? undefined
               : fault(result, { name: String(path.at(-1)), value });
-          if (found !== undefined) broken.set(where, found);
+          const marked = MARKS_WITH_NAN.has(name) && found?.endsWith('is NaN');
+          if (found !== undefined && !marked) broken.set(where, found);
         } catch (error) {
           refused++;
           if (!isDomainError(error)) broken.set(where, String(error).slice(0, 120));

@@ -1,6 +1,6 @@
 /** A class from its pasted codes: marks of each learner, how each exercise went, and which slips were made how often. */
 
-import { list, text } from '../../errors.js';
+import { objects, text } from '../../errors.js';
 import { mostMarksOf } from '../exercise/marks.js';
 import type { Worksheet } from '../exercise/worksheet.js';
 import { SLIPS } from '../slips/index.js';
@@ -102,7 +102,7 @@ function linesOf(pasted: string): readonly Line[] {
 export function classReport(sheets: readonly Worksheet[], pasted: string): ClassReport {
   const unread: UnreadLine[] = [];
   const byName = new Map<string, { readonly at: Line; readonly marks: LearnerMarks }>();
-  list('sheets', sheets);
+  objects('sheets', sheets);
   for (const at of linesOf(text('pasted', pasted))) {
     const handIn = readHandIn(at.text, sheets);
     const sheet = handIn.kind === 'read' && sheets.find(({ form }) => form === handIn.form);

@@ -1,6 +1,6 @@
 /** What a learner hands in: all answers of a sheet in one short code, without a server. */
 
-import { DomainError, list, object } from '../../errors.js';
+import { DomainError, object, objects } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import type { Exercise } from '../exercise/exercise.js';
 import type { Worksheet } from '../exercise/worksheet.js';
@@ -161,7 +161,7 @@ function candidatesOf(line: string): readonly (readonly [name: string, code: str
  */
 export function readHandIn(text: string, sheets: readonly Worksheet[]): HandIn {
   const line = typeof text === 'string' ? text : '';
-  list('sheets', sheets);
+  objects('sheets', sheets);
   const candidates = candidatesOf(line);
   for (const [name, code] of candidates) {
     const values = checkedValues(code);
