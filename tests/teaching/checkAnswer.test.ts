@@ -1,3 +1,4 @@
+import { lookAngles } from 'slantpath/pointing';
 import { checkAnswer, exercise, SLIPS, SOLUTION_PLANS } from 'slantpath/teaching';
 import { describe, expect, test } from 'vitest';
 import { evaluatePlan } from '../../src/teaching/solution/evaluate.js';
@@ -153,4 +154,15 @@ describe('right answers', () => {
     };
     expect(checkAnswer(question, 3)).toEqual({ kind: 'no-answer', reason: 'below-horizon' });
   });
+});
+
+test('who types 5 degrees 24 minutes as 5.24 is told that minutes are no decimals', () => {
+  const station = { longitudeDeg: 9.6, heightM: 0 };
+  const orbitalLongitudeDeg = 19.2;
+  // 24 minutes are 24 / 60 = 0.4 of a degree.
+  const inputs = { ...station, latitudeDeg: 5 + 24 / 60, orbitalLongitudeDeg };
+  const wrong = lookAngles({ ...station, latitudeDeg: 5.24 }, orbitalLongitudeDeg);
+  if (wrong.kind === 'overhead') throw new Error('no azimuth');
+  const check = checkAnswer({ plan: 'azimuth', inputs }, wrong.azimuthDeg.toFixed(3));
+  expect('slips' in check && check.slips.map(({ name }) => name)).toContain('minutes-for-decimals');
 });

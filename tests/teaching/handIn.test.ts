@@ -11,6 +11,7 @@ import {
 import { describe, expect, test } from 'vitest';
 import { randomStream } from '../../src/numeric/random.js';
 import { crc24 } from '../../src/teaching/handIn/checkedText.js';
+import { utf8Bytes, utf8Text } from '../../src/teaching/handIn/utf8.js';
 import { runs } from '../support/runs.js';
 
 const plans = ['azimuth', 'free-space-loss', 'skew', 'magnetic-bearing', 'bracketing'];
@@ -194,4 +195,19 @@ describe('a class of twenty', () => {
     expect(report.learners.map(({ name, marks }) => [name, marks])).toEqual([['Mara', 3]]);
     expect(report.unread).toEqual([]);
   });
+});
+
+// Byte values of RFC 3629, section 7, and a tab; half of a surrogate pair is the replacement character.
+test.each([
+  ['A\u2262\u0391.', [0x41, 0xe2, 0x89, 0xa2, 0xce, 0x91, 0x2e]],
+  ['\u65e5\u672c\u8a9e', [0xe6, 0x97, 0xa5, 0xe6, 0x9c, 0xac, 0xe8, 0xaa, 0x9e]],
+  ['a\tb', [0x61, 0x09, 0x62]],
+])('UTF-8 of %j', (text, bytes) => {
+  expect(utf8Bytes(text)).toEqual(bytes);
+  expect(utf8Text(bytes)).toBe(text);
+});
+
+test('what is no text gives the replacement character', () => {
+  expect(utf8Bytes('\ud800')).toEqual([0xef, 0xbf, 0xbd]);
+  expect(utf8Text([0xff, 0xfe])).toBe('\ufffd');
 });
