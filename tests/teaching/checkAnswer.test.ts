@@ -157,8 +157,8 @@ describe('right answers', () => {
 });
 
 test('who types 5 degrees 24 minutes as 5.24 is told that minutes are no decimals', () => {
-  const station = { longitudeDeg: 9.6, heightM: 0 };
-  const orbitalLongitudeDeg = 19.2;
+  const station = { longitudeDeg: 9, heightM: 0 };
+  const orbitalLongitudeDeg = 19;
   // 24 minutes are 24 / 60 = 0.4 of a degree.
   const inputs = { ...station, latitudeDeg: 5 + 24 / 60, orbitalLongitudeDeg };
   const wrong = lookAngles({ ...station, latitudeDeg: 5.24 }, orbitalLongitudeDeg);
