@@ -312,6 +312,15 @@ describe('bad input', () => {
     expect(call).toThrow(expect.objectContaining({ parameter, code }));
   });
 
+  test('one reading on the peak and two far outside the lobe: the uncertainty stays a number', () => {
+    const beamwidthDeg = 0.07;
+    const positionDeg = [2, -5.5e-165, -2];
+    const levelDbm = [0, -40, 0];
+    const fit = fitPeak({ positionDeg, levelDbm, beamwidthDeg, standardDeviationDb: 0.001 });
+    expect(fit).toMatchObject({ kind: 'peak', coverage: 'not-assured' });
+    expect(fit.kind === 'peak' && fit.standardUncertaintyDeg).toBeCloseTo(6 * beamwidthDeg, 12);
+  });
+
   test('whatever the numbers, the result holds nothing but finite ones', () => {
     const level = fc.double({ min: -300, max: 300, noNaN: true });
     const place = fc.double({ min: -720, max: 720, noNaN: true });

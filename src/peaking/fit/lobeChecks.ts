@@ -24,6 +24,9 @@ const LEAST_RATIO = 0.55;
 /** A width known exactly still differs from that of the lobe by so much, as ratios. */
 const EXACT_RATIOS = { least: 0.75, most: 1.4 } as const;
 
+/** A change of level in dB between the middle of the readings and their end that is rounding of the arithmetic. */
+const ROUNDING_DB = 1e-9;
+
 /** What a parabola says at once: no bend and no slope, only a slope, or a bend. */
 export function firstLook(
   fit: LobeEstimate,
@@ -31,6 +34,7 @@ export function firstLook(
 ): { readonly kind: 'flat' | 'slope' | 'bend'; readonly standardDeviationDb: number } {
   const standardDeviationDb =
     statedDb ?? Math.sqrt(fit.sumOfSquares / Math.max(1, fit.degreesOfFreedom));
+  if (Math.abs(fit.b) + Math.abs(fit.c) < ROUNDING_DB) return { kind: 'flat', standardDeviationDb };
   const factor = studentCoverageFactor(
     0.95,
     statedDb === undefined ? Math.max(1, fit.degreesOfFreedom) : Number.POSITIVE_INFINITY,

@@ -34,7 +34,7 @@ export interface PeakFound {
   readonly interval95Deg: Interval95Deg;
   /** How far that 95 % can be relied on. */
   readonly coverage: IntervalCoverage;
-  /** Standard uncertainty of the position in degrees. */
+  /** Standard uncertainty of the position in degrees; at most 6 beamwidths, which stand for "not known". */
   readonly standardUncertaintyDeg: number;
   /** Level at the peak in dBm, without the noise floor where one was taken into account. */
   readonly peakLevelDbm: number;

@@ -271,7 +271,8 @@ export function peakInterval(
     lobe,
     from: intervalEnd(branches, -1),
     to: intervalEnd(branches, 1),
-    standardUncertainty: Math.sqrt(peakVariance(lobe)),
+    // One reading on top of the lobe says nothing of the first order about its place: the quadratic form has no end there.
+    standardUncertainty: Math.min(FARTHEST, Math.sqrt(peakVariance(lobe))),
     answers,
     beyond,
   };
