@@ -22,6 +22,7 @@ export default defineConfig({
     pool: 'threads',
     isolate: false,
     maxWorkers: 2,
+    experimental: { fsModuleCache: true },
     // No limit that a busy machine could break; a test that hangs is seen by hand.
     testTimeout: 0,
     hookTimeout: 0,
