@@ -50,22 +50,24 @@ export function channel(
   change: Change = UNCHANGED,
 ): Channel {
   const rotationDeg = change.rotationDeg ?? 0;
-  const tilt = Math.tan((Math.min(89, Math.abs(rotationDeg)) * Math.PI) / 180);
+  const tilt =
+    rotationDeg === 0 ? 0 : Math.tan((Math.min(89, Math.abs(rotationDeg)) * Math.PI) / 180);
   const cosSquare = 1 / (1 + tilt * tilt);
   const undisturbed = dbToRatio(
     carrier.levelDbuv - valueAt(point.lossesDb, carrier.index) + (change.gainDb ?? 0),
   );
-  const power = undisturbed * dbToRatio(change.carrierDb ?? 0) * cosSquare;
+  const carrierRatio = change.carrierDb === undefined ? 1 : dbToRatio(change.carrierDb);
+  const power = undisturbed * carrierRatio * cosSquare;
   const noise =
     undisturbed * dbToRatio((change.noiseRiseDb ?? 0) - carrier.carrierToNoiseDb) + point.noise;
   // The other polarization is taken to hold a carrier as strong as the wanted one.
-  const crossed = undisturbed * dbToRatio(change.carrierDb ?? 0) * (1 - cosSquare);
+  const crossed = undisturbed * carrierRatio * (1 - cosSquare);
   const unwanted = undisturbed * (change.unwantedRatio ?? 0) + crossed;
   const rest = noise + unwanted;
   const carrierToNoiseDb = ratioToDb(power / rest);
   const feed =
     tilt +
-    dbToRatio(-context.crossPolarIsolationDb / 2) +
+    context.crossPolarVoltageRatio +
     (change.isolationDb === undefined ? 0 : dbToRatio(-change.isolationDb / 2));
   const isolationDb = -ratioToDb(feed * feed + noise / power);
   // The threshold is soft: implementations and short fades differ.

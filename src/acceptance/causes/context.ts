@@ -46,7 +46,8 @@ export interface CauseContext {
   readonly testPoints: readonly TestPointContext[];
   readonly systemNoiseK: number;
   readonly supplyVoltageV: number;
-  readonly crossPolarIsolationDb: number;
+  /** What the antenna lets over from the other polarization, as a ratio of voltages. */
+  readonly crossPolarVoltageRatio: number;
   /** Segments of cable, each named by the test point at its end. */
   readonly segments: readonly string[];
   /** Beamwidth at the lowest frequency in degrees. */
@@ -74,11 +75,8 @@ export function causeContext(installation: CauseInstallation): CauseContext {
     testPoints,
     systemNoiseK: inRange('systemNoiseK', installation.systemNoiseK ?? 120, 10, 10000),
     supplyVoltageV: inRange('supplyVoltageV', installation.supplyVoltageV ?? 17, 5, 30),
-    crossPolarIsolationDb: inRange(
-      'crossPolarIsolationDb',
-      installation.crossPolarIsolationDb ?? 27,
-      10,
-      60,
+    crossPolarVoltageRatio: dbToRatio(
+      -inRange('crossPolarIsolationDb', installation.crossPolarIsolationDb ?? 27, 10, 60) / 2,
     ),
     segments: testPoints.filter((point) => point.slot === undefined).map((point) => point.name),
     widestBeamDeg: Math.max(...carriers.map((carrier) => carrier.beamwidthDeg)),

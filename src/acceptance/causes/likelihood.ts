@@ -18,9 +18,9 @@ const LIKELY = 6;
 
 /** Column of logarithms that belongs to what was seen. */
 function seenLogs(result: Result, { logs }: PredictedColumn): Float64Array | undefined {
-  if (result.kind === 'yes-no') return logs[result.seen ? 0 : 1];
+  if (result.kind === 'yes-no') return logs()[result.seen ? 0 : 1];
   if (result.kind === 'reception')
-    return logs[['wanted', 'other', 'nothing'].indexOf(result.received)];
+    return logs()[['wanted', 'other', 'nothing'].indexOf(result.received)];
   return undefined;
 }
 

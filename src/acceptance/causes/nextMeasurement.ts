@@ -101,12 +101,13 @@ export function nextMeasurement(
   const first = members(pair[0], weights);
   const second = members(pair[1], weights);
   if (first.length === 0 || second.length === 0) return null;
+  const wanted = [...first, ...second];
   const between = [pair[0].cause, pair[1].cause] as const;
   let best: NextMeasurement | null = null;
   let bestWorth = Number.NEGATIVE_INFINITY;
   for (const measurement of possible(context)) {
     if (made.has(measurementKey(measurement))) continue;
-    const column = predictions(measurement);
+    const column = predictions(measurement, wanted);
     const a = moments(column.mean, first, weights);
     const b = moments(column.mean, second, weights);
     let overlap: number;

@@ -138,7 +138,7 @@ const MAST_LEAN: SolutionPlan = {
       mean: Float64Array.of(input(inputs, 'leaningDeg'), input(inputs, 'plumbDeg')),
       second: new Float64Array(2),
       kind: 'number',
-      logs: [],
+      logs: () => [],
     } as const;
     const logs = [0, 1].map((cause) => checkLogLikelihood(result, column, cause)) as [
       number,
