@@ -9,7 +9,7 @@ const codes = readdirSync(docs, { withFileTypes: true })
   .filter((entry) => entry.isDirectory() && entry.name.length === 2)
   .map(({ name }) => name);
 const pages = codes.flatMap((code) =>
-  ['reference', 'start'].flatMap((folder) =>
+  ['guides', 'reference', 'start'].flatMap((folder) =>
     existsSync(new URL(`${code}/${folder}/`, docs))
       ? readdirSync(new URL(`${code}/${folder}/`, docs)).map((file) => ({
           code,
@@ -38,7 +38,7 @@ describe.each(pages)('$code: $page', ({ code, page }) => {
   });
 
   test('leads to pages that are there', () => {
-    const links = [...text.matchAll(/(?:\]\(|href=")(\/(?!schemas)[a-z0-9/-]+\/)/g)].map(
+    const links = [...text.matchAll(/(?:\]\(|href=")(\/(?!schemas|api)[a-z0-9/-]+\/)/g)].map(
       ([, link = '']) => link,
     );
     for (const link of links) {

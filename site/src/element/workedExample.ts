@@ -6,6 +6,7 @@
 
 import { DomainError } from 'slantpath';
 import type { Example, View, Working } from '../lib/example.js';
+import { typedApart } from '../lib/formulaApart.js';
 import type { Inputs, Values } from '../lib/inputs/inputs.js';
 import {
   blamedField,
@@ -276,10 +277,12 @@ export class WorkedExample extends HTMLElement {
       home?.querySelector('label')?.firstChild?.textContent?.trim();
     const { index } = error;
     const place = index === undefined ? ['', ''] : [`[${index}]`, ` (${index + 1})`];
-    const message = said(
-      error.message
-        .replace(parameter + place[0], (label ?? parameterWords(parameter)) + place[1])
-        .replace(/, got NaN(?=$|;)/, ''),
+    const message = unmarked(
+      said(
+        typedApart(error.message)
+          .replace(parameter + place[0], (label ?? parameterWords(parameter)) + place[1])
+          .replace(/, got NaN(?=$|;)/, ''),
+      ),
     );
     control?.setAttribute('aria-invalid', 'true');
     if (slot) {

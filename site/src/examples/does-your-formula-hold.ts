@@ -10,7 +10,9 @@ import {
   tryFormula,
 } from 'slantpath/teaching';
 import { defineExample, type Figure, literal } from '../lib/example.js';
+import { formulaApart } from '../lib/formulaApart.js';
 import { choice, type OptionalNumberInput, optionalNumber, text } from '../lib/inputs/inputs.js';
+import { own, said, together } from '../lib/language/language.js';
 import { withUnit } from '../lib/language/text.js';
 import { brief, errorMap } from '../lib/pictures/errorMap.js';
 import { linePlot } from '../lib/pictures/plot.js';
@@ -56,7 +58,7 @@ const VARIABLES = new Map(
 type End = `${string}${'From' | 'To'}`;
 
 const of = (name: string) => VARIABLES.get(name) ?? labelled(name);
-const axis = (name: string) => of(name).filter(Boolean).join(' / ');
+const axis = (name: string) => own(of(name).filter(Boolean).map(said).join(' / '));
 
 /** Two fields for each variable, shown for the subjects that have it. */
 const ENDS = Object.fromEntries(
@@ -83,7 +85,17 @@ const ENDS = Object.fromEntries(
 const endOf = (values: object, end: End) =>
   (values as Readonly<Record<End, number | undefined>>)[end];
 
-const words = (name: string) => name.replaceAll('-', ' ');
+const ABBREVIATED: Readonly<Record<string, string>> = {
+  dbm: 'dBm',
+  dbuv: 'dBµV',
+  eirp: 'EIRP',
+  fresnel: 'Fresnel',
+};
+const words = (name: string) =>
+  name
+    .split('-')
+    .map((word) => ABBREVIATED[word] ?? word)
+    .join(' ');
 const capital = (text: string) => `${text[0]?.toUpperCase()}${text.slice(1)}`;
 const SUBJECTS = Object.fromEntries(
   FORMULA_SUBJECTS.map(({ name }) => [name, words(name)]),
@@ -93,10 +105,13 @@ const percent = (ratio: number) => {
   const value = 100 * ratio;
   return `${value > 99 && value < 100 ? Math.floor(value * 10) / 10 : brief(value)} %`;
 };
+const small = (name: string) => of(name)[0].toLowerCase();
 const place = (values: FormulaValues) =>
-  Object.entries(values)
-    .map(([name, value]) => `${of(name)[0].toLowerCase()} ${withUnit(brief(value), of(name)[1])}`)
-    .join(', ');
+  own(
+    Object.entries(values)
+      .map(([name, value]) => `${said(small(name))} ${withUnit(brief(value), of(name)[1])}`)
+      .join(', '),
+  );
 
 /** Lines such as `A1 = lat` as names with their meaning. */
 function legendOf(lines: string): Record<string, string> {
@@ -107,6 +122,9 @@ function legendOf(lines: string): Record<string, string> {
       .flatMap((found) => (found ? [[found[1] ?? '', found[2] ?? '']] : [])),
   );
 }
+
+/** Remarks that begin with a name or number as it was typed. */
+const OF_TYPED: readonly string[] = ['name', 'thousands', 'decimal-comma'];
 
 interface Tried {
   readonly formula: string;
@@ -128,18 +146,30 @@ function says({ verdict }: Tried): string {
       ? 'It is exact.'
       : `At worst it is off by ${withUnit(brief(worst.error), unit)}, at ${place(worst.values)}.`;
   const broken = firstBroken
-    ? ` At ${percent(brokenPlaces / (places + brokenPlaces))} of the places it has no value, for instance at ${place(firstBroken)}.`
+    ? `At ${percent(brokenPlaces / (places + brokenPlaces))} of the places it has no value, for instance at ${place(firstBroken)}.`
     : '';
-  const diagnosed = verdict.diagnoses.map(({ says: sentence }) => `${sentence} `).join('');
+  const diagnosed = verdict.diagnoses.map(({ says: sentence }) => formulaApart(sentence));
+  const within = percent(withinToleranceRatio);
   switch (kind) {
     case 'holds':
-      return `It holds: within ${limit} everywhere in this region. ${off}`;
+      return together(`It holds: within ${limit} everywhere in this region.`, off);
     case 'holds-in-part':
-      return `It holds in part: ${percent(withinToleranceRatio)} of the places are within ${limit}. ${diagnosed}${off}${broken}`;
+      return together(
+        `It holds in part: ${within} of the places are within ${limit}.`,
+        ...diagnosed,
+        off,
+        broken,
+      );
     case 'holds-once-corrected':
-      return `It is right but for one thing. ${diagnosed}As it stands, ${percent(withinToleranceRatio)} of the places are within ${limit}. ${off}${broken}`;
+      return together(
+        'It is right but for one thing.',
+        ...diagnosed,
+        `As it stands, ${within} of the places are within ${limit}.`,
+        off,
+        broken,
+      );
     case 'fails':
-      return `It fails: only ${percent(withinToleranceRatio)} of the places are within ${limit}. ${off}${broken}`;
+      return together(`It fails: only ${within} of the places are within ${limit}.`, off, broken);
   }
 }
 
@@ -157,11 +187,11 @@ function mapOf({ verdict, region }: Tried, map: NonNullable<FormulaVerdict['map'
     ({ name }) =>
       name !== map.x && name !== map.y && (region[name]?.[1] ?? 0) > (region[name]?.[0] ?? 0),
   );
-  const over = rest.map(({ name }) => of(name)[0].toLowerCase()).join(' and ');
+  const over = own(rest.map(({ name }) => said(small(name))).join(` ${said('and')} `));
   const { worst } = verdict;
   const unit = unitOf(verdict.unit);
   return errorMap({
-    title: `Error of the formula by ${of(map.x)[0].toLowerCase()} and ${of(map.y)[0].toLowerCase()}${over ? `, the largest over all values of ${over}` : ''}; the ring is the worst place`,
+    title: `Error of the formula by ${small(map.x)} and ${small(map.y)}${rest.length > 0 ? `, the largest over all values of ${over}` : ''}; the ring is the worst place`,
     x: { label: axis(map.x), values: map.xValues },
     y: { label: axis(map.y), values: map.yValues },
     errors: map.errors.map((row, j) =>
@@ -215,7 +245,7 @@ function curves({ formula, verdict, region }: Tried): Figure[] {
   );
   return [
     linePlot({
-      title: `The formula and the exact answer by ${of(side.name)[0].toLowerCase()}`,
+      title: `The formula and the exact answer by ${small(side.name)}`,
       x: { label: of(side.name)[0], unit: of(side.name)[1] },
       y: { label: capital(words(verdict.subject)), unit: unitOf(verdict.unit) },
       series: [
@@ -315,13 +345,15 @@ export default defineExample({
           : []),
       ],
       notes: [
-        ...(rule ? [`${rule.told} (Common practice of the trade.)`] : []),
-        `Read as: ${verdict.read ?? formula}`,
-        ...verdict.remarks.map(({ says: sentence }) => sentence),
+        ...(rule ? [together(rule.told, '(Common practice of the trade.)')] : []),
+        `Read as: ${own(verdict.read ?? formula)}`,
+        ...verdict.remarks.map(({ code, says: sentence }) =>
+          OF_TYPED.includes(code) ? formulaApart(sentence) : sentence,
+        ),
         ...verdict.diagnoses.flatMap(({ corrected, area }) =>
           corrected === null
             ? []
-            : [`${area === null ? 'It holds as' : 'Corrected'}: ${corrected}`],
+            : [`${area === null ? 'It holds as' : 'Corrected'}: ${own(corrected)}`],
         ),
       ],
       figures: verdict.map ? [mapOf(tried, verdict.map)] : curves(tried),
@@ -343,7 +375,7 @@ export default defineExample({
           caption: `Compared with: ${meaning}`,
           columns: ['Variable', 'From', 'To'],
           rows: variables.map((variable) => [
-            `${variable.symbol}: ${variable.meaning}`,
+            own(`${variable.symbol}: ${said(variable.meaning)}`),
             brief(region[variable.name]?.[0] ?? 0),
             brief(region[variable.name]?.[1] ?? 0),
           ]),

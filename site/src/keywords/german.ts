@@ -63,4 +63,9 @@ export const GERMAN: Readonly<Record<string, string>> = {
     'zirkular linksdrehend rechtsdrehend Zirkularpolarisation Achsenverhältnis Depolarisator lineares LNB 3 dB Faraday Ionosphäre C-Band',
   'de/examples/what-did-a-hundred-records-teach':
     'Statistik viele Anlagen Erfahrung Footprint Korrektur Drift nachstellen Stichprobe AQL Stichprobenprüfung ISO 2859 Los Abnahme wie viele prüfen Qualität',
+  'de/examples/does-your-formula-hold':
+    'Formel prüfen Formel stimmt nicht Faustformel Formel testen Formel aus dem Lehrbuch Tabellenkalkulation Formel überprüfen',
+  'de/start/test-a-formula': 'Formel testen Faustformel prüfen',
+  'de/guides/for-trainers':
+    'Ausbilder Trainer Lehrer Kurs Bewertung Punkte Folgefehler Prüfung Lernsystem Moodle GIFT QTI',
 };

@@ -66,6 +66,10 @@ export const own = (text: string): string => OPEN + text.replace(MARKS, '') + CL
 /** A text without the marks of {@link own}, as it goes to the page. */
 export const unmarked = (text: string): string => text.replace(MARKS, '');
 
+/** Sentences one after the other, each in the present language; empty ones are left out. */
+export const together = (...sentences: readonly string[]): string =>
+  own(sentences.filter(Boolean).map(said).join(' '));
+
 /** A text in the present language; the text itself where it has no words for it. */
 export function said(text: string): string {
   if (present === ENGLISH) return text;
