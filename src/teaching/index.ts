@@ -15,6 +15,7 @@ export { checkSteps, type StepCheck, type StepsCheck } from './answer/checkSteps
 export { likelySlips } from './answer/likelySlips.js';
 export { type Exercise, type ExerciseInput, exercise } from './exercise/exercise.js';
 export { type CsvOptions, worksheetCsv } from './exercise/exportCsv.js';
+export { worksheetGift } from './exercise/exportGift.js';
 export { worksheetMoodle } from './exercise/exportMoodle.js';
 export { type PackageFile, worksheetQti } from './exercise/exportQti.js';
 export { type PrintOptions, worksheetHtml } from './exercise/printable.js';

@@ -7,6 +7,7 @@ import {
   type CsvOptions,
   type Worksheet,
   worksheetCsv,
+  worksheetGift,
   worksheetHtml,
   worksheetMoodle,
   worksheetOfCode,
@@ -110,6 +111,7 @@ class ClassSheet extends HTMLElement {
     const name = `worksheet-${sheet.seed}${sheet.form === 'A' ? '' : `-${sheet.form}`}`;
     if (what === 'csv') save(`${name}.csv`, worksheetCsv(sheet, this.#csv()), 'text/csv');
     if (what === 'qti') save(`${name}-qti.zip`, zip(worksheetQti(sheet)), 'application/zip');
+    if (what === 'gift') save(`${name}-gift.txt`, worksheetGift(sheet), 'text/plain');
     if (what === 'moodle') save(`${name}-moodle.xml`, worksheetMoodle(sheet), 'application/xml');
     if (what === 'sheet' || what === 'key')
       print(worksheetHtml(sheet, { key: what === 'key', ...printWords() }));

@@ -1,10 +1,9 @@
 /** A worksheet in the XML format of Moodle's question bank, which several learning systems read. */
 
-import { likelySlips } from '../answer/likelySlips.js';
-import { solutionPlan } from '../plans/index.js';
 import type { Exercise } from './exercise.js';
 import { escapedXml } from './exportQti.js';
 import { mostMarksOf } from './marks.js';
+import { type NumericalAnswer, numericalAnswers } from './numericalAnswers.js';
 import type { Worksheet } from './worksheet.js';
 
 /** A number without the noise of its last binary digits. */
@@ -14,35 +13,20 @@ const plain = (value: number): string => String(Number(value.toPrecision(12)));
 const html = (tag: string, content: string, indent = '    ') =>
   `${indent}<${tag} format="html"><text>${escapedXml(content)}</text></${tag}>`;
 
-/** One answer: what is right, right by another way, or a slip told by its own feedback. */
-const answer = (share: number, value: number, tolerance: number, feedback: string) =>
+const answer = ({ share, value, tolerance, feedback }: NumericalAnswer) =>
   `    <answer fraction="${share}" format="moodle_auto_format">
       <text>${plain(value)}</text>
       <tolerance>${plain(tolerance)}</tolerance>
 ${html('feedback', feedback === '' ? '' : `<p>${escapedXml(feedback)}</p>`, '      ')}
     </answer>`;
 
-/** Slips told beside the right answer. */
-const MOST_SLIPS = 6;
-
 function question(exercise: Exercise, index: number): string {
-  const { text, tolerance, decimals, level, inputs, solution } = exercise;
-  const half = 0.5 * 10 ** -decimals;
-  const others = solutionPlan(exercise.plan).otherWays?.(inputs) ?? [];
+  const { text, solution } = exercise;
   const steps = solution.steps.map(
     (step) =>
       `<li>${escapedXml(`${step.meaning}: ${step.substitutedText} = ${step.rounded} ${step.unit}`.trim())}</li>`,
   );
-  const answers = [
-    answer(100, exercise.answer, tolerance, ''),
-    ...others.map((value) =>
-      answer(level === 1 ? 100 : 75, value, half, 'By the formulas of the round Earth.'),
-    ),
-    // The first answer that fits counts, so that a slip never takes a right one away.
-    ...likelySlips(exercise, MOST_SLIPS).map(({ value, explanation }) =>
-      answer(0, value, half, explanation),
-    ),
-  ];
+  const answers = numericalAnswers(exercise).map(answer);
   return `  <question type="numerical">
     <name><text>${escapedXml(`${index + 1}. ${solution.title}`)}</text></name>
 ${html('questiontext', `<p>${escapedXml(text)}</p>`)}

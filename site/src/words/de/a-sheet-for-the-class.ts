@@ -53,6 +53,7 @@ const sheet: Pairs = {
   'Download CSV': 'CSV herunterladen',
   'Download QTI package': 'QTI-Paket herunterladen',
   'Download Moodle XML': 'Moodle-XML herunterladen',
+  'Download GIFT': 'GIFT herunterladen',
   'The sheet for the printer': 'Das Blatt für den Drucker',
   '{} of {} right': '{} von {} richtig',
   Copied: 'Kopiert',
