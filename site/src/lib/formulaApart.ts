@@ -35,11 +35,9 @@ export const typedApart = (message: string): string => REPEATED.reduce(marked, m
 /** A text with what the groups of a pattern catch marked as the reader's own. */
 function marked(text: string, pattern: RegExp): string {
   const places = pattern.exec(text)?.indices?.slice(1) ?? [];
+  let all = text;
   // From the end, so that the places before stay where they are.
-  return places
-    .reverse()
-    .reduce(
-      (all, [from, to]) => all.slice(0, from) + own(all.slice(from, to)) + all.slice(to),
-      text,
-    );
+  for (const place of places.reverse())
+    if (place) all = all.slice(0, place[0]) + own(text.slice(...place)) + all.slice(place[1]);
+  return all;
 }
