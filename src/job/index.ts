@@ -46,7 +46,7 @@ export type { MountPlan } from './plan/mounts.js';
 export type { AmplifierPlan, OutletPlan } from './plan/outlets.js';
 export { type JobPlan, type PlanSources, planJobWith } from './plan/planJob.js';
 export type { PolarPlan } from './plan/polarMount.js';
-export type { ClimateSource, RainPlan } from './plan/rain.js';
+export type { ClimateSource, RainPlan, WetFeedPlan } from './plan/rain.js';
 export type { ReceiverPlan } from './plan/receivers.js';
 export type { SharedPlan } from './plan/sharedReflector.js';
 export type { FadePlan, PromisePlan, SignalPlan } from './plan/signals.js';

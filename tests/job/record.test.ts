@@ -126,6 +126,16 @@ describe('the record of the demo hut', () => {
     );
   });
 
+  test('a record from before the plan spoke of a wet feed agrees, and has a sheet', () => {
+    if (!record.plan.rain) throw new Error('no rain');
+    const { wetFeed, ...rain } = record.plan.rain;
+    expect(wetFeed?.frequencyGHz).toBe(20.155);
+    const without = { ...record, plan: { ...record.plan, rain } };
+    expect(recheckRecord(without).kind).toBe('agrees');
+    expect(recheckRecord(tampered(record, 'plan.rain.wetFeed.mostDb', 0.1)).kind).toBe('differs');
+    expect(jobSheet(checkedRecord(without), { visit: 'after' })).toContain('cover of the feed');
+  });
+
   test('finds the bunk room at fault and asks for the measurement that decides', () => {
     expect(record.outcome).toBe('does-not-conform');
     expect(record.firstLook?.causes[0]?.location).toBe('bunk room');

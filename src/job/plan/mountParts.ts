@@ -7,6 +7,9 @@ import type { JobFile, JobMount } from '../file/jobFile.js';
 import type { DirectionPlan } from './directions.js';
 import type { Ledger } from './ledger.js';
 
+/** Outer diameter of a feed in metres where the file names none (practice of the trade). */
+export const USUAL_FEED_DIAMETER_M = 0.06;
+
 /** A reflector with what was taken where the file gives nothing. */
 export interface ReflectorPlan {
   /** Diameter in metres. */

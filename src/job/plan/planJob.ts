@@ -187,7 +187,7 @@ export function planOf(job: JobFile, sources: PlanSources): JobPlan {
     directions,
     mounts,
     views,
-    rain: rainPlan(climate),
+    rain: rainPlan(job, climate),
     tuning,
     signals,
     outlets,

@@ -3,12 +3,25 @@
 import type { Climate, LocalRain } from '../../climate/index.js';
 import type { Station } from '../../earth/index.js';
 import { within } from '../../errors.js';
-import { rainHeight } from '../../propagation/index.js';
-import type { JobRain } from '../file/jobFile.js';
+import { filmThicknessMm, layerLoss, rainHeight } from '../../propagation/index.js';
+import type { JobFile, JobRain } from '../file/jobFile.js';
 import type { Ledger } from './ledger.js';
+import { USUAL_FEED_DIAMETER_M } from './mountParts.js';
 
 /** What gives the climate of a place: `climateAt` of `slantpath/climate`, or the like from another grid. */
 export type ClimateSource = (station: Station, local?: LocalRain) => Climate;
+
+/** Water on the cover of the feed in the rain exceeded for 0.01 % of the average year; no fade of the plan counts it in. */
+export interface WetFeedPlan {
+  /** Even film of water in millimetres; good to a factor of two. */
+  readonly filmMm: number;
+  /** Highest frequency that is received or sent, in GHz: it loses the most. */
+  readonly frequencyGHz: number;
+  /** Loss by that film in dB, 0 or more; nearly nothing on a new cover that repels water. */
+  readonly lossDb: number;
+  /** Largest loss to expect in dB: twice that of the even film. */
+  readonly mostDb: number;
+}
 
 /** Rain of the place, for the record. */
 export interface RainPlan {
@@ -20,6 +33,8 @@ export interface RainPlan {
   readonly rainRateStandardUncertaintyRatio: number;
   /** Mean rain height above sea level in kilometres. */
   readonly rainHeightKm: number;
+  /** What water on the cover of the feed takes beside; `null` without a carrier, or where nothing is known of it. */
+  readonly wetFeed: WetFeedPlan | null;
   /** Recommendations used. */
   readonly editions: readonly string[];
 }
@@ -59,14 +74,42 @@ export function jobClimate(
   return { ...climate, isothermHeightKm, rainHeightKm: rainHeight(isothermHeightKm).rainHeightKm };
 }
 
+/** Rain rates in mm/h and frequencies in GHz that the film and its loss are stated for. */
+const HEAVIEST_MM_PER_H = 300;
+const FREQUENCIES_GHZ = { lowest: 1, highest: 60 };
+
+/** What a wet feed takes; `null` without a carrier, or outside what is stated of films. */
+export function wetFeedPlan(job: JobFile, rainRate001MmPerH: number): WetFeedPlan | null {
+  const frequencies = [
+    ...job.slots.flatMap(({ carriers }) => carriers ?? []),
+    ...(job.transmit ?? []),
+  ].map(({ frequencyGHz }) => frequencyGHz);
+  if (frequencies.length === 0 || rainRate001MmPerH > HEAVIEST_MM_PER_H) return null;
+  const frequencyGHz = frequencies.reduce((a, b) => Math.max(a, b));
+  if (frequencyGHz < FREQUENCIES_GHZ.lowest || frequencyGHz > FREQUENCIES_GHZ.highest) return null;
+  const diameterM = job.mounts.reduce(
+    (widest, mount) =>
+      Math.max(widest, (mount.kind === 'fixed' ? mount.feeds?.feedDiameterM : undefined) ?? 0),
+    0,
+  );
+  const filmMm = filmThicknessMm({
+    rainRateMmPerH: rainRate001MmPerH,
+    radiusM: (diameterM > 0 ? diameterM : USUAL_FEED_DIAMETER_M) / 2,
+  });
+  const loss = layerLoss({ frequencyGHz, on: 'cover', layer: 'water', thicknessMm: filmMm });
+  if (loss.kind !== 'loss') return null;
+  return { filmMm, frequencyGHz, lossDb: loss.lossDb, mostDb: loss.mostDb };
+}
+
 /** What the record keeps of it. */
-export function rainPlan(climate: Climate | null): RainPlan | null {
+export function rainPlan(job: JobFile, climate: Climate | null): RainPlan | null {
   if (!climate) return null;
   return {
     source: climate.rainSource,
     rainRate001MmPerH: climate.rainRate001MmPerH,
     rainRateStandardUncertaintyRatio: climate.rainUncertainty.standardUncertaintyRatio,
     rainHeightKm: climate.rainHeightKm,
+    wetFeed: wetFeedPlan(job, climate.rainRate001MmPerH),
     editions: [
       ...(climate.rainSource === 'measured' ? [] : ['P.837-7']),
       'P.839-4',

@@ -17,6 +17,7 @@ import {
   presetOf,
   type ReflectorPlan,
   type SharingLoss,
+  USUAL_FEED_DIAMETER_M,
 } from './mountParts.js';
 import { hasLinear } from './tuning.js';
 
@@ -33,8 +34,8 @@ export interface SharedPlan extends Omit<OneSlotPlan, 'kind'> {
   }[];
 }
 
-/** Outer diameter of a feed and fall of the illumination where the file names none (practice of the trade). */
-const USUAL = { feedDiameterM: 0.06, edgeTaperDb: 10 };
+/** Fall of the illumination where the file names none (practice of the trade). */
+const USUAL_EDGE_TAPER_DB = 10;
 
 /** A mount that takes several slots with one reflector. */
 type SharedMount = JobMount & { readonly kind: 'fixed' };
@@ -75,7 +76,7 @@ function sharedInput(
   const feedDiameterM = notes.number(
     feeds?.feedDiameterM,
     `${path}.feeds.feedDiameterM`,
-    USUAL.feedDiameterM,
+    USUAL_FEED_DIAMETER_M,
     'm',
   );
   notes.number(
@@ -87,7 +88,7 @@ function sharedInput(
   const edgeTaperDb = notes.number(
     mount.reflector?.edgeTaperDb,
     `${path}.reflector.edgeTaperDb`,
-    USUAL.edgeTaperDb,
+    USUAL_EDGE_TAPER_DB,
     'dB',
   );
   notes.word(feeds?.kind, `${path}.feeds.kind`, 'free');

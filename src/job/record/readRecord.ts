@@ -61,26 +61,31 @@ export function recomputed(document: RecordDocument, sources: PlanSources): JobR
   return within('job', () => recordOf(job, sources));
 }
 
-/** Fields that records of this version got after the first of them were written, each in the object that holds it. */
-const LATER_FIELDS = [{ holder: 'firstLook', field: 'unseen' }] as const;
+/** Fields that records of this version got after the first of them were written, by their path. */
+const LATER_FIELDS = [
+  ['firstLook', 'unseen'],
+  ['plan', 'rain', 'wetFeed'],
+] as const;
 
 /** The document with later fields as computed now where it does not have them: it could not say them. */
 export function withLaterFields(document: RecordDocument, now: unknown): RecordDocument {
-  let told = document;
-  for (const { holder, field } of LATER_FIELDS) {
-    const had = objectAt(told, holder);
-    const has = objectAt(now, holder);
-    if (had && has && !Object.hasOwn(had, field))
-      told = { ...told, [holder]: { ...had, [field]: has[field] } };
-  }
-  return told;
+  return LATER_FIELDS.reduce<RecordDocument>(
+    (told, path) => withField(told, now, path) as RecordDocument,
+    document,
+  );
 }
 
-/** The object in a field of a document, where there is one. */
-function objectAt(document: unknown, field: string): Readonly<Record<string, unknown>> | undefined {
-  const value = (document as Readonly<Record<string, unknown>>)[field];
-  return kindOf(value) === 'object' ? (value as Readonly<Record<string, unknown>>) : undefined;
+/** A value with the field at a path as in another one, where the other has it and the value only lacks the last step. */
+function withField(told: unknown, now: unknown, [field, ...rest]: readonly string[]): unknown {
+  if (field === undefined || !isObject(told) || !isObject(now)) return told;
+  const had = Object.hasOwn(told, field);
+  if (rest.length === 0)
+    return had || !Object.hasOwn(now, field) ? told : { ...told, [field]: now[field] };
+  return had ? { ...told, [field]: withField(told[field], now[field], rest) } : told;
 }
+
+const isObject = (value: unknown): value is Readonly<Record<string, unknown>> =>
+  kindOf(value) === 'object';
 
 /** A record whose every field is where it belongs and of its kind; as `checkedRecord`. */
 export function checkedRecordWith(input: unknown, sources: PlanSources): JobRecord {

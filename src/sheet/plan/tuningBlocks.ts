@@ -219,6 +219,12 @@ export function rainBlocks(speech: Speech): readonly SheetBlock[] {
         [columns.kept, ({ promise }) => `${fixed(100 * promise.keptProbabilityRatio, 0)} %`],
       ]),
     );
+  if (rain?.wetFeed) {
+    const { filmMm, frequencyGHz, lossDb, mostDb } = rain.wetFeed;
+    blocks.push(
+      words.wetFeed(fixed(lossDb, 1), fixed(mostDb, 1), fixed(filmMm, 2), plain(frequencyGHz)),
+    );
+  }
   return blocks;
 }
 
