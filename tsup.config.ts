@@ -13,7 +13,11 @@ const bundled = BUNDLED.map(({ name }) => name);
 const entries = Object.fromEntries(['index', ...parts].map((name) => [name, `src/${name}.ts`]));
 
 export default defineConfig({
-  entry: { ...entries, 'command/slantpath': 'src/command/slantpath.ts' },
+  entry: {
+    ...entries,
+    'command/slantpath': 'src/command/slantpath.ts',
+    'command/columnsWorker': 'src/command/columns/worker.ts',
+  },
   tsconfig: 'tsconfig.build.json',
   format: ['esm', 'cjs'],
   target: 'es2022',

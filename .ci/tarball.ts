@@ -51,7 +51,12 @@ for (const [, link] of readFileSync('README.md', 'utf8').matchAll(/\]\(([^)#]+)\
   if (link !== undefined && !link.includes(':') && !paths.has(link))
     faults.push(`README.md points at ${link}, which is not in the tarball`);
 const manifest = JSON.parse(readFileSync('package.json', 'utf8')) as Record<string, unknown>;
-for (const field of ['dependencies', 'peerDependencies', 'optionalDependencies'])
+for (const field of ['dependencies', 'optionalDependencies'])
   if (manifest[field] !== undefined) faults.push(`package.json has ${field}`);
+// What the command alone asks for, when it is asked to read a file: nothing is installed for it.
+const optional = manifest['peerDependenciesMeta'] as Record<string, { optional?: boolean }>;
+for (const peer of Object.keys((manifest['peerDependencies'] as object | undefined) ?? {}))
+  if (peer !== '@duckdb/node-api' || optional[peer]?.optional !== true)
+    faults.push(`package.json has the peer ${peer}`);
 for (const fault of faults) console.error(fault);
 if (faults.length > 0) process.exitCode = 1;

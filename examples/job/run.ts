@@ -5,4 +5,4 @@ import { printed } from '../../src/command/printed.js';
 import { sheetCommand } from '../../src/command/sheetCommand.js';
 
 const hut = fileURLToPath(new URL('./tarnfell-lower-hut.json', import.meta.url));
-printed(() => sheetCommand(process.argv.slice(2), hut));
+void printed(() => sheetCommand(process.argv.slice(2), hut));

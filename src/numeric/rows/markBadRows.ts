@@ -7,7 +7,7 @@ export const rowOutcomes = ['computed', 'refused'] as const;
 
 /** Columns of a batch in which bad rows are marked. */
 export interface MarkedRows<Columns> {
-  /** The columns of the batch; NaN in a row that was refused. */
+  /** The columns of the batch; in a row that was refused NaN, in a column of codes 255. */
   readonly columns: Columns;
   /** For each row the index of its word in `rowOutcomes`: 0 computed, 1 refused. */
   readonly outcome: Uint8Array;
@@ -22,7 +22,17 @@ const CHUNK = 2048;
 /** Most refusals that are kept. */
 const MOST_KEPT = 10_000;
 
-type Result = Float64Array | Readonly<Record<string, unknown>>;
+type ResultColumn = Float64Array | Uint8Array;
+type Result = ResultColumn | Readonly<Record<string, unknown>>;
+
+const isColumn = (value: unknown): value is ResultColumn =>
+  value instanceof Float64Array || value instanceof Uint8Array;
+
+/** A column of `rows` refused rows, of the same kind. */
+const refusedColumn = (kind: ResultColumn, rows: number): ResultColumn =>
+  kind instanceof Uint8Array
+    ? new Uint8Array(rows).fill(255)
+    : new Float64Array(rows).fill(Number.NaN);
 
 /** A column of the input: one value for all rows, or a list, with what is wrong with an entry that is no number. */
 interface InputColumn {
@@ -77,11 +87,11 @@ function part(columns: readonly InputColumn[], from: number, to: number): object
 }
 
 /** Result columns by name; a batch that gives one column alone has it under an empty name. */
-const resultColumns = (result: Result): readonly (readonly [string, Float64Array])[] =>
-  result instanceof Float64Array
+const resultColumns = (result: Result): readonly (readonly [string, ResultColumn])[] =>
+  isColumn(result)
     ? [['', result]]
     : Object.entries(result).flatMap(([name, column]) =>
-        column instanceof Float64Array ? [[name, column] as const] : [],
+        isColumn(column) ? [[name, column] as const] : [],
       );
 
 /**
@@ -135,12 +145,12 @@ export function markBadRows<Input extends object, Columns extends Float64Array |
     badCount++;
     if (badRows.length < MOST_KEPT) badRows.push(error.toJSON());
   };
-  const whole = new Map<string, Float64Array>();
+  const whole = new Map<string, ResultColumn>();
   /** Computes rows that hold numbers; returns the row that is refused, if one is. */
   const attempt = (from: number, to: number): DomainError | undefined => {
     try {
       for (const [name, column] of resultColumns(batch(part(given, from, to) as Input) as Result)) {
-        const target = whole.get(name) ?? new Float64Array(rows).fill(Number.NaN);
+        const target = whole.get(name) ?? refusedColumn(column, rows);
         whole.set(name, target);
         target.set(column, from);
       }

@@ -1,5 +1,5 @@
 import fc from 'fast-check';
-import { markBadRows, rowOutcomes } from 'slantpath';
+import { DomainError, markBadRows, rowOutcomes } from 'slantpath';
 import { attenuationAtBatch } from 'slantpath/climate';
 import { lookAngles, lookAnglesBatch } from 'slantpath/pointing';
 import { rainAttenuationBatch, totalAttenuationBatch } from 'slantpath/propagation';
@@ -83,4 +83,23 @@ test('what no row is to blame for is thrown', () => {
   expect(call({ latitudeDeg: [46], elevation: 3 })).toThrow(/elevation/);
   expect(call({ latitudeDeg: [] })).toThrow(/at least one row/);
   expect(() => markBadRows(undefined as never, input)).toThrow(/batch/);
+});
+
+test('a column of codes is kept, with 255 in a row that was refused', () => {
+  const batch = ({ value }: { readonly value: ArrayLike<number> }) => {
+    const bad = Array.from(value).findIndex((number) => number < 0);
+    if (bad >= 0)
+      throw new DomainError({
+        code: 'out-of-range',
+        parameter: 'value',
+        received: value[bad],
+        allowed: 'from 0',
+        index: bad,
+      });
+    return { outcome: Uint8Array.from(value), half: Float64Array.from(value, (one) => one / 2) };
+  };
+  const { columns, outcome } = markBadRows(batch, { value: [1, -1, 2] });
+  expect([...columns.outcome]).toEqual([1, 255, 2]);
+  expect([...columns.half]).toEqual([0.5, Number.NaN, 1]);
+  expect([...outcome]).toEqual([0, 1, 0]);
 });

@@ -1,0 +1,130 @@
+/**
+ * The command `slantpath columns` on a file of many places: `tsx .ci/columns.ts FOLDER ROWS [csv|ndjson|parquet] [climate]`, after a build.
+ *
+ * Makes a file of invented places, a few of them bad, runs the command, stops it once and lets it go on, and compares a hundred
+ * rows with the functions for one station. FOLDER has (or is given) `@duckdb/node-api`; COMMAND in the environment is another build.
+ */
+
+import { execFileSync, spawn } from 'node:child_process';
+import { existsSync, mkdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join, resolve } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import { attenuationAt, climateAt } from 'slantpath/climate';
+import { lookAngles, polarizationSkew } from 'slantpath/pointing';
+import type { DuckDb } from '../src/command/columns/duckdb.js';
+
+const [given = '', count = '100000', kind = 'csv', climate] = process.argv.slice(2);
+const folder = resolve(given);
+const rows = Number(count);
+const command = resolve(process.env['COMMAND'] ?? 'dist/command/slantpath.js');
+const SLOT = 19.2;
+const PATH = { frequencyGHz: 12, tiltDeg: 45, diameterM: 0.9, exceededPercent: 0.1 };
+
+mkdirSync(folder, { recursive: true });
+if (!existsSync(join(folder, 'node_modules', '@duckdb'))) {
+  writeFileSync(join(folder, 'package.json'), '{ "private": true }');
+  execFileSync('npm', ['install', '--no-audit', '--no-fund', '@duckdb/node-api'], {
+    cwd: folder,
+    stdio: 'inherit',
+  });
+}
+const found = createRequire(join(folder, 'here.js')).resolve('@duckdb/node-api');
+const duckdb = (await import(pathToFileURL(found).href)) as DuckDb;
+const connection = await (
+  await duckdb.DuckDBInstance.create(':memory:', { threads: '1' })
+).connect();
+const ask = async (sql: string) => (await connection.runAndReadAll(sql)).getRowsJson();
+
+const input = join(folder, `places-${rows}.${kind}`);
+const output = join(folder, `places-${rows}-out.${kind}`);
+for (const path of [output, `${output}.bad.csv`, `${output}.parts`])
+  rmSync(path, { force: true, recursive: true });
+const format = { csv: 'csv, HEADER', ndjson: 'json', parquet: 'parquet' }[kind];
+if (!existsSync(input))
+  // The hash of a row's number is the seed: the same places on every machine with this version of DuckDB.
+  await connection.run(
+    `COPY (SELECT i AS id,
+       CASE WHEN i % 10007 = 5 THEN '95' WHEN i % 20011 = 7 THEN NULL WHEN i % 30011 = 11 THEN 'north'
+         ELSE printf('%.5f', -55 + hash(i, 1) % 11000000 / 100000.0) END AS lat,
+       round(-60 + hash(i, 2) % 14000000 / 100000.0, 5) AS lon, hash(i, 3) % 2500 AS alt, 'street ' || hash(i, 4) % 1000 AS street
+     FROM range(${rows}) t(i)) TO '${input}' (FORMAT ${format})`,
+  );
+const badMade = [...Array(rows).keys()].filter(
+  (i) => i % 10007 === 5 || i % 20011 === 7 || i % 30011 === 11,
+).length;
+
+const words = [
+  'columns',
+  input,
+  output,
+  '--add',
+  climate ? 'lookAngles,polarizationSkew,attenuationAt' : 'lookAngles,polarizationSkew',
+  ...['latitudeDeg=lat', 'longitudeDeg=lon', 'heightM=alt', `orbitalLongitudeDeg=${SLOT}`],
+  ...(climate ? Object.entries(PATH).map(([field, value]) => `${field}=${value}`) : []),
+];
+
+/** Runs the command; stops it when so much of the file is done, where that is asked. */
+function run(stopAtPercent = Number.POSITIVE_INFINITY): Promise<void> {
+  const begun = performance.now();
+  return new Promise((done, failed) => {
+    const child = spawn(process.execPath, [command, ...words], { cwd: folder });
+    let most = 0;
+    child.stdout.on('data', (text) => process.stdout.write(text));
+    child.stderr.on('data', (data) => {
+      const text = String(data);
+      process.stdout.write(text);
+      most = Math.max(most, Number(/ ([\d,]+) MB/.exec(text)?.[1]?.replaceAll(',', '') ?? 0));
+      if (Number(/\((\d+) %\)/.exec(text)?.[1] ?? 0) >= stopAtPercent) child.kill('SIGKILL');
+    });
+    child.on('exit', (code, signal) => {
+      const seconds = (performance.now() - begun) / 1000;
+      console.log(`ended by ${signal ?? code} after ${seconds.toFixed(0)} s, at most ${most} MB`);
+      if (signal === 'SIGKILL' || code === 0) done();
+      else failed(new Error(`exit code ${code}`));
+    });
+  });
+}
+console.log(
+  `${rows} rows, ${(statSync(input).size / 1e6).toFixed(0)} MB, ${badMade} of them bad; node ${process.version}`,
+);
+await run(30);
+await run();
+
+const reader = (path: string) =>
+  kind === 'csv'
+    ? `read_csv('${path}', header = true, all_varchar = true)`
+    : kind === 'ndjson'
+      ? `read_json('${path}', format = 'newline_delimited', sample_size = -1)`
+      : `'${path}'`;
+const [[lines, refused, disorder] = []] = await ask(
+  `SELECT count(*), count(*) FILTER (rowOutcome = 'refused'), count(*) FILTER (id::BIGINT <> place) FROM
+     (SELECT *, row_number() OVER () - 1 AS place FROM ${reader(output)})`,
+);
+const sample = await ask(
+  `SELECT lat::VARCHAR::DOUBLE, lon::DOUBLE, alt::DOUBLE, elevationDeg::DOUBLE, azimuthDeg::DOUBLE, skewDeg::DOUBLE, ${climate ? 'attenuationDb::DOUBLE' : '0'}
+   FROM (SELECT * FROM ${reader(output)} WHERE rowOutcome = 'computed') USING SAMPLE reservoir(100 ROWS) REPEATABLE (7)`,
+);
+let wrong = 0;
+for (const row of sample) {
+  const [latitudeDeg = 0, longitudeDeg = 0, heightM = 0, elevation, azimuth, skew, loss] =
+    row.map(Number);
+  const station = { latitudeDeg, longitudeDeg, heightM };
+  const look = lookAngles(station, SLOT);
+  const turn = polarizationSkew({ station, orbitalLongitudeDeg: SLOT });
+  const same =
+    look.kind === 'visible' &&
+    look.elevationDeg === elevation &&
+    look.azimuthDeg === azimuth &&
+    turn.kind === 'visible' &&
+    turn.skewDeg === skew &&
+    (!climate ||
+      attenuationAt(climateAt(station), { ...PATH, elevationDeg: look.elevationDeg })
+        .attenuationDb === loss);
+  if (!same) wrong++;
+}
+console.log(
+  `${lines} rows in the output, ${refused} refused, ${disorder} out of order; ${sample.length} rows compared with the single functions, ${wrong} differ`,
+);
+if (Number(lines) !== rows || Number(refused) !== badMade || Number(disorder) !== 0 || wrong > 0)
+  process.exitCode = 1;

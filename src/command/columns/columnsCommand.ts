@@ -1,0 +1,88 @@
+/** The command that adds columns to a file of places. */
+
+import { existsSync, readFileSync } from 'node:fs';
+import { availableParallelism } from 'node:os';
+import { parseArgs } from 'node:util';
+import type { LinkBudgetInput } from '../../link/index.js';
+import { loadDuckDb } from './duckdb.js';
+import { columnsPlan } from './plan.js';
+import { refuse } from './refuse.js';
+import { type Run, runColumns } from './run.js';
+import { fileKind } from './source.js';
+
+const FORM = 'INPUT OUTPUT --add FUNCTION[,FUNCTION ...] FIELD=COLUMN-OR-NUMBER ...';
+
+function parsed(words: readonly string[]) {
+  try {
+    return parseArgs({
+      args: [...words],
+      allowPositionals: true,
+      options: {
+        add: { type: 'string', multiple: true },
+        bad: { type: 'string' },
+        link: { type: 'string' },
+        threads: { type: 'string' },
+      },
+    });
+  } catch (error) {
+    return refuse(
+      'arguments',
+      words.join(' '),
+      FORM,
+      error instanceof Error ? error.message : undefined,
+    );
+  }
+}
+
+function linkIn(path: string): LinkBudgetInput {
+  try {
+    return JSON.parse(readFileSync(path, 'utf8')) as LinkBudgetInput;
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : undefined;
+    return refuse('--link', path, 'a readable JSON file with the input of linkBudget', reason);
+  }
+}
+
+/** What the words of the command ask for. */
+export function columnsRun(words: readonly string[], worker: URL): Run {
+  const { values, positionals } = parsed(words);
+  const paths = positionals.filter((word) => !word.includes('='));
+  const [input, output] = paths;
+  if (input === undefined || output === undefined || paths.length > 2)
+    return refuse('arguments', words.join(' '), FORM);
+  const fields: Record<string, string> = {};
+  for (const word of positionals) {
+    const [, field, given] = /^([^=]+)=(.+)$/.exec(word) ?? [];
+    if (field !== undefined && given !== undefined) fields[field] = given;
+    else if (word.includes('=')) refuse('arguments', word, 'FIELD=COLUMN or FIELD=NUMBER');
+  }
+  if (fileKind('input', input) !== fileKind('output', output))
+    refuse('output', output, 'a file of the same kind as the input');
+  if (!existsSync(input)) refuse('input', input, 'the path of a readable file');
+  if (existsSync(output)) refuse('output', output, 'a path at which there is no file yet');
+  const threads = Number(values.threads ?? availableParallelism());
+  if (!(Number.isInteger(threads) && threads >= 1 && threads <= 1024))
+    refuse('--threads', values.threads, 'a whole number from 1 to 1024');
+  const names = (values.add ?? []).flatMap((list) => list.split(',')).filter(Boolean);
+  const link = values.link === undefined ? undefined : linkIn(values.link);
+  return {
+    input,
+    output,
+    badOutput: values.bad ?? `${output}.bad.csv`,
+    threads,
+    worker,
+    planFor: (columns) => columnsPlan(names, fields, columns, link),
+  };
+}
+
+/**
+ * Adds columns to a CSV, NDJSON or Parquet file; progress goes to standard error.
+ *
+ * @param words  The words of the command.
+ * @param worker  The program of a worker.
+ * @returns What is to be printed at the end.
+ */
+export async function columnsCommand(words: readonly string[], worker: URL): Promise<string> {
+  const run = columnsRun(words, worker);
+  return runColumns(await loadDuckDb(), run);
+}

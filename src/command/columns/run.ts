@@ -1,0 +1,116 @@
+/** A run: the file into a scratch database, its parts through the workers, the parts to one file. */
+
+import { existsSync } from 'node:fs';
+import { type DuckConnection, type DuckDb, quoted, text } from './duckdb.js';
+import { PART_ROWS, readPart, SOURCE, writePart } from './part.js';
+import type { ColumnsPlan } from './plan.js';
+import { progressOf } from './progress.js';
+import { closeScratch, fileFacts, joinFiles, openScratch, scratchOf } from './scratch.js';
+import { fileKind, reading } from './source.js';
+import { startWorkers } from './workers.js';
+
+/** Memory that DuckDB may take; what goes beyond it, it keeps on the disk. */
+const MEMORY = '1GB';
+
+export interface Run {
+  readonly input: string;
+  readonly output: string;
+  readonly badOutput: string;
+  readonly threads: number;
+  /** The program of a worker. */
+  readonly worker: URL;
+  /** The plan, once the columns of the file are known. */
+  readonly planFor: (columns: readonly string[]) => ColumnsPlan;
+}
+
+const firstRow = async (connection: DuckConnection, sql: string) =>
+  (await connection.runAndReadAll(sql)).getRowsJson();
+
+/** Runs; returns what is to be said at the end. */
+export async function runColumns(duckdb: DuckDb, run: Run): Promise<string> {
+  const kind = fileKind('input', run.input);
+  const source = reading(kind, run.input);
+  const facts = fileFacts(run.input);
+  const memory = await duckdb.DuckDBInstance.create(':memory:');
+  const looking = await memory.connect();
+  const described = await firstRow(looking, `DESCRIBE SELECT * FROM ${source}`);
+  looking.closeSync();
+  memory.closeSync();
+  const plan = run.planFor(described.map(([name]) => String(name)));
+  const scratch = scratchOf(run.output);
+  const { goesOn } = openScratch(scratch, {
+    input: run.input,
+    ...facts,
+    partRows: PART_ROWS,
+    plan,
+  });
+
+  const database = await duckdb.DuckDBInstance.create(scratch.database, {
+    threads: String(run.threads),
+    memory_limit: MEMORY,
+    temp_directory: `${scratch.folder}/spill`,
+  });
+  const main = await database.connect();
+  // Compressing a table that is read once takes longer than reading and writing it.
+  await main.run("SET force_compression = 'uncompressed'");
+  await main.run(`CREATE TABLE IF NOT EXISTS ${SOURCE} AS SELECT * FROM ${source}`);
+  const total = Number((await firstRow(main, `SELECT count(*) FROM ${SOURCE}`))[0]?.[0]);
+  const parts = Math.max(1, Math.ceil(total / PART_ROWS));
+  const rowsIn = (part: number) => Math.min(PART_ROWS, total - part * PART_ROWS);
+  const open = Array.from({ length: parts }, (_, part) => part).filter(
+    (part) => !existsSync(scratch.partPath(part)),
+  );
+  let done = total - open.reduce((sum, part) => sum + rowsIn(part), 0);
+  let refused = 0;
+  const progress = progressOf(total, done);
+  progress.say(
+    goesOn
+      ? `goes on after ${done} of ${total} rows, ${run.threads} threads`
+      : `${total} rows, ${run.threads} threads`,
+  );
+
+  const workers = startWorkers(run.worker, plan, run.threads);
+  try {
+    // Each lane reads, waits for a worker and writes; one lane more than workers, so that none waits for the disk.
+    const lane = async () => {
+      const connection = await database.connect();
+      for (let part = open.shift(); part !== undefined; part = open.shift()) {
+        const rows = rowsIn(part);
+        const read = await readPart(connection, plan, part, rows);
+        const computed = await workers.compute({ part, rows, read });
+        const files = {
+          plan,
+          kind,
+          part,
+          path: scratch.partPath(part),
+          badPath: scratch.badPath(part),
+        };
+        await writePart(connection, duckdb, files, computed);
+        done += rows;
+        refused += computed.badRows.length;
+        progress.rows(done, refused);
+      }
+      connection.closeSync();
+    };
+    await Promise.all(Array.from({ length: run.threads + 1 }, lane));
+  } finally {
+    await workers.end();
+  }
+
+  const list = (path: (part: number) => string) => Array.from({ length: parts }, (_, i) => path(i));
+  await joinFiles(list(scratch.badPath), run.badOutput);
+  if (kind === 'parquet')
+    await main.run(
+      `COPY (SELECT * FROM read_parquet([${list(scratch.partPath).map(text).join(', ')}])) TO ${text(run.output)} (FORMAT parquet)`,
+    );
+  else await joinFiles(list(scratch.partPath), run.output);
+  const [[bad] = []] = await firstRow(
+    main,
+    `SELECT count(*) FROM read_csv(${text(run.badOutput)}, header = true, all_varchar = true)`,
+  );
+  main.closeSync();
+  database.closeSync();
+  closeScratch(scratch);
+  const added = plan.adds.map(({ name }) => quoted(name)).join(', ');
+  return `${total} rows to ${run.output} with ${added}; ${bad} refused, see ${run.badOutput}\n`;
+}
