@@ -5,6 +5,10 @@ import { DomainError, list } from '../errors.js';
 /** One number for all rows, or one per row. */
 export type Column = number | ArrayLike<number>;
 
+/** The error of the readers below, made apart from them so that they stay small enough for engines to build into the loops. */
+const missing = (list: ArrayLike<unknown>, index: number) =>
+  new RangeError(`No value at ${index} of ${list.length}`);
+
 /**
  * The value of a list at an index that the caller knows to be within it: a slip of an index stops here instead of
  * going on as NaN.
@@ -13,21 +17,25 @@ export type Column = number | ArrayLike<number>;
  */
 export function valueAt(list: ArrayLike<number>, index: number): number {
   const value = list[index];
-  if (value === undefined) throw new RangeError(`No value at ${index} of ${list.length}`);
+  if (value === undefined) throw missing(list, index);
   return value;
 }
 
 /** The same for dense columns alone, which the inner loops read: a reader that meets one kind of list stays quick. */
 export function denseAt(column: Float64Array, index: number): number {
   const value = column[index];
-  if (value === undefined) throw new RangeError(`No value at ${index} of ${column.length}`);
+  if (value === undefined) throw missing(column, index);
   return value;
 }
 
-/** The same for a list of anything: a row of a matrix, a part of a chain. */
+/** A list as a dense column, for those loops: itself where it is one. */
+export const dense = (list: ArrayLike<number>): Float64Array =>
+  list instanceof Float64Array ? list : new Float64Array(list);
+
+/** The value of a list of anything: a row of a matrix, a part of a chain. */
 export function entryAt<T>(list: readonly T[], index: number): T {
   const entry = list[index];
-  if (entry === undefined) throw new RangeError(`No entry at ${index} of ${list.length}`);
+  if (entry === undefined) throw missing(list, index);
   return entry;
 }
 

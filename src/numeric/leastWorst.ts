@@ -7,7 +7,7 @@
  * Idea: entropic smoothing of minimax problems (X.-S. Li, Science in China A 34, 1991).
  */
 
-import { valueAt } from './columns.js';
+import { entryAt, valueAt } from './columns.js';
 import { solveLinear } from './linearSystem.js';
 
 /** Functions at a point: their values, and their derivatives where they are asked for. */
@@ -142,7 +142,7 @@ function smoothDerivatives(
     const share = unscaled / total;
     const slope = slopes[k] as readonly number[];
     for (let i = 0; i < n; i++) {
-      const row = hessian[i] as number[];
+      const row = entryAt(hessian, i);
       const bend = bends[k]?.[i] as readonly number[];
       gradient[i] = valueAt(gradient, i) + share * valueAt(slope, i);
       for (let j = i; j < n; j++)
@@ -154,10 +154,9 @@ function smoothDerivatives(
   for (let i = 0; i < n; i++)
     for (let j = i; j < n; j++) {
       const entry =
-        valueAt(hessian[i] as number[], j) -
-        sharpness * valueAt(gradient, i) * valueAt(gradient, j);
-      (hessian[i] as number[])[j] = entry;
-      (hessian[j] as number[])[i] = entry;
+        valueAt(entryAt(hessian, i), j) - sharpness * valueAt(gradient, i) * valueAt(gradient, j);
+      entryAt(hessian, i)[j] = entry;
+      entryAt(hessian, j)[i] = entry;
     }
   return { gradient, hessian };
 }

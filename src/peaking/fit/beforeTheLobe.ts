@@ -1,5 +1,6 @@
 /** What a parabola says before the lobe is fitted: no peak at all, or where to begin. */
 
+import { denseAt } from '../../numeric/columns.js';
 import type { ScatterBasis } from '../lobe/foreignReadings.js';
 import type { LobeEstimate } from '../lobe/lobeDesign.js';
 import { type LobeProblem, PEAK } from '../lobe/lobeModel.js';
@@ -129,7 +130,7 @@ export function lobeStart(
       positionDeg: middleDeg + unitDeg * mismatch.place,
       beamwidthDeg: mismatch.ratio * unitDeg,
     };
-  return checked.widthDoubtRatio > 0 && Math.abs(state[PEAK] as number) < toUnits
+  return checked.widthDoubtRatio > 0 && Math.abs(denseAt(state, PEAK)) < toUnits
     ? { state }
     : given;
 }

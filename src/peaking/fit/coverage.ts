@@ -1,5 +1,6 @@
 /** How far the 95 % of an interval can be relied on. */
 
+import { denseAt } from '../../numeric/columns.js';
 import { type LobeProblem, NARROW, PEAK } from '../lobe/lobeModel.js';
 import type { PeakInterval } from '../lobe/peakInterval.js';
 import type { IntervalCoverage } from './peakOutcome.js';
@@ -32,9 +33,9 @@ export function coverageOf(
 ): IntervalCoverage {
   const { lobe, answers } = found;
   const { solution, weights, spare } = lobe;
-  const used = problem.places.filter((_, i) => (weights[i] as number) > 0);
-  const peak = solution.state[PEAK] as number;
-  const root = Math.sqrt(solution.state[NARROW] as number);
+  const used = problem.places.filter((_, i) => denseAt(weights, i) > 0);
+  const peak = denseAt(solution.state, PEAK);
+  const root = Math.sqrt(denseAt(solution.state, NARROW));
   const below = root * (peak - used.reduce((a, b) => Math.min(a, b)));
   const above = root * (used.reduce((a, b) => Math.max(a, b)) - peak);
   const narrowAt = solution.active.indexOf(NARROW);
@@ -42,8 +43,7 @@ export function coverageOf(
   const narrowDoubt =
     narrowAt < 0
       ? 0
-      : Math.sqrt(lobe.variance * (solution.inverse[narrowAt * m + narrowAt] as number)) /
-        root ** 2;
+      : Math.sqrt(lobe.variance * denseAt(solution.inverse, narrowAt * m + narrowAt)) / root ** 2;
   const doubtful = 1 - (answers[0]?.probability ?? 1);
   if (basis.exactLobe) {
     if (basis.stated && answers.length === 1) return 'nominal';

@@ -1,5 +1,6 @@
 /** A lobe above a known noise floor: Gauss-Newton as a weighted parabola, the quick way. */
 
+import { denseAt } from '../../numeric/columns.js';
 import type { LobeDesign, LobeEstimate } from '../lobe/lobeDesign.js';
 import { fitParabola } from '../lobe/parabolaFit.js';
 
@@ -23,20 +24,20 @@ const PER_DB = Math.LN10 / 10;
 export function fitAboveFloor(
   design: LobeDesign,
   floorDb: number,
-  weights?: ArrayLike<number>,
+  weights?: Float64Array,
 ): LobeEstimate | undefined {
   const { places, levels } = design;
   const n = places.length;
-  const targets = new Array<number>(n);
+  const targets = new Float64Array(n);
   const shares = new Float64Array(n);
   const residuals = new Float64Array(n);
   const floorPower = Math.exp(PER_DB * floorDb);
   for (let i = 0; i < n; i++) {
-    const power = Math.exp(PER_DB * (levels[i] as number));
+    const power = Math.exp(PER_DB * denseAt(levels, i));
     const clean = Math.max(power - floorPower, 0.05 * power);
     targets[i] = Math.log(clean) / PER_DB;
     // Low readings carry little: their share of signal, squared.
-    shares[i] = (weights?.[i] ?? 1) * (clean / power) ** 2;
+    shares[i] = (weights === undefined ? 1 : denseAt(weights, i)) * (clean / power) ** 2;
   }
   const step = { ...design, levels: targets, floorDb: undefined };
   let fit = fitParabola(step, shares);
@@ -45,11 +46,11 @@ export function fitAboveFloor(
     const { a, b, c } = fit;
     let sumOfSquares = 0;
     for (let i = 0; i < n; i++) {
-      const u = places[i] as number;
-      const weight = weights === undefined ? 1 : (weights[i] as number);
+      const u = denseAt(places, i);
+      const weight = weights === undefined ? 1 : denseAt(weights, i);
       const lobe = a + u * (b + u * c);
       const excess = 1 + Math.exp(PER_DB * Math.min(200, floorDb - lobe));
-      const residual = (levels[i] as number) - lobe - Math.log(excess) / PER_DB;
+      const residual = denseAt(levels, i) - lobe - Math.log(excess) / PER_DB;
       residuals[i] = residual;
       targets[i] = lobe + residual * excess;
       shares[i] = weight / (excess * excess);

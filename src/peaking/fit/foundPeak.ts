@@ -1,5 +1,6 @@
 /** The outcome of a fitted lobe: a peak with all that is known of it, unless the readings contradict it. */
 
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import type { LobeEstimate } from '../lobe/lobeDesign.js';
 import {
   DRIFT,
@@ -33,7 +34,7 @@ export function foundPeak(work: LobeWork, fitted: FittedLobe): PeakFit {
   const { problem, found, unitDeg, begun } = fitted;
   const { solution, variance, weights } = found.lobe;
   const { state } = solution;
-  const positionDeg = middleDeg + unitDeg * (state[PEAK] as number);
+  const positionDeg = middleDeg + unitDeg * denseAt(state, PEAK);
   const rest = {
     ...solution,
     weights,
@@ -67,18 +68,18 @@ export function foundPeak(work: LobeWork, fitted: FittedLobe): PeakFit {
       stepDb: checked.stepDb,
     }),
     standardUncertaintyDeg: unitDeg * found.standardUncertainty,
-    peakLevelDbm: topDbm + (state[TOP] as number),
+    peakLevelDbm: topDbm + denseAt(state, TOP),
     beamwidthDeg: width.beamwidthDeg,
     beamwidthStandardUncertaintyDeg: width.beamwidthDeg * width.doubt,
     standardDeviationDb: Math.sqrt(variance),
     degreesOfFreedom: statedDb === undefined ? found.lobe.spare : null,
-    driftDbPerMin: minutes > 0 ? (2 * (state[DRIFT] as number)) / minutes : 0,
-    noiseFloorDbm: problem.floorDb === undefined ? null : topDbm + (state[FLOOR] as number),
+    driftDbPerMin: minutes > 0 ? (2 * denseAt(state, DRIFT)) / minutes : 0,
+    noiseFloorDbm: problem.floorDb === undefined ? null : topDbm + denseAt(state, FLOOR),
     ...own,
     bands,
-    outliers: (found.answers[0]?.leftOut ?? []).map((i) => used.index[i] as number),
+    outliers: (found.answers[0]?.leftOut ?? []).map((i) => valueAt(used.index, i)),
     outliersProbabilityRatio: found.answers[0]?.probability ?? 1,
-    beyondLobe: [...used.leftOut, ...found.beyond.map((i) => used.index[i] as number)].sort(
+    beyondLobe: [...used.leftOut, ...found.beyond.map((i) => valueAt(used.index, i))].sort(
       (x, y) => x - y,
     ),
     shapeProbabilityRatio: shapeProbabilityRatio(design, rest, statedDb),
@@ -90,7 +91,7 @@ function widthOf({ found, unitDeg }: FittedLobe): {
   readonly beamwidthDeg: number;
   readonly doubt: number;
 } {
-  const widthRatio = 1 / Math.sqrt(found.lobe.solution.state[NARROW] as number);
+  const widthRatio = 1 / Math.sqrt(denseAt(found.lobe.solution.state, NARROW));
   return {
     beamwidthDeg: unitDeg * widthRatio,
     doubt: narrowDoubtOf(found.lobe) * 0.5 * widthRatio ** 2,

@@ -1,6 +1,6 @@
 /** How much a third and a fourth order would take from the residuals of a lobe. */
 
-import { denseAt, valueAt } from '../../numeric/columns.js';
+import { denseAt } from '../../numeric/columns.js';
 
 /** Sums of squares of the residuals, by what explains them. */
 export interface HigherOrders {
@@ -17,9 +17,9 @@ export interface HigherOrders {
  * @param weights  1 for each sample that counts, 0 for others.
  */
 export function higherOrders(
-  places: readonly number[],
+  places: Float64Array,
   residuals: Float64Array,
-  weights: readonly number[],
+  weights: Float64Array,
 ): HigherOrders | undefined {
   const n = places.length;
   let previous = new Float64Array(n);
@@ -32,10 +32,10 @@ export function higherOrders(
     let shift = 0;
     let share = 0;
     for (let i = 0; i < n; i++) {
-      const weighted = valueAt(weights, i) * denseAt(current, i);
+      const weighted = denseAt(weights, i) * denseAt(current, i);
       const square = weighted * denseAt(current, i);
       norm += square;
-      shift += square * valueAt(places, i);
+      shift += square * denseAt(places, i);
       share += weighted * denseAt(rest, i);
     }
     if (!(norm > 1e-18 * before)) return undefined;
@@ -47,13 +47,13 @@ export function higherOrders(
     for (let i = 0; i < n; i++) {
       const here = denseAt(current, i);
       rest[i] = denseAt(rest, i) - share * here;
-      next[i] = (valueAt(places, i) - shift) * here - back * denseAt(previous, i);
+      next[i] = (denseAt(places, i) - shift) * here - back * denseAt(previous, i);
     }
     before = norm;
     previous = current;
     current = next;
   }
   let left = 0;
-  for (let i = 0; i < n; i++) left += valueAt(weights, i) * denseAt(rest, i) ** 2;
+  for (let i = 0; i < n; i++) left += denseAt(weights, i) * denseAt(rest, i) ** 2;
   return { gain, left };
 }

@@ -1,6 +1,7 @@
 /** Checks of a fitted lobe: its shape, its width, and whether the readings contradict it. */
 
 import { chiSquareExceedance } from '../../numeric/chiSquare.js';
+import { denseAt } from '../../numeric/columns.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
 import { studentCoverageFactor } from '../../numeric/student.js';
 import { fiellerInterval } from '../lobe/fieller.js';
@@ -68,7 +69,7 @@ export function shapeProbabilityRatio(
 ): number | null {
   const left = spare - (design.bend === undefined ? 2 : 3);
   if (left < 1 || design.floorDb !== undefined || design.times !== undefined) return null;
-  const orders = higherOrders(design.places, residuals, Array.from(weights));
+  const orders = higherOrders(design.places, residuals, weights);
   if (orders === undefined) return null;
   if (statedDb !== undefined) return Math.exp(-orders.gain / (2 * statedDb * statedDb));
   return orders.left <= 1e-24 ? 1 : (1 + orders.gain / orders.left) ** (-left / 2);
@@ -105,7 +106,7 @@ export function contradiction(
 function valley(design: LobeDesign, fit: LobeEstimate, weights: Float64Array): boolean {
   const { places } = design;
   const columns = [0, 1, 2, 3, 4].map((power) => places.map((u) => u ** power));
-  const wider = linearLeastSquares(columns, fit.residuals, Array.from(weights));
+  const wider = linearLeastSquares(columns, fit.residuals, weights);
   if (wider === undefined) return false;
   const [, e1 = 0, e2 = 0, e3 = 0, e4 = 0] = wider.coefficients;
   const slope = (u: number) => fit.b + e1 + u * (2 * (fit.c + e2) + u * (3 * e3 + u * 4 * e4));
@@ -157,7 +158,7 @@ export function widthMismatch(
     Math.max(LEAST_RATIO, 1 - WIDTH_DEPARTURES.narrower * doubtRatio),
   );
   const most = Math.max(EXACT_RATIOS.most, 1 + WIDTH_DEPARTURES.wider * doubtRatio);
-  const narrow = free.solution.state[NARROW] as number;
+  const narrow = denseAt(free.solution.state, NARROW);
   if (!(narrow - doubt > 1 / least ** 2 || narrow + doubt < 1 / most ** 2)) return undefined;
-  return { ratio: 1 / Math.sqrt(narrow), place: free.solution.state[PEAK] as number };
+  return { ratio: 1 / Math.sqrt(narrow), place: denseAt(free.solution.state, PEAK) };
 }

@@ -1,6 +1,6 @@
 /** Least squares of a lobe on prepared samples: a parabola in dB, with noise floor and drift where asked. */
 
-import { denseAt } from '../../numeric/columns.js';
+import { denseAt, entryAt, valueAt } from '../../numeric/columns.js';
 import { dbToRatio, ratioToDb } from '../../numeric/decibel.js';
 import { gaussNewton } from '../../numeric/gaussNewton.js';
 import { linearLeastSquares } from '../../numeric/leastSquares.js';
@@ -17,41 +17,54 @@ export function fittedQuantities(design: LobeDesign): number {
   );
 }
 
+/** A column by what stands in each row; `map` of a dense column is slower than a loop. */
+function column(rows: number, at: (row: number) => number): Float64Array {
+  const out = new Float64Array(rows);
+  for (let row = 0; row < rows; row++) out[row] = at(row);
+  return out;
+}
+
 /** Fits the lobe; `undefined` where the samples do not determine it. */
-export function fitLobe(design: LobeDesign, weights?: readonly number[]): LobeEstimate | undefined {
+export function fitLobe(design: LobeDesign, weights?: Float64Array): LobeEstimate | undefined {
   const { places, levels, times, bend, floorDb, fitFloor } = design;
   if (floorDb === undefined && times === undefined) return fitParabola(design, weights);
   if (floorDb !== undefined && times === undefined && !fitFloor) {
     const quick = fitAboveFloor(design, floorDb, weights);
     if (quick !== undefined) return quick;
   }
-  const columns: number[][] = [places.map(() => 1), [...places]];
-  if (bend === undefined) columns.push(places.map((u) => u * u));
-  if (times !== undefined) columns.push([...times]);
-  const offset = places.map((u) => (bend ?? 0) * u * u);
+  const n = places.length;
+  const squares = column(n, (i) => denseAt(places, i) * denseAt(places, i));
+  const columns = [new Float64Array(n).fill(1), places];
+  if (bend === undefined) columns.push(squares);
+  if (times !== undefined) columns.push(times);
+  const offset = column(n, (i) => (bend ?? 0) * denseAt(places, i) * denseAt(places, i));
   if (floorDb === undefined)
     return estimate(
       design,
       linearLeastSquares(
         columns,
-        levels.map((y, i) => y - (offset[i] as number)),
+        column(n, (i) => denseAt(levels, i) - denseAt(offset, i)),
         weights,
       ),
       undefined,
     );
   // Start from the levels without their noise power, then Gauss-Newton on the readings themselves.
-  const clean = levels.map((y) =>
-    ratioToDb(Math.max(dbToRatio(y) - dbToRatio(floorDb), 0.05 * dbToRatio(y))),
-  );
-  const start = linearLeastSquares(
-    columns,
-    clean.map((y, i) => y - (offset[i] as number)),
-    weights,
-  );
+  const floorRatio = dbToRatio(floorDb);
+  const clean = column(n, (i) => {
+    const ratio = dbToRatio(denseAt(levels, i));
+    return ratioToDb(Math.max(ratio - floorRatio, 0.05 * ratio)) - denseAt(offset, i);
+  });
+  const start = linearLeastSquares(columns, clean, weights);
   if (start === undefined) return undefined;
   const { values, place, linear } = gaussNewton({
     start: [...start.coefficients, ...(fitFloor ? [floorDb] : [])],
-    at: (coefficients) => placeOf(coefficients, columns, offset, design, weights),
+    at: (coefficients) =>
+      placeOf(design, coefficients, {
+        columns,
+        offset,
+        weights,
+        floorDb: fitFloor ? valueAt(coefficients, columns.length) : floorDb,
+      }),
     weights,
     rounds: 30,
     halvings: 10,
@@ -73,36 +86,37 @@ export function fitLobe(design: LobeDesign, weights?: readonly number[]): LobeEs
 
 /** Residuals of the readings at given coefficients, and their slopes: a reading follows the lobe by the share of signal in its power. */
 function placeOf(
-  coefficients: readonly number[],
-  columns: readonly (readonly number[])[],
-  offset: readonly number[],
   design: LobeDesign,
-  weights: readonly number[] | undefined,
+  coefficients: readonly number[],
+  from: {
+    readonly columns: readonly Float64Array[];
+    readonly offset: Float64Array;
+    readonly weights: Float64Array | undefined;
+    readonly floorDb: number;
+  },
 ) {
+  const { columns, offset, weights, floorDb } = from;
   const n = offset.length;
   const residuals = new Float64Array(n);
   const signalShare = new Float64Array(n);
-  const floorDb = design.fitFloor
-    ? (coefficients[columns.length] as number)
-    : (design.floorDb as number);
   let sumOfSquares = 0;
   for (let i = 0; i < n; i++) {
-    let level = offset[i] as number;
+    let level = denseAt(offset, i);
     for (let j = 0; j < columns.length; j++)
-      level += (coefficients[j] as number) * (columns[j]?.[i] as number);
+      level += valueAt(coefficients, j) * denseAt(entryAt(columns, j), i);
     // Limited so that a wild trial step cannot overflow.
     const excess = dbToRatio(Math.max(-300, Math.min(300, floorDb - level)));
     signalShare[i] = 1 / (1 + excess);
-    const residual = (design.levels[i] as number) - level - ratioToDb(1 + excess);
+    const residual = denseAt(design.levels, i) - level - ratioToDb(1 + excess);
     residuals[i] = residual;
-    sumOfSquares += (weights?.[i] ?? 1) * residual * residual;
+    sumOfSquares += (weights === undefined ? 1 : denseAt(weights, i)) * residual * residual;
   }
   return {
     residuals,
     sumOfSquares,
     slopes: () => [
-      ...columns.map((column) => column.map((v, i) => v * denseAt(signalShare, i))),
-      ...(design.fitFloor ? [signalShare.map((share) => 1 - share)] : []),
+      ...columns.map((values) => column(n, (i) => denseAt(values, i) * denseAt(signalShare, i))),
+      ...(design.fitFloor ? [column(n, (i) => 1 - denseAt(signalShare, i))] : []),
     ],
   };
 }
@@ -117,10 +131,10 @@ function estimate(
   const at = (i: number, j: number) =>
     known && (i === 2 || j === 2) ? 0 : (fit.covariance[i]?.[j] ?? 0);
   return {
-    a: fit.coefficients[0] as number,
-    b: fit.coefficients[1] as number,
-    c: design.bend ?? (fit.coefficients[2] as number),
-    drift: design.times === undefined ? 0 : (fit.coefficients[known ? 2 : 3] as number),
+    a: valueAt(fit.coefficients, 0),
+    b: valueAt(fit.coefficients, 1),
+    c: design.bend ?? valueAt(fit.coefficients, 2),
+    drift: design.times === undefined ? 0 : valueAt(fit.coefficients, known ? 2 : 3),
     floorDb,
     covariance: [0, 1, 2].map((i) => [0, 1, 2].map((j) => at(i, j))),
     residuals: fit.residuals,

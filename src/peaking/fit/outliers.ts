@@ -47,7 +47,7 @@ export function fitWithoutOutliers(
   if (design.fitFloor || n < fitted + SPARE_READINGS) return { fit: full, outliers: [] };
   const order = suspects(design, full, fitted);
   const most = Math.min(Math.floor(n / 3), n - fitted - 2);
-  const weights = design.levels.map(() => 1);
+  const weights = new Float64Array(n).fill(1);
   let accepted: CleanFit = { fit: full, outliers: [] };
   for (let removed = 1; removed <= most; removed++) {
     weights[valueAt(order, removed - 1)] = 0;
@@ -111,7 +111,7 @@ function suspects(design: LobeDesign, full: LobeEstimate, fitted: number): numbe
 }
 
 /** Weights that keep the samples with the smallest residuals. */
-function closest(residuals: ArrayLike<number>, kept: number): number[] {
-  const limit = denseAt(Float64Array.from(residuals, Math.abs).sort(), kept - 1);
-  return Array.from(residuals, (r) => (Math.abs(r) <= limit ? 1 : 0));
+function closest(residuals: Float64Array, kept: number): Float64Array {
+  const limit = denseAt(residuals.map(Math.abs).sort(), kept - 1);
+  return residuals.map((r) => (Math.abs(r) <= limit ? 1 : 0));
 }

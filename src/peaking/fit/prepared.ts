@@ -1,5 +1,6 @@
 /** Samples made ready for the fit: the part on the main lobe, its scaling, and what is known beforehand. */
 
+import { dense, valueAt } from '../../numeric/columns.js';
 import type { LobeDesign } from '../lobe/lobeDesign.js';
 import type { LobeProblem } from '../lobe/lobeModel.js';
 import { fittedQuantities } from './lobeFit.js';
@@ -30,12 +31,12 @@ export function withinLobe(checked: CheckedSamples): UsedSamples {
   const kept =
     shape.nullRatio === 0 || checked.fitFloor
       ? all
-      : all.filter((i) => (levelDbm[i] as number) >= topDbm - LOBE_DEPTH_DB);
+      : all.filter((i) => valueAt(levelDbm, i) >= topDbm - LOBE_DEPTH_DB);
   const index = new Set(kept.map((i) => positionDeg[i])).size < 3 || kept.length < 4 ? all : kept;
   return {
-    positionDeg: index.map((i) => positionDeg[i] as number),
-    levelDbm: index.map((i) => levelDbm[i] as number),
-    timeS: timeS === undefined ? undefined : index.map((i) => timeS[i] as number),
+    positionDeg: index.map((i) => valueAt(positionDeg, i)),
+    levelDbm: index.map((i) => valueAt(levelDbm, i)),
+    timeS: timeS === undefined ? undefined : index.map((i) => valueAt(timeS, i)),
     index,
     leftOut: all.filter((i) => !index.includes(i)),
   };
@@ -60,10 +61,10 @@ export function designOf(
   const { widthDeg, floorDbm, fitFloor } = checked;
   const { middleDeg, topDbm } = scaling;
   const scale = scaling.scaleDeg > 0 ? scaling.scaleDeg : 1;
-  const levels = levelDbm.map((y) => y - topDbm);
+  const levels = dense(levelDbm.map((y) => y - topDbm));
   const lowest = levels.reduce((a, b) => Math.min(a, b));
   return {
-    places: positionDeg.map((x) => (x - middleDeg) / scale),
+    places: dense(positionDeg.map((x) => (x - middleDeg) / scale)),
     levels,
     times: timeS !== undefined && spanS(timeS) > 0 ? scaledTimes(timeS) : undefined,
     bend: widthDeg === undefined ? undefined : -12 * (scale / widthDeg) ** 2,
@@ -86,7 +87,7 @@ export function problemOf(
 ): LobeProblem {
   const plain = checked.shape.nullRatio === 0;
   return {
-    places: positionDeg.map((x) => (x - scaling.middleDeg) / scaling.unitDeg),
+    places: dense(positionDeg.map((x) => (x - scaling.middleDeg) / scaling.unitDeg)),
     levels: design.levels,
     // Without times the readings may have been taken in one sweep: drift that goes with the place does most harm.
     times: design.times ?? design.places,
@@ -103,8 +104,8 @@ export function spanS(timeS: readonly number[]): number {
   return timeS.reduce((a, b) => Math.max(a, b)) - timeS.reduce((a, b) => Math.min(a, b));
 }
 
-function scaledTimes(timeS: readonly number[]): number[] {
+function scaledTimes(timeS: readonly number[]): Float64Array {
   const first = timeS.reduce((a, b) => Math.min(a, b));
   const span = spanS(timeS);
-  return timeS.map((t) => (2 * (t - first)) / span - 1);
+  return dense(timeS.map((t) => (2 * (t - first)) / span - 1));
 }

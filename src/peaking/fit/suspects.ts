@@ -1,5 +1,6 @@
 /** Whether one of the readings of a fit looks foreign. */
 
+import { valueAt } from '../../numeric/columns.js';
 import { studentExceedance } from '../../numeric/student.js';
 
 /** Chance of suspecting one where none is foreign. */
@@ -26,8 +27,8 @@ export function foreignSuspected(
   const n = residuals.length;
   let most = 0;
   for (let i = 0; i < n; i++) {
-    const rest = Math.max(1e-6, 1 - (leverages[i] as number));
-    const square = (residuals[i] as number) ** 2 / rest / standardDeviationDb ** 2;
+    const rest = Math.max(1e-6, 1 - valueAt(leverages, i));
+    const square = valueAt(residuals, i) ** 2 / rest / standardDeviationDb ** 2;
     // Without the reading the scatter is less, by its share of the sum of squares.
     const own = told ? square : (square * (spare - 1)) / Math.max(1e-9, spare - square);
     most = Math.max(most, own);

@@ -1,5 +1,6 @@
 /** A start for a trimmed fit: the lobe through a few samples that most others lie close to. */
 
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import type { LobeDesign } from '../lobe/lobeDesign.js';
 
 /** Most lobes tried. */
@@ -14,13 +15,11 @@ export function bestTrimmed(design: LobeDesign, kept: number): Float64Array | un
   const { places, levels, bend } = design;
   const n = places.length;
   const sorted = Array.from({ length: n }, (_, i) => i).sort(
-    (i, j) => (places[i] as number) - (places[j] as number),
+    (i, j) => denseAt(places, i) - denseAt(places, j),
   );
   const size = bend === undefined ? 3 : 2;
   const cuts = [0, Math.floor(n / size), Math.floor((2 * n) / size), n];
-  const lengths = [0, 1, 2].map((s) =>
-    s < size ? (cuts[s + 1] as number) - (cuts[s] as number) : 1,
-  );
+  const lengths = [0, 1, 2].map((s) => (s < size ? valueAt(cuts, s + 1) - valueAt(cuts, s) : 1));
   const [first = 1, second = 1, third = 1] = lengths;
   const count = first * second * third;
   const stride = Math.max(1, count / TRIALS);
@@ -30,9 +29,9 @@ export function bestTrimmed(design: LobeDesign, kept: number): Float64Array | un
   let least = Number.POSITIVE_INFINITY;
   for (let step = 0; step < count; step += stride) {
     const index = Math.floor(step);
-    const i = sorted[index % first] as number;
-    const j = sorted[first + (Math.floor(index / first) % second)] as number;
-    const k = sorted[n - 1 - Math.floor(index / (first * second))] as number;
+    const i = valueAt(sorted, index % first);
+    const j = valueAt(sorted, first + (Math.floor(index / first) % second));
+    const k = valueAt(sorted, n - 1 - Math.floor(index / (first * second)));
     if (!residualsThrough(places, levels, bend, [i, j, k], trial)) continue;
     const sum = smallestSquares(trial, kept, least, squares);
     if (sum < least) {
@@ -45,26 +44,26 @@ export function bestTrimmed(design: LobeDesign, kept: number): Float64Array | un
 
 /** Fills `out` with the residuals from the lobe through the picked samples; false where it is undetermined. */
 function residualsThrough(
-  places: readonly number[],
-  levels: readonly number[],
+  places: Float64Array,
+  levels: Float64Array,
   bend: number | undefined,
   [i, j, k]: readonly [number, number, number],
   out: Float64Array,
 ): boolean {
-  const x0 = places[i] as number;
-  const x1 = places[j] as number;
-  const y0 = levels[i] as number;
+  const x0 = denseAt(places, i);
+  const x1 = denseAt(places, j);
+  const y0 = denseAt(levels, i);
   if (x1 - x0 < 1e-9) return false;
-  const first = ((levels[j] as number) - y0) / (x1 - x0);
+  const first = (denseAt(levels, j) - y0) / (x1 - x0);
   let c = bend;
   if (c === undefined) {
-    const x2 = places[k] as number;
+    const x2 = denseAt(places, k);
     if (x2 - x1 < 1e-9) return false;
-    c = (((levels[k] as number) - (levels[j] as number)) / (x2 - x1) - first) / (x2 - x0);
+    c = ((denseAt(levels, k) - denseAt(levels, j)) / (x2 - x1) - first) / (x2 - x0);
   }
   for (let m = 0; m < out.length; m++) {
-    const x = places[m] as number;
-    out[m] = (levels[m] as number) - y0 - (x - x0) * (first + c * (x - x1));
+    const x = denseAt(places, m);
+    out[m] = denseAt(levels, m) - y0 - (x - x0) * (first + c * (x - x1));
   }
   return true;
 }
@@ -78,13 +77,13 @@ function smallestSquares(
 ): number {
   let within = 0;
   for (let i = 0; i < values.length; i++) {
-    const square = (values[i] as number) ** 2;
+    const square = denseAt(values, i) ** 2;
     scratch[i] = square;
     if (square < limit) within++;
   }
   if (within < kept) return Number.POSITIVE_INFINITY;
   scratch.sort();
   let sum = 0;
-  for (let i = 0; i < kept; i++) sum += scratch[i] as number;
+  for (let i = 0; i < kept; i++) sum += denseAt(scratch, i);
   return sum;
 }

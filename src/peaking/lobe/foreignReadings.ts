@@ -1,6 +1,7 @@
 /** Which readings may not belong to the lobe: all likely answers with their probabilities, not one verdict. */
 
 import { logGamma } from '../../numeric/beta.js';
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import { freeQuantities, type LobeProblem, type LobeSolution } from './lobeModel.js';
 import {
   definiteFactor,
@@ -55,13 +56,13 @@ interface Node {
 export function foreignReadings(
   problem: LobeProblem,
   solution: LobeSolution,
-  usable: ArrayLike<number>,
+  usable: Float64Array,
   basis: ScatterBasis,
 ): readonly ForeignReadings[] {
   const n = problem.places.length;
   const free = freeQuantities(problem);
   let count = 0;
-  for (let i = 0; i < n; i++) if ((usable[i] as number) > 0) count++;
+  for (let i = 0; i < n; i++) if (denseAt(usable, i) > 0) count++;
   const before = basis.before.readings > 0 ? basis.before : SCATTER_BEFORE;
   const told = basis.stated !== undefined || basis.before.readings > 0;
   const most = Math.min(Math.floor(count / 3), count - free - (told ? 1 : 2));
@@ -96,15 +97,15 @@ export function foreignReadings(
       const fit = removed === 1 ? root : tangentFit(solution, usable, node.leftOut);
       if (fit === undefined) continue;
       for (let i = 0; i < n; i++) {
-        const rest = 1 - (fit.leverages[i] as number);
-        if ((usable[i] as number) === 0 || node.leftOut.includes(i) || !(rest > 1e-6)) continue;
+        const rest = 1 - denseAt(fit.leverages, i);
+        if (denseAt(usable, i) === 0 || node.leftOut.includes(i) || !(rest > 1e-6)) continue;
         const leftOut = [...node.leftOut, i].sort((a, b) => a - b);
         if (removed > 1) {
           const key = leftOut.join();
           if (seen.has(key)) continue;
           seen.add(key);
         }
-        const square = Math.max(0, fit.square - (fit.residuals[i] as number) ** 2 / rest);
+        const square = Math.max(0, fit.square - denseAt(fit.residuals, i) ** 2 / rest);
         children.push({
           leftOut,
           logEvidence: evidence(removed, square, fit.logDeterminant + Math.log(rest)),
@@ -125,13 +126,13 @@ export function foreignReadings(
     .slice(0, MOST_ANSWERS);
   const shares = likely.map(({ logEvidence }) => Math.exp(logEvidence - best));
   const sum = shares.reduce((a, b) => a + b, 0);
-  return likely.map(({ leftOut }, i) => ({ leftOut, probability: (shares[i] as number) / sum }));
+  return likely.map(({ leftOut }, i) => ({ leftOut, probability: valueAt(shares, i) / sum }));
 }
 
 /** Fit on the tangent at a solution, without some readings; `undefined` where the rest does not determine it. */
 function tangentFit(
   { active, slopes, residuals, priorWeights, priorPulls, penalty }: LobeSolution,
-  usable: ArrayLike<number>,
+  usable: Float64Array,
   leftOut: readonly number[],
 ) {
   const n = residuals.length;
@@ -139,35 +140,33 @@ function tangentFit(
   const normal = new Float64Array(m * m);
   const right = Float64Array.from(priorPulls);
   let square = penalty;
-  for (let j = 0; j < m; j++) normal[j * m + j] = priorWeights[j] as number;
+  for (let j = 0; j < m; j++) normal[j * m + j] = denseAt(priorWeights, j);
   for (let i = 0; i < n; i++) {
-    if ((usable[i] as number) === 0 || leftOut.includes(i)) continue;
-    const residual = residuals[i] as number;
+    if (denseAt(usable, i) === 0 || leftOut.includes(i)) continue;
+    const residual = denseAt(residuals, i);
     square += residual * residual;
     for (let j = 0; j < m; j++) {
-      const slope = slopes[i * m + j] as number;
-      right[j] = (right[j] as number) + slope * residual;
+      const slope = denseAt(slopes, i * m + j);
+      right[j] = denseAt(right, j) + slope * residual;
       for (let k = 0; k < m; k++)
-        normal[j * m + k] = (normal[j * m + k] as number) + slope * (slopes[i * m + k] as number);
+        normal[j * m + k] = denseAt(normal, j * m + k) + slope * denseAt(slopes, i * m + k);
     }
   }
   const factor = definiteFactor(normal, m);
   if (factor === undefined) return undefined;
   const inverse = definiteInverse(factor);
   const step = definiteSolution(factor, right);
-  for (let j = 0; j < m; j++) square -= (step[j] as number) * (right[j] as number);
+  for (let j = 0; j < m; j++) square -= denseAt(step, j) * denseAt(right, j);
   const left = new Float64Array(n);
   const leverages = new Float64Array(n);
   for (let i = 0; i < n; i++) {
-    let residual = residuals[i] as number;
+    let residual = denseAt(residuals, i);
     let leverage = 0;
     for (let j = 0; j < m; j++) {
-      residual -= (slopes[i * m + j] as number) * (step[j] as number);
+      residual -= denseAt(slopes, i * m + j) * denseAt(step, j);
       for (let k = 0; k < m; k++)
         leverage +=
-          (slopes[i * m + j] as number) *
-          (inverse[j * m + k] as number) *
-          (slopes[i * m + k] as number);
+          denseAt(slopes, i * m + j) * denseAt(inverse, j * m + k) * denseAt(slopes, i * m + k);
     }
     left[i] = residual;
     leverages[i] = leverage;

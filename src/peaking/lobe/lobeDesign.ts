@@ -3,11 +3,11 @@
 /** Samples brought to a place near [-1, 1] and to levels relative to the highest. */
 export interface LobeDesign {
   /** Positions, scaled. */
-  readonly places: readonly number[];
+  readonly places: Float64Array;
   /** Levels in dB relative to the highest reading. */
-  readonly levels: readonly number[];
+  readonly levels: Float64Array;
   /** Times scaled to [-1, 1], where a drift is fitted. */
-  readonly times: readonly number[] | undefined;
+  readonly times: Float64Array | undefined;
   /** Coefficient of the squared place in dB, where the width is known. */
   readonly bend: number | undefined;
   /** Noise floor relative to the highest reading in dB, where it is known or to be started from. */

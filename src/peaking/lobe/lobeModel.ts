@@ -1,5 +1,6 @@
 /** Readings on a reflector's lobe: level, slopes, and the most likely lobe with what was known before counted in. */
 
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import {
   type LobeShape,
   shapeByNull,
@@ -18,11 +19,11 @@ import {
 /** Readings brought to beamwidths and to levels relative to the highest, and what is known beforehand. */
 export interface LobeProblem {
   /** Places in expected beamwidths. */
-  readonly places: readonly number[];
+  readonly places: Float64Array;
   /** Levels in dB relative to the highest. */
-  readonly levels: readonly number[];
+  readonly levels: Float64Array;
   /** Times scaled to [-1, 1]. */
-  readonly times: readonly number[];
+  readonly times: Float64Array;
   readonly shape: LobeShape;
   /** Standard deviation of (expected over true beamwidth)^2 about 1; `undefined` where the width is free, 0 exact. */
   readonly narrowDoubt: number | undefined;
@@ -115,7 +116,7 @@ function priorPull(problem: LobeProblem, active: readonly number[], variance: nu
   const pull = (j: number, at: Float64Array) => {
     const known = priors[j];
     if (known === undefined) return { weight: 0, pull: 0, square: 0 };
-    const away = (at[active[j] as number] as number) - known[1];
+    const away = denseAt(at, valueAt(active, j)) - known[1];
     const square = known[0] * away * away;
     if (active[j] !== NARROW || problem.shape.nullRatio === 0)
       return { weight: known[0], pull: -known[0] * away, square };
@@ -143,7 +144,7 @@ interface LobeColumns {
 /** Normal equations at a state: of the readings, and of what is known beforehand on the diagonal. */
 function fillNormal(
   { state, residuals, slopes }: LobeColumns,
-  weights: ArrayLike<number>,
+  weights: Float64Array,
   pull: ReturnType<typeof priorPull>['pull'],
   normal: Float64Array,
   right: Float64Array,
@@ -152,19 +153,19 @@ function fillNormal(
   normal.fill(0);
   right.fill(0);
   for (let i = 0; i < residuals.length; i++) {
-    const weight = weights[i] as number;
+    const weight = denseAt(weights, i);
     if (weight === 0) continue;
     for (let j = 0; j < m; j++) {
-      const slope = weight * (slopes[i * m + j] as number);
-      right[j] = (right[j] as number) + slope * (residuals[i] as number);
+      const slope = weight * denseAt(slopes, i * m + j);
+      right[j] = denseAt(right, j) + slope * denseAt(residuals, i);
       for (let k = 0; k <= j; k++)
-        normal[j * m + k] = (normal[j * m + k] as number) + slope * (slopes[i * m + k] as number);
+        normal[j * m + k] = denseAt(normal, j * m + k) + slope * denseAt(slopes, i * m + k);
     }
   }
   for (let j = 0; j < m; j++) {
     const known = pull(j, state);
-    normal[j * m + j] = (normal[j * m + j] as number) + known.weight;
-    right[j] = (right[j] as number) + known.pull;
+    normal[j * m + j] = denseAt(normal, j * m + j) + known.weight;
+    right[j] = denseAt(right, j) + known.pull;
   }
 }
 
@@ -177,7 +178,7 @@ function fillNormal(
  */
 export function likelyLobe(
   problem: LobeProblem,
-  weights: ArrayLike<number>,
+  weights: Float64Array,
   variance: number,
   start: Float64Array,
   peakHeld = false,
@@ -213,8 +214,8 @@ export function likelyLobe(
     const step = definiteSolution(factor, right);
     for (let halving = 0, share = 1; halving < 10; halving++, share /= 2) {
       for (let j = 0; j < m; j++) {
-        const quantity = active[j] as number;
-        const moved = (state[quantity] as number) + share * (step[j] as number);
+        const quantity = valueAt(active, j);
+        const moved = denseAt(state, quantity) + share * denseAt(step, j);
         next.state[quantity] =
           quantity === NARROW
             ? Math.min(NARROW_LIMITS[1], Math.max(NARROW_LIMITS[0], moved))
@@ -248,39 +249,39 @@ function fillSlopes(
   problem: LobeProblem,
   state: Float64Array,
   active: readonly number[],
-  weights: ArrayLike<number>,
+  weights: Float64Array,
   residuals: Float64Array,
   slopes: Float64Array,
 ): number {
   const m = active.length;
   const { nullRatio, bend } = problem.shape;
-  const root = Math.sqrt(state[NARROW] as number);
-  const peak = state[PEAK] as number;
-  const moreNull = (state[NULL_RATIO] as number) - nullRatio;
-  const lopsided = state[LOPSIDED] as number;
+  const root = Math.sqrt(denseAt(state, NARROW));
+  const peak = denseAt(state, PEAK);
+  const moreNull = denseAt(state, NULL_RATIO) - nullRatio;
+  const lopsided = denseAt(state, LOPSIDED);
   let sum = 0;
   for (let i = 0; i < residuals.length; i++) {
-    const away = (problem.places[i] as number) - peak;
+    const away = denseAt(problem.places, i) - peak;
     const offset = away * root;
     const lean = nullRatio === 0 ? 0 : shapeLopsided(offset, nullRatio);
     const byNull = nullRatio === 0 ? 0 : shapeByNull(offset, nullRatio);
     const bare =
-      (state[TOP] as number) +
+      denseAt(state, TOP) +
       shapeLevelDb(offset, nullRatio, bend) +
       moreNull * byNull +
       lopsided * lean +
-      (state[DRIFT] as number) * (problem.times[i] as number);
+      denseAt(state, DRIFT) * denseAt(problem.times, i);
     let signal = 1;
     let noise = 0;
     if (problem.floorDb !== undefined) {
-      const excess = Math.min(300, Math.max(-300, (state[FLOOR] as number) - bare));
+      const excess = Math.min(300, Math.max(-300, denseAt(state, FLOOR) - bare));
       const power = Math.exp(PER_DB * excess);
       signal = 1 / (1 + power);
       noise = Math.log1p(power) / PER_DB;
     }
-    const residual = (problem.levels[i] as number) - bare - noise;
+    const residual = denseAt(problem.levels, i) - bare - noise;
     residuals[i] = residual;
-    sum += (weights[i] as number) * residual * residual;
+    sum += denseAt(weights, i) * residual * residual;
     const slope =
       shapeSlope(offset, nullRatio, bend) +
       (lopsided === 0 ? 0 : lopsided * shapeLopsidedSlope(offset, nullRatio));
@@ -303,7 +304,7 @@ function fillSlopes(
           value = signal * lean;
           break;
         case DRIFT:
-          value = signal * (problem.times[i] as number);
+          value = signal * denseAt(problem.times, i);
           break;
         default:
           value = 1 - signal;

@@ -1,5 +1,7 @@
 /** Small positive definite systems, for the few quantities of a lobe. */
 
+import { denseAt } from '../../numeric/columns.js';
+
 /** A symmetric positive definite matrix as the product of a lower triangle and its transpose, scaled to a unit diagonal. */
 export interface DefiniteFactor {
   readonly size: number;
@@ -17,20 +19,20 @@ export function definiteFactor(matrix: Float64Array, size: number): DefiniteFact
   // Scaled to a unit diagonal, so that the test of definiteness has no unit.
   const scale = new Float64Array(size);
   for (let i = 0; i < size; i++) {
-    const square = matrix[i * size + i] as number;
+    const square = denseAt(matrix, i * size + i);
     if (!(square > 0)) return undefined;
     scale[i] = 1 / Math.sqrt(square);
   }
   const factor = new Float64Array(size * size);
   for (let i = 0; i < size; i++)
     for (let j = 0; j <= i; j++) {
-      let sum = (matrix[i * size + j] as number) * (scale[i] as number) * (scale[j] as number);
+      let sum = denseAt(matrix, i * size + j) * denseAt(scale, i) * denseAt(scale, j);
       for (let k = 0; k < j; k++)
-        sum -= (factor[i * size + k] as number) * (factor[j * size + k] as number);
+        sum -= denseAt(factor, i * size + k) * denseAt(factor, j * size + k);
       if (i === j) {
         if (!(sum > 1e-13)) return undefined;
         factor[i * size + i] = Math.sqrt(sum);
-      } else factor[i * size + j] = sum / (factor[j * size + j] as number);
+      } else factor[i * size + j] = sum / denseAt(factor, j * size + j);
     }
   return { size, factor, scale };
 }
@@ -42,17 +44,16 @@ export function definiteSolution(
 ): Float64Array {
   const solution = new Float64Array(size);
   for (let i = 0; i < size; i++) {
-    let sum = (right[i] as number) * (scale[i] as number);
-    for (let k = 0; k < i; k++) sum -= (factor[i * size + k] as number) * (solution[k] as number);
-    solution[i] = sum / (factor[i * size + i] as number);
+    let sum = denseAt(right, i) * denseAt(scale, i);
+    for (let k = 0; k < i; k++) sum -= denseAt(factor, i * size + k) * denseAt(solution, k);
+    solution[i] = sum / denseAt(factor, i * size + i);
   }
   for (let i = size - 1; i >= 0; i--) {
-    let sum = solution[i] as number;
-    for (let k = i + 1; k < size; k++)
-      sum -= (factor[k * size + i] as number) * (solution[k] as number);
-    solution[i] = sum / (factor[i * size + i] as number);
+    let sum = denseAt(solution, i);
+    for (let k = i + 1; k < size; k++) sum -= denseAt(factor, k * size + i) * denseAt(solution, k);
+    solution[i] = sum / denseAt(factor, i * size + i);
   }
-  for (let i = 0; i < size; i++) solution[i] = (solution[i] as number) * (scale[i] as number);
+  for (let i = 0; i < size; i++) solution[i] = denseAt(solution, i) * denseAt(scale, i);
   return solution;
 }
 
@@ -72,6 +73,6 @@ export function definiteInverse(of: DefiniteFactor): Float64Array {
 export function logDeterminant({ size, factor, scale }: DefiniteFactor): number {
   let sum = 0;
   for (let i = 0; i < size; i++)
-    sum += 2 * Math.log((factor[i * size + i] as number) / (scale[i] as number));
+    sum += 2 * Math.log(denseAt(factor, i * size + i) / denseAt(scale, i));
   return sum;
 }

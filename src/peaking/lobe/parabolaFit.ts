@@ -1,5 +1,6 @@
 /** Weighted parabola through samples by orthogonal polynomials: the quick way for a plain lobe. */
 
+import { denseAt } from '../../numeric/columns.js';
 import type { LobeDesign, LobeEstimate } from './lobeDesign.js';
 
 /** Smallest share of a polynomial's length left after orthogonalisation that still counts as independent. */
@@ -13,7 +14,7 @@ const RANK_TOLERANCE = 1e-18;
  */
 export function fitParabola(
   { places, levels, bend }: LobeDesign,
-  weights?: ArrayLike<number>,
+  weights?: Float64Array,
 ): LobeEstimate | undefined {
   const n = places.length;
   let s0 = 0;
@@ -22,12 +23,12 @@ export function fitParabola(
   let rows = 0;
   const known = bend ?? 0;
   for (let i = 0; i < n; i++) {
-    const w = weights === undefined ? 1 : (weights[i] as number);
-    const u = places[i] as number;
+    const w = weights === undefined ? 1 : denseAt(weights, i);
+    const u = denseAt(places, i);
     if (w > 0) rows++;
     s0 += w;
     mean += w * u;
-    level += w * ((levels[i] as number) - known * u * u);
+    level += w * (denseAt(levels, i) - known * u * u);
   }
   mean /= s0;
   level /= s0;
@@ -35,12 +36,12 @@ export function fitParabola(
   let cube = 0;
   let slope = 0;
   for (let i = 0; i < n; i++) {
-    const w = weights === undefined ? 1 : (weights[i] as number);
-    const u = places[i] as number;
+    const w = weights === undefined ? 1 : denseAt(weights, i);
+    const u = denseAt(places, i);
     const d = u - mean;
     s1 += w * d * d;
     cube += w * d * d * d;
-    slope += w * d * ((levels[i] as number) - known * u * u);
+    slope += w * d * (denseAt(levels, i) - known * u * u);
   }
   const fitted = bend === undefined ? 3 : 2;
   if (rows < fitted || !(s1 > RANK_TOLERANCE * s0)) return undefined;
@@ -51,11 +52,11 @@ export function fitParabola(
   let c = 0;
   if (bend === undefined) {
     for (let i = 0; i < n; i++) {
-      const w = weights === undefined ? 1 : (weights[i] as number);
-      const d = (places[i] as number) - mean;
+      const w = weights === undefined ? 1 : denseAt(weights, i);
+      const d = denseAt(places, i) - mean;
       const second = d * d - skew * d - variance;
       s2 += w * second * second;
-      c += w * second * (levels[i] as number);
+      c += w * second * denseAt(levels, i);
     }
     if (!(s2 > RANK_TOLERANCE * s1)) return undefined;
     c /= s2;
@@ -69,12 +70,12 @@ export function fitParabola(
   const residuals = new Float64Array(n);
   let sumOfSquares = 0;
   for (let i = 0; i < n; i++) {
-    const u = places[i] as number;
+    const u = denseAt(places, i);
     const d = u - mean;
     const second = d * d - skew * d - variance;
-    const residual = (levels[i] as number) - known * u * u - level - slope * d - c * second;
+    const residual = denseAt(levels, i) - known * u * u - level - slope * d - c * second;
     residuals[i] = residual;
-    sumOfSquares += (weights === undefined ? 1 : (weights[i] as number)) * residual * residual;
+    sumOfSquares += (weights === undefined ? 1 : denseAt(weights, i)) * residual * residual;
   }
   return {
     a,

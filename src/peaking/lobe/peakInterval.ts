@@ -1,5 +1,6 @@
 /** Where the peak of a reflector's lobe lies with 95 % confidence, all that is not known counted in. */
 
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import { studentCoverageFactor, studentExceedance } from '../../numeric/student.js';
 import { fiellerInterval } from './fieller.js';
 import { type ForeignReadings, foreignReadings, type ScatterBasis } from './foreignReadings.js';
@@ -86,7 +87,7 @@ export function settledLobe(
 /** Variance of the peak's place. */
 function peakVariance({ solution, variance }: SettledLobe): number {
   const j = solution.active.indexOf(PEAK);
-  return variance * (solution.inverse[j * solution.active.length + j] as number);
+  return variance * denseAt(solution.inverse, j * solution.active.length + j);
 }
 
 /** Standard uncertainty of how narrow the lobe is: (expected over true beamwidth)^2. */
@@ -94,13 +95,13 @@ export function narrowDoubtOf({ solution, variance }: SettledLobe): number {
   const j = solution.active.indexOf(NARROW);
   return j < 0
     ? 0
-    : Math.sqrt(variance * (solution.inverse[j * solution.active.length + j] as number));
+    : Math.sqrt(variance * denseAt(solution.inverse, j * solution.active.length + j));
 }
 
 /** Distance from the peak to where the readings speak against it at the coverage factor, to one side. */
 function reach(problem: LobeProblem, lobe: SettledLobe, factor: number, sign: number): number {
   const { solution, variance, weights } = lobe;
-  const peak = solution.state[PEAK] as number;
+  const peak = denseAt(solution.state, PEAK);
   let distance = Math.min(FARTHEST, factor * Math.sqrt(peakVariance(lobe)));
   let start = solution.state;
   let inside = 0;
@@ -141,7 +142,7 @@ function plainEnds(
   const at = (i: number, j: number) => fit.covariance[i]?.[j] ?? 0;
   const covariance = { bb: at(1, 1), bc: at(1, 2), cc: at(2, 2) };
   const slopes = fiellerInterval(fit, covariance, factor * Math.sqrt(variance));
-  const peak = solution.state[PEAK] as number;
+  const peak = denseAt(solution.state, PEAK);
   return slopes.kind === 'bounded'
     ? { lower: peak - slopes.from, upper: slopes.to - peak }
     : undefined;
@@ -161,12 +162,12 @@ function settledReadings(
   let answers: readonly ForeignReadings[] = [{ leftOut: [], probability: 1 }];
   for (let round = 0; round < 3 && lobe !== undefined; round++) {
     const { state } = lobe.solution;
-    const root = Math.sqrt(state[NARROW] as number);
+    const root = Math.sqrt(denseAt(state, NARROW));
     beyond =
       problem.shape.nullRatio === 0
         ? []
-        : problem.places.flatMap((place, i) =>
-            Math.abs(place - (state[PEAK] as number)) * root > SHAPE_REACH ? [i] : [],
+        : Array.from(problem.places).flatMap((place, i) =>
+            Math.abs(place - denseAt(state, PEAK)) * root > SHAPE_REACH ? [i] : [],
           );
     const allowed = without(usable, beyond);
     if (!keepAll) answers = foreignReadings(problem, lobe.solution, allowed, basis);
@@ -219,7 +220,7 @@ function branchOf(
     own,
     factor,
     margin,
-    peak: own.solution.state[PEAK] as number,
+    peak: denseAt(own.solution.state, PEAK),
     ...ends,
   };
 }
@@ -227,7 +228,7 @@ function branchOf(
 /** End of the interval to one side: where the mean agreement of the branches falls to 5 %. */
 function intervalEnd(branches: readonly Branch[], sign: number): number {
   const edges = branches.map(({ peak, lower, upper }) => peak + sign * (sign < 0 ? lower : upper));
-  if (edges.length === 1) return edges[0] as number;
+  if (edges.length === 1) return valueAt(edges, 0);
   const whole = branches.reduce((sum, { probability }) => sum + probability, 0);
   /** Probability of a departure as large, were the peak there. */
   const agreement = (place: number) =>

@@ -157,7 +157,7 @@ function driftOf(
   let shift = 0;
   for (let i = 0; i < n; i++) {
     const gain = columns.reduce(
-      (sum, column, j) => sum + (covariance[1]?.[j] ?? 0) * (column[i] as number),
+      (sum, column, j) => sum + (covariance[1]?.[j] ?? 0) * valueAt(column, i),
       0,
     );
     shift += gain * DRIFT_DB * ((2 * i) / Math.max(1, n - 1) - 1);

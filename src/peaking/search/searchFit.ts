@@ -1,5 +1,6 @@
 /** The lobe that the readings of a search show, in turns. */
 
+import { dense } from '../../numeric/columns.js';
 import { fitPeak } from '../fit/fitPeak.js';
 import type { PeakFit } from '../fit/peakOutcome.js';
 import { fitParabola } from '../lobe/parabolaFit.js';
@@ -103,8 +104,8 @@ export function searchFit(search: PeakSearch, trust: WidthTrust): SearchFit {
     };
   // A lobe of the expected width points the way even where the fit has no answer yet.
   const guess = fitParabola({
-    places: positionDeg,
-    levels: levelDbm,
+    places: dense(positionDeg),
+    levels: dense(levelDbm),
     times: undefined,
     bend: -12,
     floorDb: undefined,

@@ -5,7 +5,7 @@
  */
 
 import { SPEED_OF_LIGHT_M_PER_S } from '../../constants.js';
-import { denseAt, valueAt } from '../../numeric/columns.js';
+import { denseAt, entryAt, valueAt } from '../../numeric/columns.js';
 import { solveLinear } from '../../numeric/linearSystem.js';
 import type { Aperture, FeedPlace } from './reflectorOptics.js';
 
@@ -161,8 +161,8 @@ function bends(
       cosines[a] = valueAt(cosines, a) + cosine * sa;
       lean[a] = valueAt(lean, a) + sine * sa;
       means[a] = valueAt(means, a) + weight * sa;
-      const bendRow = bend[a] as number[];
-      const plainRow = plain[a] as number[];
+      const bendRow = entryAt(bend, a);
+      const plainRow = entryAt(plain, a);
       for (let b = 0; b < 3; b++) {
         const product = sa * valueAt(slope, b);
         bendRow[b] = valueAt(bendRow, b) + cosine * product;
@@ -172,8 +172,8 @@ function bends(
   }
   for (let a = 0; a < 3; a++)
     for (let b = 0; b < 3; b++) {
-      const bendRow = bend[a] as number[];
-      const plainRow = plain[a] as number[];
+      const bendRow = entryAt(bend, a);
+      const plainRow = entryAt(plain, a);
       const apart = (of: readonly number[]) => valueAt(of, a) * valueAt(of, b);
       bendRow[b] = valueAt(bendRow, b) - apart(cosines) + apart(lean);
       plainRow[b] = valueAt(plainRow, b) - apart(means);

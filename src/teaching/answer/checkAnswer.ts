@@ -1,6 +1,7 @@
 /** A learner's answer: right, by another way, badly rounded, in another unit, or wrong with the likely slip named. */
 
 import { type Keys, known } from '../../keys.js';
+import { valueNamed } from '../../numeric/columns.js';
 import { solutionPlan } from '../plans/index.js';
 import type { PlanStep, SolutionPlan } from '../plans/plan.js';
 import { evaluateRounded, roundedTo, startValues } from '../solution/evaluate.js';
@@ -148,7 +149,7 @@ export function checkAnswer(question: Question, answer: number | string): Answer
   const values = plan.compute(inputs);
   if (typeof values === 'string') return { kind: 'no-answer', reason: values };
   const step = plan.steps[plan.steps.length - 1] as PlanStep;
-  const exact = values[step.symbol] as number;
+  const exact = valueNamed(values, step.symbol);
   const given = typedAnswer(answer);
   if (given === undefined) return { kind: 'unreadable' };
   const judged = judgedValue(plan, inputs, given, exact, level ?? 2);
@@ -209,7 +210,7 @@ function judgedValue(
   if (off(exact) <= half + hair) return right('plan');
   if (given.asThousands !== undefined && apart(plan, given.asThousands, exact) <= half + hair)
     return right('plan');
-  const stepwise = evaluateRounded(plan, inputs)[step.symbol] as number;
+  const stepwise = valueNamed(evaluateRounded(plan, inputs), step.symbol);
   if (off(stepwise) <= hair) return right('plan');
   const start = startValues(plan, inputs);
   const matched = matchingSlips({ plan, start, given, exact, half });

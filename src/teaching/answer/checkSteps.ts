@@ -2,6 +2,7 @@
 
 import { object } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
+import { valueNamed } from '../../numeric/columns.js';
 import { solutionPlan } from '../plans/index.js';
 import type { PlanStep, SolutionPlan } from '../plans/plan.js';
 import {
@@ -118,7 +119,7 @@ export function checkSteps(
   let firstWrong = '';
   const steps = plan.steps.map((step, at): StepCheck => {
     const single = alone(plan, at, inputs);
-    const follows = evaluateCompiled(compiledPlan(single), own)[step.symbol] as number;
+    const follows = valueNamed(evaluateCompiled(compiledPlan(single), own), step.symbol);
     const given = typedAnswer(answers[step.symbol] ?? '');
     own[step.symbol] = given?.value ?? follows;
     const said = (kind: StepCheck['kind'], slips: readonly NamedSlip[] = []): StepCheck => {
@@ -131,7 +132,8 @@ export function checkSteps(
     if (given.unit !== '' && !isUnit(given.unit, step.unit)) return said('wrong-unit');
     const half = 0.5 * 10 ** -step.decimals;
     const tolerance = answerTolerance(upTo(plan, at), inputs) + 1e-9 * Math.abs(given.value);
-    if (apart(single, given.value, right[step.symbol] as number) <= tolerance) return said('right');
+    if (apart(single, given.value, valueNamed(right, step.symbol)) <= tolerance)
+      return said('right');
     if (apart(single, given.value, follows) <= 1.02 * half + (tolerance - half))
       return said('carried-forward');
     const start = { ...own };

@@ -2,6 +2,7 @@
 
 import { DomainError, inRange } from '../../errors.js';
 import { known } from '../../keys.js';
+import { valueNamed } from '../../numeric/columns.js';
 import { solutionPlan } from '../plans/index.js';
 import type { PlanStep } from '../plans/plan.js';
 import { evaluateCompiled, startValues } from '../solution/evaluate.js';
@@ -49,7 +50,7 @@ export function likelySlips(question: Question, count: number): readonly NamedSl
   const values = plan.compute(inputs);
   const last = plan.steps[plan.steps.length - 1] as PlanStep;
   if (typeof values === 'string') return [];
-  const exact = values[last.symbol] as number;
+  const exact = valueNamed(values, last.symbol);
   const start = startValues(plan, inputs);
   const within = 2 * answerTolerance(plan, inputs);
   const found: NamedSlip[] = [];
@@ -57,7 +58,7 @@ export function likelySlips(question: Question, count: number): readonly NamedSl
     const [slip] = slips;
     if (found.length === count) break;
     if (rank !== 1 || !slip || found.some((each) => each.name === slip.name)) continue;
-    const value = evaluateCompiled(compiled, start)[last.symbol] as number;
+    const value = valueNamed(evaluateCompiled(compiled, start), last.symbol);
     const shows =
       Number.isFinite(value) &&
       Math.abs(value) <= ABSURD * Math.max(1, Math.abs(exact)) &&

@@ -1,6 +1,7 @@
 /** Slips by value: which wrong variants of a plan give an answer. */
 
 import { wrapLongitudeDeg } from '../../numeric/angle.js';
+import { valueNamed } from '../../numeric/columns.js';
 import type { PlanStep, SolutionPlan, SolutionValues } from '../plans/plan.js';
 import { evaluateCompiled, roundedTo } from '../solution/evaluate.js';
 import type { Typed } from './typed.js';
@@ -111,7 +112,10 @@ const roundEarth = ({ start }: Asked): SolutionValues | undefined =>
   start['e2'] === undefined ? undefined : { ...start, e2: 0 };
 
 const answerOf = ({ plan, start, own }: Asked, { compiled }: Variant): number =>
-  evaluateCompiled(compiled, start, own)[plan.steps[plan.steps.length - 1]?.symbol ?? ''] as number;
+  valueNamed(
+    evaluateCompiled(compiled, start, own),
+    plan.steps[plan.steps.length - 1]?.symbol ?? '',
+  );
 
 const byMiss = (a: Hit, b: Hit) => a.variant.rank - b.variant.rank || a.miss - b.miss;
 
@@ -135,9 +139,12 @@ function hit(asked: Asked, variant: Variant): Hit | undefined {
   const early =
     miss <= half
       ? value
-      : (evaluateCompiled(variant.compiled, start, (x, step) =>
-          roundedTo(own?.(x, step) ?? x, step.decimals),
-        )[last.symbol] as number);
+      : valueNamed(
+          evaluateCompiled(variant.compiled, start, (x, step) =>
+            roundedTo(own?.(x, step) ?? x, step.decimals),
+          ),
+          last.symbol,
+        );
   // A way that rounding upsets altogether is no match for whatever lies between.
   const spread = Number.isFinite(early) ? Math.min(apart(plan, early, value), 20 * half) : 0;
   if (miss > coarse + spread) return;

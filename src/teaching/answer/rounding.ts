@@ -1,5 +1,6 @@
 /** Whether an answer is what rounding more than shown gives: computed, so that nothing else is taken for it. */
 
+import { valueNamed } from '../../numeric/columns.js';
 import type { PlanStep, SolutionPlan } from '../plans/plan.js';
 import { evaluatePlan, roundedTo } from '../solution/evaluate.js';
 import { apart } from './match.js';
@@ -28,9 +29,12 @@ export function isRoundedTooMuch(
   if (given.decimals >= last.decimals && apart(plan, given.value, exact) <= unit * 1.0001)
     return true;
   return WAYS.some((way) => {
-    const early = evaluatePlan(plan, inputs, {
-      value: (value, step) => (step === last ? value : way(value, step)),
-    })[last.symbol] as number;
+    const early = valueNamed(
+      evaluatePlan(plan, inputs, {
+        value: (value, step) => (step === last ? value : way(value, step)),
+      }),
+      last.symbol,
+    );
     return Number.isFinite(early) && apart(plan, given.value, early) <= 0.51 * unit;
   });
 }

@@ -4,6 +4,7 @@
  */
 
 import type jsep from 'jsep';
+import { valueNamed } from '../../numeric/columns.js';
 import {
   CONSTANTS,
   type CompiledFormula,
@@ -26,7 +27,7 @@ export function compileTree(node: FormulaNode, variables: readonly string[]): Co
     }
     case 'Identifier': {
       const { name } = node as jsep.Identifier;
-      if (variables.includes(name)) return (values) => values[name] as number;
+      if (variables.includes(name)) return (values) => valueNamed(values, name);
       const constant = CONSTANTS.get(name);
       if (constant !== undefined) return () => constant;
       return refuse(

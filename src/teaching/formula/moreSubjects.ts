@@ -8,10 +8,11 @@ import {
 } from '../../constants.js';
 import { dbmToDbuv } from '../../distribution/index.js';
 import { figureOfMerit, temperatureToNoiseFigure } from '../../link/index.js';
+import { valueNamed } from '../../numeric/columns.js';
 import type { FormulaValues } from './functions.js';
 import type { FormulaSubject, FormulaVariable } from './subject.js';
 
-const at = (values: FormulaValues, name: string): number => values[name] as number;
+const at = (values: FormulaValues, name: string): number => valueNamed(values, name);
 
 const variable = (
   name: string,

@@ -3,6 +3,7 @@
 import { antennaGain, halfPowerBeamwidth, pointingLoss, surfaceLoss } from '../../antenna/index.js';
 import { DomainError } from '../../errors.js';
 import { freeSpaceLoss, noiseFigureToTemperature } from '../../link/index.js';
+import { valueNamed } from '../../numeric/columns.js';
 import { lookAngles, polarizationSkew } from '../../pointing/index.js';
 import { apparentElevation } from '../../pointing/look/refraction.js';
 import { rainAttenuation } from '../../propagation/index.js';
@@ -10,7 +11,7 @@ import type { FormulaValues } from './functions.js';
 import { LINK_SUBJECTS } from './moreSubjects.js';
 import type { FormulaArea, FormulaSubject, FormulaVariable } from './subject.js';
 
-const at = (values: FormulaValues, name: string): number => values[name] as number;
+const at = (values: FormulaValues, name: string): number => valueNamed(values, name);
 
 const LATITUDE: FormulaVariable = {
   name: 'latitudeDeg',

@@ -6,6 +6,7 @@ import {
   WGS84_SEMI_MAJOR_AXIS_KM,
 } from '../../constants.js';
 import { atan2Deg, cosDeg, sinDeg } from '../../numeric/angle.js';
+import { valueNamed } from '../../numeric/columns.js';
 import { lookAngles } from '../../pointing/index.js';
 import { direction, lineOfSight } from '../../pointing/internal.js';
 import type {
@@ -134,8 +135,8 @@ export const roundEarth =
   (what: 'az' | 'el' | 'd' | 'turn') =>
   (inputs: Readonly<Record<string, number>>): readonly number[] =>
     [WGS84_SEMI_MAJOR_AXIS_KM, 6371].map((radiusKm) => {
-      const latitude = inputs['latitudeDeg'] as number;
-      const east = (inputs['orbitalLongitudeDeg'] as number) - (inputs['longitudeDeg'] as number);
+      const latitude = valueNamed(inputs, 'latitudeDeg');
+      const east = valueNamed(inputs, 'orbitalLongitudeDeg') - valueNamed(inputs, 'longitudeDeg');
       const [x, y, z] = [
         GEOSTATIONARY_RADIUS_KM * cosDeg(east) * cosDeg(latitude) - radiusKm,
         GEOSTATIONARY_RADIUS_KM * sinDeg(east),

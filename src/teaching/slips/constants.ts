@@ -1,5 +1,6 @@
 /** Slips of constants: another one than the formula takes, and the radius for the diameter. */
 
+import { valueNamed } from '../../numeric/columns.js';
 import type { FormulaNode } from '../formula/parse.js';
 import { literal } from '../formula/trees.js';
 import type { SolutionConstant, SolutionPlan } from '../plans/plan.js';
@@ -89,10 +90,10 @@ function onePolarization(plan: SolutionPlan): readonly SlipChange[] {
   return ['H', 'V'].map((one) => ({
     givens: (values) => ({
       ...values,
-      kH: values[`k${one}`] as number,
-      kV: values[`k${one}`] as number,
-      aH: values[`a${one}`] as number,
-      aV: values[`a${one}`] as number,
+      kH: valueNamed(values, `k${one}`),
+      kV: valueNamed(values, `k${one}`),
+      aH: valueNamed(values, `a${one}`),
+      aV: valueNamed(values, `a${one}`),
     }),
   }));
 }

@@ -1,5 +1,6 @@
 /** Slips with decibels: the wrong factor before the logarithm, decibels treated as plain numbers and the other way round. */
 
+import { valueNamed } from '../../numeric/columns.js';
 import type { FormulaNode } from '../formula/parse.js';
 import { binary, call, functionOf, literal } from '../formula/trees.js';
 import type { SolutionPlan } from '../plans/plan.js';
@@ -63,7 +64,9 @@ const ofPair = (
   const pair = poweredPair(plan);
   if (!pair) return [];
   const [a, b] = pair;
-  return ways.map((way) => answered((_, values) => way(values[a] as number, values[b] as number)));
+  return ways.map((way) =>
+    answered((_, values) => way(valueNamed(values, a), valueNamed(values, b))),
+  );
 };
 
 /** The slips. */
@@ -192,7 +195,7 @@ export const DECIBEL_SLIPS: readonly Slip[] = [
         / log\(/.test(` ${lastStep(plan).expression.replace(/\*/g, ' ')}`)
         ? [
             answered(
-              (_, values) => (values[first.symbol] as number) / (values[last.symbol] as number),
+              (_, values) => valueNamed(values, first.symbol) / valueNamed(values, last.symbol),
             ),
           ]
         : [];

@@ -1,5 +1,6 @@
 /** Slips of functions and powers: sine for cosine, a square, a root or a half not taken, a function left out. */
 
+import { valueNamed } from '../../numeric/columns.js';
 import type { FormulaNode } from '../formula/parse.js';
 import { binary, call, functionOf, literal } from '../formula/trees.js';
 import type { SolutionPlan } from '../plans/plan.js';
@@ -204,7 +205,7 @@ export const FUNCTION_SLIPS: readonly Slip[] = [
         .flatMap(({ symbol }) =>
           [0.5, 2].map(
             (factor): SlipChange => ({
-              givens: (values) => ({ ...values, [symbol]: (values[symbol] as number) * factor }),
+              givens: (values) => ({ ...values, [symbol]: valueNamed(values, symbol) * factor }),
             }),
           ),
         ),
@@ -280,8 +281,8 @@ function roundEarthSine(plan: SolutionPlan): readonly SlipChange[] {
   const radians = Math.PI / 180;
   return [
     answered((_, values) => {
-      const latitude = (values[lat] as number) * radians;
-      const difference = ((values[sat] as number) - (values[lon] as number)) * radians;
+      const latitude = valueNamed(values, lat) * radians;
+      const difference = (valueNamed(values, sat) - valueNamed(values, lon)) * radians;
       const turned = Math.atan(Math.sin(difference) / Math.sin(Math.abs(latitude))) / radians;
       return latitude < 0 ? turned : 180 - turned;
     }),

@@ -1,5 +1,6 @@
 /** The wrong quantity returned: an earlier step, a given, the other part of a whole, the comma moved. */
 
+import { valueNamed } from '../../numeric/columns.js';
 import type { SolutionPlan } from '../plans/plan.js';
 import { answered, exchanged, lastStep, type Slip, type SlipChange } from './slip.js';
 
@@ -43,7 +44,7 @@ export const QUANTITY_SLIPS: readonly Slip[] = [
         .slice(0, -1)
         .map(({ symbol, meaning }) =>
           answered(
-            (_, values) => values[symbol] as number,
+            (_, values) => valueNamed(values, symbol),
             `This is an earlier step, not yet the answer: ${meaning}.`,
           ),
         ),
@@ -56,7 +57,7 @@ export const QUANTITY_SLIPS: readonly Slip[] = [
     changes: (plan) =>
       alike(plan).map(({ symbol, meaning }) =>
         answered(
-          (_, values) => values[symbol] as number,
+          (_, values) => valueNamed(values, symbol),
           `This is a given, not the answer: ${meaning}.`,
         ),
       ),
@@ -75,7 +76,7 @@ export const QUANTITY_SLIPS: readonly Slip[] = [
       ...constantPairs(plan).map(({ says: _, ...change }) => change),
       ...(plan.givens.some(({ name }) => name === 'farLevelDbm')
         ? alike(plan).map(({ symbol }) =>
-            answered((value, values) => (values[symbol] as number) - value),
+            answered((value, values) => valueNamed(values, symbol) - value),
           )
         : []),
     ],
@@ -88,8 +89,8 @@ export const QUANTITY_SLIPS: readonly Slip[] = [
       plan.givens
         .filter(({ name, unit }) => /sourceLevel/.test(name) && unit === lastStep(plan).unit)
         .flatMap(({ symbol }) => [
-          answered((value, values) => (values[symbol] as number) - value),
-          answered((value, values) => value - (values[symbol] as number)),
+          answered((value, values) => valueNamed(values, symbol) - value),
+          answered((value, values) => value - valueNamed(values, symbol)),
         ]),
   },
   {
@@ -107,7 +108,7 @@ export const QUANTITY_SLIPS: readonly Slip[] = [
     changes: (plan) =>
       alike(plan).flatMap(({ symbol, meaning }) => [
         answered(
-          (value, values) => value + (values[symbol] as number),
+          (value, values) => value + valueNamed(values, symbol),
           `Added beyond what was asked for: ${meaning}.`,
         ),
       ]),

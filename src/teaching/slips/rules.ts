@@ -1,5 +1,6 @@
 /** Slips against the rules of acceptance, probability and of finding the peak. */
 
+import { valueNamed } from '../../numeric/columns.js';
 import type { FormulaNode } from '../formula/parse.js';
 import { binary, call, functionOf, literal } from '../formula/trees.js';
 import { answered, givensThat, lastStep, type Slip, set, trees } from './slip.js';
@@ -112,7 +113,7 @@ export const RULE_SLIPS: readonly Slip[] = [
       lastStep(plan).unit === 'turns'
         ? plan.givens
             .filter(({ name }) => name === 'turnsBack')
-            .map(({ symbol }) => answered((_, values) => (values[symbol] as number) / 2))
+            .map(({ symbol }) => answered((_, values) => valueNamed(values, symbol) / 2))
         : [],
   },
 ];

@@ -1,5 +1,6 @@
 /** What a slip is, and short forms for writing one. */
 
+import { valueNamed } from '../../numeric/columns.js';
 import type { FormulaNode } from '../formula/parse.js';
 import { rebuilt } from '../formula/trees.js';
 import type { SolutionGiven, SolutionPlan } from '../plans/plan.js';
@@ -46,7 +47,10 @@ export const set = (
   givens: (before) => ({
     ...before,
     ...Object.fromEntries(
-      Object.entries(values).map(([symbol, change]) => [symbol, change(before[symbol] as number)]),
+      Object.entries(values).map(([symbol, change]) => [
+        symbol,
+        change(valueNamed(before, symbol)),
+      ]),
     ),
   }),
   ...(says === undefined ? {} : { says }),
@@ -54,7 +58,7 @@ export const set = (
 
 /** Puts the values of two symbols in each other's place. */
 export const exchanged = (a: string, b: string, says?: string): SlipChange => ({
-  givens: (before) => ({ ...before, [a]: before[b] as number, [b]: before[a] as number }),
+  givens: (before) => ({ ...before, [a]: valueNamed(before, b), [b]: valueNamed(before, a) }),
   ...(says === undefined ? {} : { says }),
 });
 

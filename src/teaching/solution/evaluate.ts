@@ -1,5 +1,6 @@
 /** A plan's expressions evaluated one after the other: with full digits, rounded at each step, or changed by a slip. */
 
+import { valueNamed } from '../../numeric/columns.js';
 import { compileTree } from '../formula/expression.js';
 import type { CompiledFormula } from '../formula/functions.js';
 import type { FormulaNode } from '../formula/parse.js';
@@ -34,7 +35,7 @@ export function startValues(
   inputs: Readonly<Record<string, number>>,
 ): Record<string, number> {
   return Object.fromEntries([
-    ...plan.givens.map(({ name, symbol }) => [symbol, inputs[name] as number]),
+    ...plan.givens.map(({ name, symbol }) => [symbol, valueNamed(inputs, name)]),
     ...constantsOf(plan, inputs).map(({ symbol, value }) => [symbol, value]),
   ]);
 }
@@ -92,7 +93,7 @@ export function evaluateCompiled(
     values[step.symbol] = afterStep?.(changed, step) ?? changed;
     last = step.symbol;
   }
-  if (change.answer) values[last] = change.answer(values[last] as number, values);
+  if (change.answer) values[last] = change.answer(valueNamed(values, last), values);
   return values;
 }
 

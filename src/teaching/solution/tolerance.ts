@@ -1,5 +1,6 @@
 /** How far an answer may be off: half of the last decimal asked for, and what rounding each step as shown can do. */
 
+import { valueNamed } from '../../numeric/columns.js';
 import type { PlanStep, SolutionPlan, SolutionValues } from '../plans/plan.js';
 import { type CompiledPlan, compiledPlan, evaluateCompiled, startValues } from './evaluate.js';
 
@@ -14,9 +15,12 @@ function roundingSpread(
 ): number {
   const last = plan.steps[plan.steps.length - 1] as PlanStep;
   const answer = (moved?: PlanStep, by = 0) =>
-    evaluateCompiled(compiled, start, (value, step) =>
-      step === moved ? value + by * 0.5 * 10 ** -step.decimals : value,
-    )[last.symbol] as number;
+    valueNamed(
+      evaluateCompiled(compiled, start, (value, step) =>
+        step === moved ? value + by * 0.5 * 10 ** -step.decimals : value,
+      ),
+      last.symbol,
+    );
   const exact = answer();
   return plan.steps.slice(0, -1).reduce((sum, step) => {
     const moves = [1, -1]

@@ -2,6 +2,7 @@
 
 import { DomainError, finite, object } from '../../errors.js';
 import { wrapLongitudeDeg } from '../../numeric/angle.js';
+import { valueNamed } from '../../numeric/columns.js';
 import { treeToTex, treeToText } from '../formula/tex.js';
 import { solutionPlan } from '../plans/index.js';
 import type { SolutionConstant, SolutionPlan, SolutionValues } from '../plans/plan.js';
@@ -123,7 +124,7 @@ export function workedSolution(
   const constants = constantsOf(plan, checked);
   const steps = solutionSteps(plan, constants, { ...start, ...values });
   const last = steps[steps.length - 1] as SolutionStep;
-  const early = evaluateRounded(plan, checked)[last.symbol] as number;
+  const early = valueNamed(evaluateRounded(plan, checked), last.symbol);
   const difference = early - last.value;
   return {
     kind: 'solved',
@@ -134,7 +135,7 @@ export function workedSolution(
       symbol,
       tex,
       meaning,
-      value: start[symbol] as number,
+      value: valueNamed(start, symbol),
       unit,
     })),
     constants,
@@ -169,7 +170,7 @@ function solutionSteps(
   };
   return plan.steps.map((step) => {
     const tree = stepTree(step);
-    const value = values[step.symbol] as number;
+    const value = valueNamed(values, step.symbol);
     const bracketed = (symbol: string) => {
       const text = number(symbol);
       return text.startsWith('-') ? `\\left(${text}\\right)` : text;

@@ -1,6 +1,6 @@
 /** A formula held against the exact function on every place of a grid. */
 
-import { valueAt } from '../../numeric/columns.js';
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import type { FormulaValues } from '../formula/functions.js';
 import type { FormulaSubject } from '../formula/subject.js';
 import type { Places } from './places.js';
@@ -65,8 +65,8 @@ export function comparedGrid(
   const errors = new Float64Array(places.count);
   const { count, exact } = places;
   for (let i = 0; i < count; i++) {
-    const value = got[i] as number;
-    errors[i] = Number.isFinite(value) ? distance(value - (exact[i] as number), period) : -1;
+    const value = denseAt(got, i);
+    errors[i] = Number.isFinite(value) ? distance(value - denseAt(exact, i), period) : -1;
   }
   tally(all, errors, tolerance);
   for (let a = 0; a < areas.length; a++)
@@ -83,9 +83,9 @@ export function comparedGrid(
 }
 
 function placeOf(places: Places, index: number): readonly number[] {
-  const point = places.points[index] as number;
+  const point = valueAt(places.points, index);
   return places.grid.map((side, i) =>
-    valueAt(side, Math.floor(point / (places.strides[i] as number)) % side.length),
+    valueAt(side, Math.floor(point / valueAt(places.strides, i)) % side.length),
   );
 }
 
@@ -93,7 +93,7 @@ function placeOf(places: Places, index: number): readonly number[] {
 function tally(into: Tally, errors: Float64Array, tolerance: number, mask?: Uint8Array): void {
   for (let i = 0; i < errors.length; i++) {
     if (mask && mask[i] !== 1) continue;
-    const error = errors[i] as number;
+    const error = denseAt(errors, i);
     if (error < 0) {
       into.broken++;
       continue;
@@ -109,10 +109,10 @@ function tally(into: Tally, errors: Float64Array, tolerance: number, mask?: Uint
 function hills(places: Places, errors: Float64Array): readonly number[] {
   const best: number[] = [];
   for (let i = 0; i < places.count; i++) {
-    const error = errors[i] as number;
-    const lowest = best.length < STARTS ? -1 : (errors[best[best.length - 1] as number] as number);
+    const error = denseAt(errors, i);
+    const lowest = best.length < STARTS ? -1 : denseAt(errors, valueAt(best, best.length - 1));
     if (error <= lowest || error < 0) continue;
-    const point = places.points[i] as number;
+    const point = valueAt(places.points, i);
     const overtopped = places.strides.some((stride, side) => {
       const length = (places.grid[side] as readonly number[]).length;
       const along = Math.floor(point / stride) % length;
@@ -123,15 +123,15 @@ function hills(places: Places, errors: Float64Array): readonly number[] {
     });
     if (overtopped) continue;
     best.push(i);
-    best.sort((a, b) => (errors[b] as number) - (errors[a] as number));
+    best.sort((a, b) => denseAt(errors, b) - denseAt(errors, a));
     best.length = Math.min(best.length, STARTS);
   }
   return best;
 }
 
 function higher(places: Places, errors: Float64Array, point: number, error: number): boolean {
-  const index = places.placeAt[point] as number;
-  return index >= 0 && (errors[index] as number) > error;
+  const index = valueAt(places.placeAt, point);
+  return index >= 0 && denseAt(errors, index) > error;
 }
 
 /** The largest error over the first two sides that vary. */
@@ -139,13 +139,14 @@ function mapOf(places: Places, sides: readonly Side[], errors: Float64Array): Co
   const [xSide, ySide] = sides.flatMap(({ from, to }, index) => (to > from ? [index] : []));
   if (xSide === undefined || ySide === undefined) return null;
   const [columns, rows] = [places.grid[xSide]?.length ?? 0, places.grid[ySide]?.length ?? 0];
+  const [xStride, yStride] = [valueAt(places.strides, xSide), valueAt(places.strides, ySide)];
   const map = Array.from({ length: rows }, () => new Array<number | null>(columns).fill(null));
   for (let i = 0; i < places.count; i++) {
-    const error = errors[i] as number;
+    const error = denseAt(errors, i);
     if (error < 0) continue;
-    const point = places.points[i] as number;
-    const line = map[Math.floor(point / (places.strides[ySide] as number)) % rows];
-    const x = Math.floor(point / (places.strides[xSide] as number)) % columns;
+    const point = valueAt(places.points, i);
+    const line = map[Math.floor(point / yStride) % rows];
+    const x = Math.floor(point / xStride) % columns;
     if (line) line[x] = Math.max(line[x] ?? 0, error);
   }
   return { xSide, ySide, errors: map };

@@ -1,6 +1,7 @@
 /** Which number would fit in the place of one of a formula's constants, of what is added to it, of its factor. */
 
 import type jsep from 'jsep';
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import { treeColumn } from '../formula/columns.js';
 import type { FormulaNode } from '../formula/parse.js';
 import type { FormulaSubject } from '../formula/subject.js';
@@ -56,7 +57,7 @@ export function fittedConstants(
   });
   let first: FittedConstant | undefined;
   for (const [index, open] of trees.entries()) {
-    const value = found[index] as number;
+    const value = valueAt(found, index);
     // A slip of a power of ten, a double or a half is tried as it is: far from the value, the tangent leads nowhere.
     const slip = SLIPS_OF_A_NUMBER.map((factor) => value * factor).find((each) =>
       fitsAt(filled(open, each)),
@@ -106,8 +107,8 @@ function nearest(
     const [here, there] = [at(value), at(value + step)];
     let [top, bottom] = [0, 0];
     for (let i = 0; i < probes.count; i++) {
-      const error = wrapped((here[i] as number) - (probes.exact[i] as number), period);
-      const slope = wrapped((there[i] as number) - (here[i] as number), period) / step;
+      const error = wrapped(denseAt(here, i) - denseAt(probes.exact, i), period);
+      const slope = wrapped(denseAt(there, i) - denseAt(here, i), period) / step;
       if (!Number.isFinite(error) || !Number.isFinite(slope)) continue;
       top += slope * error;
       bottom += slope * slope;

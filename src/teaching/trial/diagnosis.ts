@@ -1,5 +1,6 @@
 /** What is wrong with a formula that does not hold: the usual faults are put right in turn until one of them makes it hold. */
 
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import { treeColumn } from '../formula/columns.js';
 import type { FormulaNode } from '../formula/parse.js';
 import type { FormulaSubject } from '../formula/subject.js';
@@ -74,8 +75,7 @@ function withinOf(
 ): Uint8Array {
   const within = new Uint8Array(probes.count);
   for (let i = 0; i < probes.count; i++)
-    within[i] =
-      distance((got[i] as number) - (probes.exact[i] as number), period) <= tolerance ? 1 : 0;
+    within[i] = distance(denseAt(got, i) - denseAt(probes.exact, i), period) <= tolerance ? 1 : 0;
   return within;
 }
 
@@ -95,7 +95,7 @@ function rightIn(
     for (let i = 0; i < probes.count; i++) {
       if (mask[i] !== 1) continue;
       count++;
-      inside += within[i] as number;
+      inside += valueAt(within, i);
     }
     if (count >= 5 && inside >= least * count) return { area };
   }
@@ -238,7 +238,7 @@ function rightBy(
 ): boolean {
   let count = 0;
   for (let i = 0; i < places.count; i++)
-    if (right((got[i] as number) - (places.exact[i] as number))) count++;
+    if (right(denseAt(got, i) - denseAt(places.exact, i))) count++;
   return count >= RIGHT_RATIO * places.count;
 }
 
@@ -258,7 +258,7 @@ function quadrant(
   if (!rightBy(got, probes, (difference) => distance(difference - 180, 360) > tolerance)) {
     let right = 0;
     for (let i = 0; i < probes.count; i++)
-      if (distance((got[i] as number) - (probes.exact[i] as number), 360) <= tolerance) right++;
+      if (distance(denseAt(got, i) - denseAt(probes.exact, i), 360) <= tolerance) right++;
     if (right < 0.02 * probes.count) return undefined;
   }
   return {
@@ -310,9 +310,7 @@ function byFit(
       ...off(constant.found, constant.fits, constant.tree),
     };
   const got = treeColumn(tree, probes);
-  const differences = [...got].map((value, i) =>
-    wrapped((probes.exact[i] as number) - value, period),
-  );
+  const differences = [...got].map((value, i) => wrapped(denseAt(probes.exact, i) - value, period));
   const offset = middle(differences);
   if (offset !== undefined) {
     const value = Number(offset.toPrecision(4));
@@ -324,7 +322,7 @@ function byFit(
         ...off(0, value, added),
       };
   }
-  const factor = middle([...got].map((value, i) => (probes.exact[i] as number) / value));
+  const factor = middle([...got].map((value, i) => denseAt(probes.exact, i) / value));
   if (factor !== undefined && period !== 360) {
     const value = Number(factor.toPrecision(4));
     const times = binary('*', literal(value), tree);

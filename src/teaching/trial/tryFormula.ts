@@ -2,6 +2,7 @@
 
 import { DomainError, inRange, list, positive } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
+import { valueAt } from '../../numeric/columns.js';
 import { treeColumn } from '../formula/columns.js';
 import { compileTree } from '../formula/expression.js';
 import type { CompiledFormula, FormulaValues } from '../formula/functions.js';
@@ -326,12 +327,12 @@ function worstOf(from: {
   const row: Record<string, number> = {
     ...rowOf(
       sides,
-      places.grid.map((side) => side[0] as number),
+      places.grid.map((side) => valueAt(side, 0)),
     ),
   };
   const height = (place: readonly number[]): number => {
     sides.forEach(({ variable }, index) => {
-      row[variable.name] = row[variable.symbol] = place[index] as number;
+      row[variable.name] = row[variable.symbol] = valueAt(place, index);
     });
     const exact = subject.exact(row);
     if (exact === null) return -1;
