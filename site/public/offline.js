@@ -3,6 +3,7 @@
 const chosen = localStorage.getItem('slantpath-keep');
 if ('serviceWorker' in navigator && chosen !== 'no' && (chosen || !navigator.connection?.saveData)) {
   addEventListener('load', async () => {
+    const words = JSON.parse(document.querySelector('offline-state')?.dataset.words ?? '{}');
     const registration = await navigator.serviceWorker.register('/sw.js').catch(() => undefined);
     if (!registration) return;
     const offer = (worker) => {
@@ -10,9 +11,9 @@ if ('serviceWorker' in navigator && chosen !== 'no' && (chosen || !navigator.con
       const bar = document.createElement('div');
       bar.className = 'page-update';
       bar.setAttribute('role', 'status');
-      bar.textContent = 'A newer version of these pages is here. ';
+      bar.textContent = `${words.newer ?? 'A newer version of these pages is here.'} `;
       const button = document.createElement('button');
-      button.textContent = 'Show it';
+      button.textContent = words.showIt ?? 'Show it';
       button.addEventListener('click', () => worker.postMessage('take over'));
       bar.append(button);
       document.body.append(bar);

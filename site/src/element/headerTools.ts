@@ -1,5 +1,7 @@
 /** The header: the language link keeps the inputs; what is kept offline, how large, and a way to change it. */
 
+import { OFFLINE_ENGLISH, type OfflineWords } from '../lib/language/offlineWords.js';
+
 const MB = (bytes: number) => `${(bytes / 1e6).toFixed(1)} MB`;
 
 customElements.define(
@@ -22,7 +24,11 @@ interface Sizes {
 customElements.define(
   'offline-state',
   class extends HTMLElement {
+    #words: OfflineWords = OFFLINE_ENGLISH;
+
     connectedCallback(): void {
+      // The page brings the words of its language; the bar of a newer version reads them here too.
+      this.#words = JSON.parse(this.dataset['words'] ?? 'null') ?? OFFLINE_ENGLISH;
       this.addEventListener('click', (event) => {
         const what = (event.target as Element).closest<HTMLElement>('[data-offline]')?.dataset[
           'offline'
@@ -65,16 +71,11 @@ customElements.define(
       this.#put('sign', kept === 'none' ? '○' : '●');
       this.#put(
         'word',
-        kept === 'none' ? 'Not kept offline' : `Kept offline${sizes ? ` ${MB(size)}` : ''}`,
-      );
-      this.#put(
-        'says',
         kept === 'none'
-          ? 'Without signal these pages would not open.'
-          : kept === 'core'
-            ? 'The examples, reference and towns open without signal. Not kept: API, validation.'
-            : 'Every page opens without signal.',
+          ? this.#words.notKept
+          : this.#words.kept.replace('{size}', sizes ? MB(size) : '').trim(),
       );
+      this.#put('says', this.#words[kept]);
       if (sizes) {
         this.#put('core', `(${MB(sizes.core)})`);
         this.#put('all', `(${MB(sizes.core + sizes.rest)})`);
@@ -86,20 +87,20 @@ customElements.define(
       const say = (text: string) => {
         if (status) status.textContent = text;
       };
-      if (!('serviceWorker' in navigator)) return say('This browser cannot keep pages.');
+      if (!('serviceWorker' in navigator)) return say(this.#words.cannot);
       if (what === 'none') {
         localStorage.setItem('slantpath-keep', 'no');
         for (const one of await navigator.serviceWorker.getRegistrations()) await one.unregister();
         for (const name of await caches.keys())
           if (name.startsWith('slantpath-')) await caches.delete(name);
-        say('Removed.');
+        say(this.#words.removed);
       } else {
         localStorage.setItem('slantpath-keep', what);
-        say('Fetching …');
+        say(this.#words.fetching);
         await navigator.serviceWorker.register('/sw.js').catch(() => undefined);
         const { active } = await navigator.serviceWorker.ready;
         if (what === 'all') active?.postMessage('keep the rest');
-        say(what === 'all' ? 'Fetching the rest; this goes on while you read.' : 'Kept.');
+        say(what === 'all' ? this.#words.fetchingRest : this.#words.done);
       }
       await this.#show();
     }

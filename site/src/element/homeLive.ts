@@ -18,6 +18,7 @@ import {
 import type { Place } from '../lib/inputs/inputs.js';
 import { defaultsOf, readValues } from '../lib/inputs/state.js';
 import { longitudeText } from '../lib/language/text.js';
+import { nearestSlot } from '../lib/pictures/arc.js';
 import { groundHeightM } from './places.js';
 import { listenToTownSearch } from './townSearch.js';
 
@@ -234,18 +235,10 @@ class HomeLive extends HTMLElement {
     const box = picture.getBoundingClientRect();
     const size = { width: box.width, height: box.height };
     const answer = this.#answer;
-    const far = (slotDeg: number) => {
-      const look = lookAngles(this.#place, slotDeg);
-      if (look.kind !== 'visible') return Number.POSITIVE_INFINITY;
-      const [x, y] = markPlace({ ...answer, mark: look }, size);
+    return nearestSlot(this.#place, (from) => {
+      const [x, y] = markPlace({ ...answer, mark: from }, size);
       return Math.hypot(box.left + x * box.width - clientX, box.top + y * box.height - clientY);
-    };
-    const nearest = (slots: readonly number[]) => slots.reduce((a, b) => (far(b) < far(a) ? b : a));
-    const whole = nearest(
-      Array.from({ length: 163 }, (_, i) => Math.round(this.#place.longitudeDeg) - 81 + i),
-    );
-    const fine = nearest(Array.from({ length: 21 }, (_, i) => whole - 1 + i / 10));
-    return Number.isFinite(far(fine)) ? fine : undefined;
+    });
   }
 
   /** The steps below take the place along: their links, and the pictures that are cheap to draw. */

@@ -5,7 +5,7 @@
  */
 
 import { DomainError } from 'slantpath';
-import type { Example, View, Working } from '../lib/example.js';
+import type { Example, Handle, View, Working } from '../lib/example.js';
 import { typedApart } from '../lib/formulaApart.js';
 import type { Inputs, Values } from '../lib/inputs/inputs.js';
 import {
@@ -22,6 +22,7 @@ import { languageFor } from '../lib/language/languages.js';
 import { parameterWords } from '../lib/parameterWords.js';
 import { renderRest, renderTop, renderView } from '../lib/render.js';
 import { controlOf, fillForm, readForm, showFitting } from './form.js';
+import { listenToHandles } from './handles.js';
 import { listenToPlaces, showPresets } from './places.js';
 import { type Copies, listenToShare } from './share.js';
 import { listenToSteppers } from './steppers.js';
@@ -41,6 +42,7 @@ export class WorkedExample extends HTMLElement {
   #values: Values<Inputs> | undefined;
   #later = 0;
   #working: readonly Working[] = [];
+  #handles: readonly Handle[] = [];
 
   /** The present result, for elements that go on with it; they are told by the event `answer`. */
   get result(): unknown {
@@ -61,6 +63,17 @@ export class WorkedExample extends HTMLElement {
     listenToSteppers(this, changed);
     listenToTables(this, this.#inputs, changed);
     listenToPlaces(this, changed);
+    listenToHandles(
+      this,
+      () => {
+        this.#settle();
+        return this.#handles;
+      },
+      (changes) => {
+        fillForm(this, this.#inputs, rawOfValues(this.#inputs, changes));
+        changed();
+      },
+    );
     listenToShare(
       this,
       () => {
@@ -212,7 +225,9 @@ export class WorkedExample extends HTMLElement {
       this.#values = values;
       const result = example.compute(values);
       this.#result = result;
-      if (!drawn) this.#show(example.view(result, values));
+      const view = example.view(result, values);
+      this.#handles = (view.figures ?? []).flatMap(({ handles = [] }) => handles);
+      if (!drawn) this.#show(view);
       this.#working = example.working?.(values, result) ?? [];
       if (!drawn) void this.#showWorking();
       this.#copies = {

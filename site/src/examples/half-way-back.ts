@@ -3,6 +3,7 @@
 import { type Bracket, bracketPeak } from 'slantpath/peaking';
 import { defineExample, literal } from '../lib/example.js';
 import { choice, number, optionalNumber } from '../lib/inputs/inputs.js';
+import { said } from '../lib/language/language.js';
 import { shown } from '../lib/language/text.js';
 import { linePlot, type Point } from '../lib/pictures/plot.js';
 
@@ -20,6 +21,60 @@ function says(bracket: Bracket): string {
     case 'blind':
       return 'Blind: the level did not drop by more than one step of the display, so the peak may be anywhere between. Go further out and repeat.';
   }
+}
+
+/** To the quarter turns and whole decibels that the fields step by, within their bounds. */
+const quarter = (count: number, most: number) =>
+  Math.min(most, Math.max(0.25, Math.round(4 * count) / 4));
+
+/** The places that can be moved: both stops along the turns, the peak up and down. */
+function handles(values: {
+  readonly turnsOut: number;
+  readonly turnsBack: number;
+  readonly backlashTurns: number;
+  readonly peakLevelDbm: number;
+  readonly referenceLevelDbm: number;
+}) {
+  const { turnsOut, turnsBack, backlashTurns, peakLevelDbm, referenceLevelDbm } = values;
+  const level = (dbm: number) => ({ peakLevelDbm: Math.max(referenceLevelDbm, Math.round(dbm)) });
+  const out = (count: number) => ({ turnsOut: quarter(count, 40) });
+  const back = (count: number) => ({ turnsBack: quarter(count, 80) });
+  const far = turnsOut - (turnsBack - backlashTurns);
+  return [
+    {
+      label: 'Stop on the way out',
+      says: `${shown(turnsOut, 2)} turns out`,
+      x: turnsOut,
+      y: referenceLevelDbm,
+      now: turnsOut,
+      min: 0.25,
+      max: 40,
+      put: (x: number) => out(x),
+      step: (right: number, up: number) => out(turnsOut + (right + up) / 4),
+    },
+    {
+      label: 'Stop on the far side',
+      says: `${shown(turnsBack, 2)} turns back`,
+      x: far,
+      y: referenceLevelDbm,
+      now: turnsBack,
+      min: 0.25,
+      max: 80,
+      put: (x: number) => back(turnsOut - x + backlashTurns),
+      step: (right: number, up: number) => back(turnsBack + (up - right) / 4),
+    },
+    {
+      label: 'Highest level read',
+      says: `${shown(peakLevelDbm, 1)} dBm`,
+      x: (turnsOut + far) / 2,
+      y: peakLevelDbm,
+      now: peakLevelDbm,
+      min: referenceLevelDbm,
+      max: referenceLevelDbm + 40,
+      put: (_: number, y: number) => level(y),
+      step: (right: number, up: number) => level(peakLevelDbm + right + up),
+    },
+  ];
 }
 
 /** Where in its step the level was when the turning stopped. */
@@ -170,6 +225,7 @@ export default defineExample({
               ? []
               : [{ axis: 'x', from: peakAt - error, to: peakAt + error, label: 'peak' }],
           marks: [{ x: peakAt, y: values.peakLevelDbm, label: 'half way back' }],
+          handles: handles(values),
         }),
       ],
     };
@@ -203,7 +259,7 @@ export default defineExample({
         says: 'the peak of the worst lobe that shows the same readings is off the middle by',
         formula: 'e = h \\cdot \\frac{r - 1}{r + 1}',
         put: `e = ${shown(half, 2)} \\cdot \\frac{${shown(ratio, 3)} - 1}{${shown(ratio, 3)} + 1}`,
-        result: turns(worstErrorTurns),
+        result: said(turns(worstErrorTurns)),
       },
       {
         says: 'which costs, of the drop d',

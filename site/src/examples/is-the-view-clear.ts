@@ -118,7 +118,21 @@ export default defineExample({
       arc: clearArc({ station, profile, requiredClearanceDeg }),
     };
   },
-  view: (result, { station, bearings }) => {
+  view: (result, { station, bearings, sightings }) => {
+    const turnDeg = bearings === 'magnetic' ? result.declinationDeg : 0;
+    const whole = (deg: number, low: number, high: number) =>
+      Math.min(high, Math.max(low, Math.round(deg)));
+    /** The table of sightings with one of them elsewhere. */
+    const moved = (row: number, bearingDeg: number, elevationDeg: number) => ({
+      sightings: sightings.map((old, index) =>
+        index === row
+          ? {
+              bearingDeg: ((Math.round(bearingDeg) % 360) + 360) % 360,
+              elevationDeg: whole(elevationDeg, 0, 89),
+            }
+          : old,
+      ),
+    });
     const skyline = skylineOf(result.profile);
     const widest = result.arc.filter((part) => part.kind === 'clear');
     const clearDeg = widest.reduce((sum, part) => sum + part.longitudeSpanDeg, 0);
@@ -167,6 +181,17 @@ export default defineExample({
           ),
           arc: arcOver(station),
           skyline,
+          handles: sightings.map(({ bearingDeg, elevationDeg }, row) => ({
+            label: `Sighting ${row + 1}`,
+            says: `bearing ${shown(bearingDeg, 0)}°, ${shown(elevationDeg, 0)}° up`,
+            azimuthDeg: (((bearingDeg + turnDeg) % 360) + 360) % 360,
+            elevationDeg: Math.max(0, elevationDeg),
+            now: elevationDeg,
+            min: 0,
+            max: 89,
+            put: (to) => moved(row, to.azimuthDeg - turnDeg, to.elevationDeg),
+            step: (right, up) => moved(row, bearingDeg + right, elevationDeg + up),
+          })),
           centreDeg: station.latitudeDeg < 0 ? 0 : 180,
         }),
       ],

@@ -4,7 +4,7 @@ import { type LookAngles, lookAngles } from 'slantpath/pointing';
 import { defineExample, literal } from '../lib/example.js';
 import { number, place } from '../lib/inputs/inputs.js';
 import { compassWords, longitudeText, shown } from '../lib/language/text.js';
-import { arcOver } from '../lib/pictures/arc.js';
+import { arcOver, nearestSlot, slotBeside } from '../lib/pictures/arc.js';
 import { compass, sky } from '../lib/pictures/sky.js';
 import { towards } from '../lib/plans.js';
 
@@ -34,6 +34,9 @@ export default defineExample({
   view: (look, { station, orbitalLongitudeDeg }) => {
     const name = longitudeText(orbitalLongitudeDeg);
     const aimed = look.kind === 'overhead' ? undefined : look.azimuthDeg;
+    const away = station.latitudeDeg < 0 ? 0 : 180;
+    // The view stands still while the mark is moved; near the equator the arc goes over the head, and the view turns with it.
+    const still = look.kind === 'visible' && Math.abs(station.latitudeDeg) > 5;
     return {
       says: says(look, name),
       outputs: [
@@ -52,7 +55,27 @@ export default defineExample({
           title: `The slot at ${name} and the arc of all slots over the horizon`,
           objects: [{ label: name, azimuthDeg: aimed ?? 180, elevationDeg: look.elevationDeg }],
           arc: arcOver(station),
-          centreDeg: aimed ?? (station.latitudeDeg < 0 ? 0 : 180),
+          centreDeg: still ? away : (aimed ?? away),
+          handles:
+            look.kind === 'visible'
+              ? [
+                  {
+                    label: 'Slot along the arc',
+                    says: says(look, name),
+                    azimuthDeg: look.azimuthDeg,
+                    elevationDeg: look.elevationDeg,
+                    now: orbitalLongitudeDeg,
+                    min: -180,
+                    max: 180,
+                    put: (_, far) => ({
+                      orbitalLongitudeDeg: nearestSlot(station, far) ?? orbitalLongitudeDeg,
+                    }),
+                    step: (right, up) => ({
+                      orbitalLongitudeDeg: slotBeside(station, orbitalLongitudeDeg, right + up),
+                    }),
+                  },
+                ]
+              : [],
         }),
         ...(aimed === undefined
           ? []

@@ -26,6 +26,23 @@ export interface Table {
   readonly rows: readonly (readonly string[])[];
 }
 
+/** A mark of a picture that can be moved, by the pointer or by keys; it writes the same inputs as the form. */
+export interface Handle {
+  /** What is moved. */
+  readonly label: string;
+  /** Where it stands, in words. */
+  readonly says: string;
+  /** Its place, in shares of the picture's width and height. */
+  readonly at: readonly [number, number];
+  readonly now: number;
+  readonly min: number;
+  readonly max: number;
+  /** The inputs to change where it is put to a place of the picture; none where it cannot stand there. */
+  readonly put: (x: number, y: number) => Readonly<Record<string, unknown>> | undefined;
+  /** The inputs to change after some steps to the right and up. */
+  readonly step: (right: number, up: number) => Readonly<Record<string, unknown>> | undefined;
+}
+
 /** A drawing with its text alternative; made by the helpers in `plot.ts`, `sky.ts`, `compass.ts`. */
 export interface Figure {
   /** What it shows, in one sentence. */
@@ -34,6 +51,8 @@ export interface Figure {
   readonly svg: string;
   /** The numbers that the picture shows. */
   readonly table: Table;
+  /** What can be moved in it. */
+  readonly handles?: readonly Handle[];
 }
 
 /** Everything that is shown of a result. */

@@ -272,9 +272,27 @@ export function renderTable(table: Table): string {
   return `<div class="ex-scroll" tabindex="0" role="region" aria-label="${inWords(table.caption)}"><table class="ex-table"><caption>${inWords(table.caption)}</caption><thead><tr>${head}</tr></thead><tbody>${body}</tbody></table></div>`;
 }
 
+/** A picture with its marks that can be moved lying over it; without script they are not shown. */
+function renderPicture({ svg, handles = [] }: Figure): string {
+  if (handles.length === 0) return svg;
+  const marks = handles.map((handle) => {
+    const [x, y] = handle.at.map((share) => `${(100 * share).toFixed(2)}%`);
+    const aria = attributes({
+      'aria-label': said(handle.label),
+      'aria-valuetext': said(handle.says),
+      'aria-valuenow': handle.now,
+      'aria-valuemin': handle.min,
+      'aria-valuemax': handle.max,
+      style: `left:${x};top:${y}`,
+    });
+    return `<span class="ex-handle" role="slider" tabindex="0" data-handle${aria}></span>`;
+  });
+  return `<div class="ex-picture">${svg}${marks.join('')}</div>`;
+}
+
 /** A drawing with its numbers folded below it. */
 export function renderFigure(words: Words, figure: Figure): string {
-  return `<figure class="ex-figure">${figure.svg}<figcaption>${inWords(figure.title)}</figcaption><details><summary>${words.numbersInPicture}</summary>${renderTable(figure.table)}</details></figure>`;
+  return `<figure class="ex-figure">${renderPicture(figure)}<figcaption>${inWords(figure.title)}</figcaption><details><summary>${words.numbersInPicture}</summary>${renderTable(figure.table)}</details></figure>`;
 }
 
 const cautionOf = (words: Words, { caution }: View) =>

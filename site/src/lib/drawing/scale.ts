@@ -4,6 +4,8 @@
 export interface Scale {
   (value: number): number;
   readonly ticks: readonly number[];
+  /** The value at a coordinate. */
+  readonly back: (coordinate: number) => number;
   readonly domain: readonly [number, number];
 }
 
@@ -25,6 +27,7 @@ export function linear(low: number, high: number, from: number, to: number, coun
   const span = high - low || 1;
   return Object.assign((value: number) => from + ((value - low) / span) * (to - from), {
     ticks: roundTicks(low, high, count),
+    back: (coordinate: number) => low + ((coordinate - from) / (to - from || 1)) * span,
     domain: [low, high] as const,
   });
 }
@@ -41,7 +44,12 @@ export function logarithmic(low: number, high: number, from: number, to: number)
     }
   return Object.assign(
     (value: number) => from + ((Math.log10(value) - a) / (decades || 1)) * (to - from),
-    { ticks, domain: [low, high] as const },
+    {
+      ticks,
+      back: (coordinate: number) =>
+        10 ** (a + ((coordinate - from) / (to - from || 1)) * (decades || 1)),
+      domain: [low, high] as const,
+    },
   );
 }
 

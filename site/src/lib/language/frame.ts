@@ -3,6 +3,8 @@
  * `docs/<code>/`; only worked examples are translated, so the site has no second copy of everything else.
  */
 
+import type { OfflineWords } from './offlineWords.js';
+
 /** The words around the pages of a language. */
 export interface Frame {
   /** The language in itself, for the link to it. */
@@ -16,6 +18,7 @@ export interface Frame {
   readonly stages: Readonly<Record<number, string>>;
   /** Starlight's own words by their keys. */
   readonly interface: Readonly<Record<string, string>>;
+  readonly offline: OfflineWords;
 }
 
 const frames = import.meta.glob<Frame>('../../words/*/frame.ts', {

@@ -3,7 +3,7 @@
 import { alongRule, aroundMark, besideRule, insideBand, labelPlaces } from '../drawing/labels.js';
 import { extent, linear, logarithmic, type Scale } from '../drawing/scale.js';
 import { label, picture, tag, through } from '../drawing/svg.js';
-import type { Figure, Table } from '../example.js';
+import type { Figure, Handle, Table } from '../example.js';
 import { said } from '../language/language.js';
 import { escapeHtml, shown } from '../language/text.js';
 
@@ -52,6 +52,8 @@ export interface Plot {
   }[];
   /** Named points. */
   readonly marks?: readonly (Point & { readonly label: string })[];
+  /** Points that can be moved; `put` gets the values of both axes. */
+  readonly handles?: readonly (Point & Omit<Handle, 'at'>)[];
   /** The table of numbers; made from the series where it is not given. */
   readonly table?: Table;
   readonly height?: number;
@@ -284,5 +286,14 @@ export function linePlot(plot: Plot): Figure {
     title: plot.title,
     svg: picture(WIDTH, height, plot.title, inner.join('')),
     table: plot.table ?? tableOf(plot),
+    ...(plot.handles
+      ? {
+          handles: plot.handles.map(({ x: atX, y: atY, put, ...handle }) => ({
+            ...handle,
+            at: [x(atX) / WIDTH, y(atY) / height] as const,
+            put: (right: number, down: number) => put(x.back(right * WIDTH), y.back(down * height)),
+          })),
+        }
+      : {}),
   };
 }

@@ -4,7 +4,7 @@ import { aroundRim, labelPlaces } from '../drawing/labels.js';
 import { linear } from '../drawing/scale.js';
 import { type Labelled, stackedLabels } from '../drawing/stackedLabels.js';
 import { label, picture, tag, through } from '../drawing/svg.js';
-import type { Figure } from '../example.js';
+import type { Figure, Handle } from '../example.js';
 import { shown } from '../language/text.js';
 
 /** A direction in the sky. */
@@ -30,6 +30,11 @@ export interface Sky {
   readonly size?: { readonly width: number; readonly height: number };
   /** Named places along the arc. */
   readonly ticks?: readonly (Direction & { readonly label: string })[];
+  /** Directions that can be moved; `put` gets the direction under the pointer and how far from it others lie on the picture. */
+  readonly handles?: readonly (Direction &
+    Omit<Handle, 'at' | 'put'> & {
+      readonly put: (to: Direction, far: (from: Direction) => number) => ReturnType<Handle['put']>;
+    })[];
   /** Highest elevation shown; follows from the objects by default. */
   readonly topDeg?: number;
 }
@@ -89,6 +94,25 @@ export function sky(of: Sky): Figure {
     });
     return through(points);
   };
+  const handle = ({
+    azimuthDeg,
+    elevationDeg,
+    put,
+    ...rest
+  }: NonNullable<Sky['handles']>[number]): Handle => {
+    const [px, py] = place({ azimuthDeg, elevationDeg });
+    return {
+      ...rest,
+      at: [px / WIDTH, py / height],
+      put: (toRight, down) => {
+        const [ax, ay] = [toRight * WIDTH, down * height];
+        return put(
+          { azimuthDeg: (((centre + x.back(ax)) % 360) + 360) % 360, elevationDeg: y.back(ay) },
+          (from) => Math.hypot(place(from)[0] - ax, place(from)[1] - ay),
+        );
+      },
+    };
+  };
   const [left, right] = [EDGE.left, WIDTH - EDGE.right];
   const inner: string[] = [];
   for (const tick of y.ticks.filter((t) => t > 0))
@@ -146,18 +170,19 @@ export function sky(of: Sky): Figure {
     }
   }
   if (of.arc) drawn.push(tag('path', { class: 'arc', d: line(of.arc) }));
+  const written: { readonly from: number; readonly to: number; readonly y: number }[] = [];
   for (const tick of of.ticks ?? []) {
     const [px, py] = place(tick);
     if (px < left + 12 || px > right - 12) continue;
-    drawn.push(
-      tag('circle', { class: 'tick-mark', cx: px, cy: py, r: 2.5 }),
-      label(
-        px + (px < (left + right) / 2 ? 5 : -5),
-        py + 18,
-        tick.label,
-        px < (left + right) / 2 ? 'start' : 'end',
-      ),
-    );
+    drawn.push(tag('circle', { class: 'tick-mark', cx: px, cy: py, r: 2.5 }));
+    const begins = px < (left + right) / 2;
+    const from = begins ? px + 5 : px - 5 - 8 * tick.label.length;
+    const here = { from, to: from + 8 * tick.label.length, y: py };
+    // Over the highest point the names come from both sides: one that would lie on another is left out.
+    if (written.some((o) => o.from < here.to && here.from < o.to && Math.abs(o.y - py) < 14))
+      continue;
+    written.push(here);
+    drawn.push(label(px + (begins ? 5 : -5), py + 18, tick.label, begins ? 'start' : 'end'));
   }
   inner.push(
     `<svg x="${left}" y="${EDGE.top}" width="${right - left}" height="${low - EDGE.top}" viewBox="${left} ${EDGE.top} ${right - left} ${low - EDGE.top}">${drawn.join('')}</svg>`,
@@ -199,6 +224,13 @@ export function sky(of: Sky): Figure {
       columns: ['Object', 'Azimuth / °', 'Elevation / °'],
       rows: of.objects.map((o) => [o.label, shown(o.azimuthDeg, 2), shown(o.elevationDeg, 2)]),
     },
+    ...(of.handles
+      ? {
+          handles: of.handles
+            .map(handle)
+            .filter(({ at: [share] }) => share * WIDTH >= left && share * WIDTH <= right),
+        }
+      : {}),
   };
 }
 

@@ -32,6 +32,23 @@ const frame: Frame = {
     'page.previousLink': 'Zurück',
     'page.nextLink': 'Weiter',
   },
+  offline: {
+    notKept: 'Ohne Netz nicht da',
+    kept: 'Ohne Netz da {size}',
+    none: 'Ohne Empfang gehen diese Seiten nicht auf.',
+    core: 'Beispiele, Nachschlagen und Orte gehen ohne Empfang auf. Nicht gespeichert: API, Prüfwerte.',
+    all: 'Alle Seiten gehen ohne Empfang auf.',
+    keepCore: 'Speichern, was ein Auftrag braucht',
+    keepAll: 'Alles speichern',
+    remove: 'Löschen',
+    cannot: 'Dieser Browser kann keine Seiten speichern.',
+    removed: 'Gelöscht.',
+    fetching: 'Wird geladen …',
+    fetchingRest: 'Der Rest wird nebenbei geladen.',
+    done: 'Gespeichert.',
+    newer: 'Eine neuere Fassung dieser Seiten ist da.',
+    showIt: 'Anzeigen',
+  },
 };
 
 export default frame;

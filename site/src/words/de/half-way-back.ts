@@ -37,6 +37,10 @@ const pairs: Pairs = {
   'Blind: the level did not drop by more than one step of the display, so the peak may be anywhere between. Go further out and repeat.':
     'Blind: der Pegel fiel um nicht mehr als einen Schritt der Anzeige, das Maximum kann also überall dazwischen liegen. Weiter hinausdrehen und wiederholen.',
   'Turn back': 'Zurückdrehen',
+  'Stop on the way out': 'Halt auf dem Weg hinaus',
+  'Stop on the far side': 'Halt auf der anderen Seite',
+  '{} turns out': '{} Umdrehungen hinaus',
+  '{} turns back': '{} Umdrehungen zurück',
   turns: 'Umdr.',
   'no bound': 'unbegrenzt',
   'from the step of the display alone': 'allein durch den Schritt der Anzeige',

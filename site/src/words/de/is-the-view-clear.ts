@@ -51,6 +51,8 @@ const pairs: Pairs = {
   'clear, but by less than wanted': 'frei, aber knapper als verlangt',
   blocked: 'verdeckt',
   'not sighted': 'nicht vermessen',
+  'Sighting {}': 'Messpunkt {}',
+  'bearing {}°, {}° up': 'Peilung {}°, {}° hoch',
   'hidden by the Earth': 'von der Erde verdeckt',
   overhead: 'im Zenit',
   'The visible arc from west to east': 'Der sichtbare Bogen von West nach Ost',

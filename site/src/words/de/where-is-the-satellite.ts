@@ -11,6 +11,7 @@ const pairs: Pairs = {
     'Die Position {} ist von der Erde verdeckt, {}° unter dem Horizont, Azimut {}° ({}).',
   'The slot at {} and the arc of all slots over the horizon':
     'Die Position {} und der Bogen aller Positionen über dem Horizont',
+  'Slot along the arc': 'Position auf dem Bogen',
   'Compass bearing to the slot at {}, from true north':
     'Peilung zur Position {}, ab geografisch Nord',
 };
