@@ -26,17 +26,42 @@ export interface Run {
 const firstRow = async (connection: DuckConnection, sql: string) =>
   (await connection.runAndReadAll(sql)).getRowsJson();
 
-/** Runs; returns what is to be said at the end. */
-export async function runColumns(duckdb: DuckDb, run: Run): Promise<string> {
-  const kind = fileKind('input', run.input);
-  const source = reading(kind, run.input);
-  const facts = fileFacts(run.input);
+/** Names of the columns of a file, looked up before anything is written. */
+async function columnsOf(duckdb: DuckDb, source: string): Promise<readonly string[]> {
   const memory = await duckdb.DuckDBInstance.create(':memory:');
   const looking = await memory.connect();
   const described = await firstRow(looking, `DESCRIBE SELECT * FROM ${source}`);
   looking.closeSync();
   memory.closeSync();
-  const plan = run.planFor(described.map(([name]) => String(name)));
+  return described.map(([name]) => String(name));
+}
+
+/** Puts the parts together into the two files of the run; returns how many rows were refused. */
+async function joinParts(
+  main: DuckConnection,
+  run: Run,
+  kind: ReturnType<typeof fileKind>,
+  { good, bad }: { readonly good: readonly string[]; readonly bad: readonly string[] },
+): Promise<number> {
+  await joinFiles(bad, run.badOutput);
+  if (kind === 'parquet')
+    await main.run(
+      `COPY (SELECT * FROM read_parquet([${good.map(text).join(', ')}])) TO ${text(run.output)} (FORMAT parquet)`,
+    );
+  else await joinFiles(good, run.output);
+  const [[refused] = []] = await firstRow(
+    main,
+    `SELECT count(*) FROM read_csv(${text(run.badOutput)}, header = true, all_varchar = true)`,
+  );
+  return Number(refused);
+}
+
+/** Runs; returns what is to be said at the end. */
+export async function runColumns(duckdb: DuckDb, run: Run): Promise<string> {
+  const kind = fileKind('input', run.input);
+  const source = reading(kind, run.input);
+  const facts = fileFacts(run.input);
+  const plan = run.planFor(await columnsOf(duckdb, source));
   const scratch = scratchOf(run.output);
   const { goesOn } = openScratch(scratch, {
     input: run.input,
@@ -98,16 +123,10 @@ export async function runColumns(duckdb: DuckDb, run: Run): Promise<string> {
   }
 
   const list = (path: (part: number) => string) => Array.from({ length: parts }, (_, i) => path(i));
-  await joinFiles(list(scratch.badPath), run.badOutput);
-  if (kind === 'parquet')
-    await main.run(
-      `COPY (SELECT * FROM read_parquet([${list(scratch.partPath).map(text).join(', ')}])) TO ${text(run.output)} (FORMAT parquet)`,
-    );
-  else await joinFiles(list(scratch.partPath), run.output);
-  const [[bad] = []] = await firstRow(
-    main,
-    `SELECT count(*) FROM read_csv(${text(run.badOutput)}, header = true, all_varchar = true)`,
-  );
+  const bad = await joinParts(main, run, kind, {
+    good: list(scratch.partPath),
+    bad: list(scratch.badPath),
+  });
   main.closeSync();
   database.closeSync();
   closeScratch(scratch);

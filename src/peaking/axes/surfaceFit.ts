@@ -1,6 +1,6 @@
 /** A lobe over two axes: a second-order surface, and beside it what a real lobe may do, as far as it is known beforehand. */
 
-import { valueAt } from '../../numeric/columns.js';
+import { entryAt, valueAt } from '../../numeric/columns.js';
 import { type LinearFit, linearLeastSquares } from '../../numeric/leastSquares.js';
 import {
   reflectorShape,
@@ -73,6 +73,52 @@ export function isSummit([, , , uu, uv, vv]: Surface): boolean {
   return 4 * uu * vv - uv * uv > 0 && uu + vv < 0;
 }
 
+/** A reading's place about the peak, in beamwidths and radians. */
+interface RoundPlace {
+  readonly r: number;
+  readonly angle: number;
+}
+
+/** Places as they lie on a round lobe, 12 r^2 dB down: by the Cholesky factor of the bends. */
+function roundPlaces(readings: SurfaceReadings, surface: Surface): readonly RoundPlace[] {
+  const [pu, pv] = extremum(surface);
+  const [, , , uu, uv, vv] = surface;
+  const a = Math.sqrt(-uu / 12);
+  const b = -uv / 24 / a;
+  const c = Math.sqrt(Math.max(1e-12, -vv / 12 - b * b));
+  return readings.u.map((u, i) => {
+    const [x, y] = [u - pu, valueAt(readings.v, i) - pv];
+    return { r: Math.hypot(a * x + b * y, c * y), angle: Math.atan2(c * y, a * x + b * y) };
+  });
+}
+
+/** What a real lobe may do beside the surface: the standard deviation of each quantity and its column. */
+function departures(
+  places: readonly RoundPlace[],
+  times: readonly number[],
+): readonly (readonly [number, readonly number[]])[] {
+  const { nullRatio, nullRatioDoubt } = reflectorShape();
+  const lean = (turns: number, quarter: number) =>
+    places.map(
+      ({ r, angle }) =>
+        shapeLopsided(r, nullRatio) * Math.cos(turns * angle - (quarter * Math.PI) / 2),
+    );
+  const bent = (quarter: number) =>
+    places.map(
+      ({ r, angle }) => shapeByNull(r, nullRatio) * Math.cos(2 * angle - (quarter * Math.PI) / 2),
+    );
+  return [
+    [nullRatioDoubt, places.map(({ r }) => shapeByNull(r, nullRatio))],
+    [nullRatioDoubt, bent(0)],
+    [nullRatioDoubt, bent(1)],
+    [COMA_DB, lean(1, 0)],
+    [COMA_DB, lean(1, 1)],
+    [TREFOIL_DB, lean(3, 0)],
+    [TREFOIL_DB, lean(3, 1)],
+    [DRIFT_DB, times],
+  ];
+}
+
 /**
  * Fits the surface with the next orders of a reflector's lobe beside it: a known fall beyond the half-power points, a null whose
  * place is uncertain, coma, trefoil and a drift in the order of the readings. All of them have no slope at the peak, so the peak
@@ -94,15 +140,7 @@ export function lobeSurface(
   let found: SurfaceFit | undefined;
   for (let round = 0; round < ROUNDS; round++) {
     const [pu, pv] = extremum(surface);
-    const [, , , uu, uv, vv] = surface;
-    const places = readings.u.map((u, i) => {
-      const [x, y] = [u - pu, valueAt(readings.v, i) - pv];
-      // In beamwidths, 12 r^2 dB down: Cholesky factor of the bends, so that the lobe is round.
-      const a = Math.sqrt(-uu / 12);
-      const b = -uv / 24 / a;
-      const c = Math.sqrt(Math.max(1e-12, -vv / 12 - b * b));
-      return { r: Math.hypot(a * x + b * y, c * y), angle: Math.atan2(c * y, a * x + b * y) };
-    });
+    const places = roundPlaces(readings, surface);
     const near = places.flatMap(({ r }, i) => (r <= REACH ? [i] : []));
     const least = toldDb === undefined ? 1 : 0;
     const beyond = near.length - SURFACE_QUANTITIES < least;
@@ -110,26 +148,10 @@ export function lobeSurface(
     const spare = used.length - SURFACE_QUANTITIES;
     if (spare < least) return found;
     const at = <T>(values: readonly T[]) => used.map((i) => values[i] as T);
-    const lean = (turns: number, quarter: number) =>
-      at(places).map(
-        ({ r, angle }) =>
-          shapeLopsided(r, shape.nullRatio) * Math.cos(turns * angle - (quarter * Math.PI) / 2),
-      );
-    const bent = (quarter: number) =>
-      at(places).map(
-        ({ r, angle }) =>
-          shapeByNull(r, shape.nullRatio) * Math.cos(2 * angle - (quarter * Math.PI) / 2),
-      );
-    const unknowns: readonly (readonly [number, readonly number[]])[] = [
-      [shape.nullRatioDoubt, at(places).map(({ r }) => shapeByNull(r, shape.nullRatio))],
-      [shape.nullRatioDoubt, bent(0)],
-      [shape.nullRatioDoubt, bent(1)],
-      [COMA_DB, lean(1, 0)],
-      [COMA_DB, lean(1, 1)],
-      [TREFOIL_DB, lean(3, 0)],
-      [TREFOIL_DB, lean(3, 1)],
-      [DRIFT_DB, used.map((i) => (2 * i) / Math.max(1, n - 1) - 1)],
-    ];
+    const unknowns = departures(
+      at(places),
+      used.map((i) => (2 * i) / Math.max(1, n - 1) - 1),
+    );
     // What is known of a quantity counts as one more reading of it, 0 with its doubt.
     const columns = surfaceColumns(at(readings.u), at(readings.v)).map((column) => [
       ...column,
@@ -139,7 +161,7 @@ export function lobeSurface(
       columns.push([...column, ...unknowns.map((_, k) => (k === j ? assumedDb / doubt : 0))]);
     });
     const targets = used.map((i) => {
-      const { r } = places[i] as { r: number };
+      const { r } = entryAt(places, i);
       return (
         valueAt(readings.levels, i) - (shapeLevelDb(r, shape.nullRatio, shape.bend) + 12 * r * r)
       );

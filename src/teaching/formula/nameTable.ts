@@ -70,54 +70,66 @@ export function nameTable(roles: readonly Role[], symbols: readonly string[]): N
   const knows = (name: string) => candidates(name).length > 0;
   const piece = (text: string): boolean =>
     FUNCTION_STARTS.includes(text) || text === 'pi' || text === 'π' || knows(text);
-  const split = (name: string): readonly string[] | undefined => {
-    if (name.length > LONGEST_RUN) return undefined;
-    const best: (readonly string[] | undefined)[] = [[]];
-    for (let end = 1; end <= name.length; end++) {
-      for (let start = 0; start < end; start++) {
-        const before = best[start];
-        const text = name.slice(start, end);
-        if (!before || !piece(text) || /^\d/.test(name.slice(end))) continue;
-        const here = best[end];
-        if (!here || before.length + 1 < here.length) best[end] = [...before, text];
-      }
-    }
-    const pieces = best[name.length];
-    // Without a function in it only a short run of single letters is a product; a longer one is a word that is unknown.
-    const product =
-      pieces?.some((text) => FUNCTION_STARTS.includes(text) || text === 'π') ||
-      (name.length <= 3 && pieces?.every((text) => [...text].length === 1));
-    return product && pieces && pieces.length <= MOST_PIECES ? pieces : undefined;
+  return {
+    candidates,
+    knows,
+    split: (name) => piecesOf(name, piece),
+    assign: (names) => assigned(new Map(names.map((name) => [name, candidates(name)]))),
+    symbols,
   };
-  const assign = (names: readonly string[]): ReadonlyMap<string, ReadName> => {
-    const lists = new Map(names.map((name) => [name, candidates(name)]));
-    const has = (role: string, but: string) =>
-      [...lists].some(([name, list]) => name !== but && list.some((each) => each.name === role));
-    const taken = new Map<Role, string>();
-    const read = new Map<string, ReadName>();
-    const take = (name: string, role: Role, among: number): void => {
-      if (!taken.has(role)) taken.set(role, name);
-      const told = role.told || among > 1 ? role.name : '';
-      read.set(name, { tree: formulaTree(role.expression), told });
-    };
-    const open: [string, readonly Role[]][] = [];
-    for (const [name, list] of lists) {
-      const met = list.filter(({ needs }) => needs === undefined || has(needs, name));
-      const [first] = met;
-      if (first && met.length === 1) take(name, first, list.length);
-      else if (first) open.push([name, met]);
-      else if (list[0]) take(name, list[0], 1);
+}
+
+/** A run of letters cut into the fewest pieces that are names; `undefined` where it is no product. */
+function piecesOf(name: string, piece: (text: string) => boolean): readonly string[] | undefined {
+  if (name.length > LONGEST_RUN) return undefined;
+  const best: (readonly string[] | undefined)[] = [[]];
+  for (let end = 1; end <= name.length; end++) {
+    for (let start = 0; start < end; start++) {
+      const before = best[start];
+      const text = name.slice(start, end);
+      if (!before || !piece(text) || /^\d/.test(name.slice(end))) continue;
+      const here = best[end];
+      if (!here || before.length + 1 < here.length) best[end] = [...before, text];
     }
-    for (const [name, list] of open) {
-      const ordered = [
-        ...list.filter(({ name: role }) => role === 'latitudeDeg'),
-        ...list.filter(({ name: role, needs }) => role !== 'latitudeDeg' && needs !== undefined),
-        ...list.filter(({ name: role, needs }) => role !== 'latitudeDeg' && needs === undefined),
-      ];
-      const free = ordered.find((role) => !taken.has(role)) ?? ordered[0];
-      if (free) take(name, free, list.length);
-    }
-    return read;
+  }
+  const pieces = best[name.length];
+  // Without a function in it only a short run of single letters is a product; a longer one is a word that is unknown.
+  const product =
+    pieces?.some((text) => FUNCTION_STARTS.includes(text) || text === 'π') ||
+    (name.length <= 3 && pieces?.every((text) => [...text].length === 1));
+  return product && pieces && pieces.length <= MOST_PIECES ? pieces : undefined;
+}
+
+/**
+ * Each name with its meaning, from what each may mean: first those that have but one in the company of the others, then the
+ * rest, each with a role that is still free.
+ */
+function assigned(lists: ReadonlyMap<string, readonly Role[]>): ReadonlyMap<string, ReadName> {
+  const has = (role: string, but: string) =>
+    [...lists].some(([name, list]) => name !== but && list.some((each) => each.name === role));
+  const taken = new Map<Role, string>();
+  const read = new Map<string, ReadName>();
+  const take = (name: string, role: Role, among: number): void => {
+    if (!taken.has(role)) taken.set(role, name);
+    const told = role.told || among > 1 ? role.name : '';
+    read.set(name, { tree: formulaTree(role.expression), told });
   };
-  return { candidates, knows, split, assign, symbols };
+  const open: [string, readonly Role[]][] = [];
+  for (const [name, list] of lists) {
+    const met = list.filter(({ needs }) => needs === undefined || has(needs, name));
+    const [first] = met;
+    if (first && met.length === 1) take(name, first, list.length);
+    else if (first) open.push([name, met]);
+    else if (list[0]) take(name, list[0], 1);
+  }
+  for (const [name, list] of open) {
+    const ordered = [
+      ...list.filter(({ name: role }) => role === 'latitudeDeg'),
+      ...list.filter(({ name: role, needs }) => role !== 'latitudeDeg' && needs !== undefined),
+      ...list.filter(({ name: role, needs }) => role !== 'latitudeDeg' && needs === undefined),
+    ];
+    const free = ordered.find((role) => !taken.has(role)) ?? ordered[0];
+    if (free) take(name, free, list.length);
+  }
+  return read;
 }

@@ -12,11 +12,11 @@ import {
   angleCorrections,
   type Correction,
   type FormulaFault,
-  insideCorrections,
   levelCorrections,
   variableCorrections,
   wholeCorrections,
 } from './faults.js';
+import { insideCorrections } from './insideFaults.js';
 import { type Places, placesWhere, someOf } from './places.js';
 
 export type { FormulaFault } from './faults.js';

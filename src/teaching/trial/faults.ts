@@ -12,8 +12,6 @@ import {
   identifier,
   literal,
   negated,
-  numberOf,
-  oneChanged,
   rebuilt,
 } from '../formula/trees.js';
 
@@ -40,7 +38,8 @@ export interface Correction {
   readonly tree: FormulaNode;
 }
 
-const text = (node: FormulaNode) => treeToText(node, (symbol) => symbol);
+/** A tree as a person types it. */
+export const text = (node: FormulaNode) => treeToText(node, (symbol) => symbol);
 const plus = (tree: FormulaNode, value: number) =>
   value < 0 ? binary('-', tree, literal(-value)) : binary('+', tree, literal(value));
 
@@ -120,7 +119,8 @@ export function wholeCorrections(tree: FormulaNode, unit: string): readonly Corr
   return list;
 }
 
-const INVERSE_SAID: Readonly<Record<string, string>> = {
+/** Inverse functions in words. */
+export const INVERSE_SAID: Readonly<Record<string, string>> = {
   atan: 'arctangent',
   asin: 'arcsine',
   acos: 'arccosine',
@@ -137,7 +137,8 @@ function withVariables(
   );
 }
 
-const said = (name: string) =>
+/** The words in a variable's name. */
+export const said = (name: string) =>
   name
     .replace(/(?:DbPerK|Deg|GHz|MHz|MmPerH|Dbi?w?m?|Km|Mm|M|K|W)$/, '')
     .replace(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
@@ -197,18 +198,21 @@ export function variableCorrections(
 
 const OWN_UNIT: Readonly<Record<string, string>> = { Km: 'km', Mm: 'mm', M: 'm' };
 
-const FORWARD: Readonly<Record<string, string>> = {
+/** Functions that take radians, and the same that take degrees. */
+export const FORWARD: Readonly<Record<string, string>> = {
   sinRad: 'sin',
   cosRad: 'cos',
   tanRad: 'tan',
 };
-const BACK: Readonly<Record<string, string>> = {
+/** Functions that give radians, and the same that give degrees. */
+export const BACK: Readonly<Record<string, string>> = {
   asinRad: 'asin',
   acosRad: 'acos',
   atanRad: 'atan',
   atan2Rad: 'atan2',
 };
-const reversed = (names: Readonly<Record<string, string>>) =>
+/** The other way round. */
+export const reversed = (names: Readonly<Record<string, string>>) =>
   Object.fromEntries(Object.entries(names).map(([from, to]) => [to, from]));
 
 /** Corrections of degrees taken for radians and the other way round. */
@@ -232,165 +236,4 @@ export function angleCorrections(tree: FormulaNode): readonly Correction[] {
       names: reversed({ ...FORWARD, ...BACK }),
     },
   ].map(({ says, names }): Correction => ({ fault: 'angle-unit', says, tree: renamed(names) }));
-}
-
-const FAMILIES: readonly (readonly string[])[] = [
-  ['sin', 'tan', 'cos'],
-  ['sinRad', 'tanRad', 'cosRad'],
-  ['asin', 'atan', 'acos'],
-  ['asinRad', 'atanRad', 'acosRad'],
-  ['log', 'ln'],
-  ['min', 'max'],
-];
-const SAID: Readonly<Record<string, string>> = {
-  sin: 'sine',
-  cos: 'cosine',
-  tan: 'tangent',
-  ...INVERSE_SAID,
-  log: 'decimal logarithm',
-  ln: 'natural logarithm',
-  min: 'minimum',
-  max: 'maximum',
-};
-const saidFunction = (name: string) => SAID[name.replace(/Rad$/, '')] ?? name;
-const MIRRORED: Readonly<Record<string, string>> = { '+': '-', '-': '+', '*': '/', '/': '*' };
-
-/** Corrections of one place inside the formula: a function, an operator, a variable. */
-export function insideCorrections(
-  tree: FormulaNode,
-  variables: readonly FormulaVariable[],
-): readonly Correction[] {
-  const list: Correction[] = [];
-  const variableSaid = (node: FormulaNode) => {
-    const own = (node as jsep.Identifier).name;
-    return said(variables.find(({ name, symbol }) => name === own || symbol === own)?.name ?? own);
-  };
-  /** Trees in which one node is another one; the sentence comes from the node and what stands in its place. */
-  const each = (
-    fault: FormulaFault,
-    variants: (node: FormulaNode) => readonly (readonly [node: FormulaNode, says: string])[],
-  ): void => {
-    const sentences: string[] = [];
-    const trees = oneChanged(tree, (node) =>
-      variants(node).map(([changed, says]) => {
-        sentences.push(says);
-        return changed;
-      }),
-    );
-    trees.forEach((changed, index) => {
-      list.push({ fault, says: sentences[index] ?? '', tree: changed });
-    });
-  };
-  each('sign', (node) => {
-    const { operator, left, right } = node as jsep.BinaryExpression;
-    if (node.type !== 'BinaryExpression' || !(operator === '+' || operator === '-')) return [];
-    return [
-      [
-        binary(MIRRORED[operator] as string, left, right),
-        `there is ${operator === '+' ? 'a plus where a minus' : 'a minus where a plus'} belongs, before ${text(right)}`,
-      ],
-    ];
-  });
-  each('wrong-variable', (node) => {
-    if (numberOf(node) === 10 && (node as jsep.Literal).raw === '10')
-      return variables.map(({ symbol, name }) => [
-        identifier(symbol),
-        `the longitude of the station stands where the ${said(name)} belongs`,
-      ]);
-    if (node.type === 'BinaryExpression' && text(node) === 'dlon + 10')
-      return variables.map(({ symbol, name }) => [
-        identifier(symbol),
-        `the longitude of the satellite stands where the ${said(name)} belongs`,
-      ]);
-    if (node.type !== 'Identifier') return [];
-    const own = (node as jsep.Identifier).name;
-    const here = variables.find(({ name, symbol }) => name === own || symbol === own);
-    return variables
-      .filter((variable) => here && variable !== here)
-      .map(({ symbol, name }) => [
-        identifier(symbol),
-        `the ${said(here?.name ?? '')} stands where the ${said(name)} belongs`,
-      ]);
-  });
-  each('function', (node) => {
-    const name = functionOf(node);
-    const family = FAMILIES.find((names) => names.includes(name));
-    const args = name === '' ? [] : (node as jsep.CallExpression).arguments;
-    return (family ?? [])
-      .filter((other) => other !== name)
-      .map((other) => [
-        call(other, ...args),
-        `there is a ${saidFunction(name)} where a ${saidFunction(other)} belongs, of ${text(args[0] as FormulaNode)}`,
-      ]);
-  });
-  each('angle-unit', (node) => {
-    const name = functionOf(node);
-    const twin = FORWARD[name] ?? BACK[name] ?? reversed(FORWARD)[name] ?? reversed(BACK)[name];
-    if (name === '' || twin === undefined) return [];
-    return [
-      [
-        call(twin, ...(node as jsep.CallExpression).arguments),
-        `one ${saidFunction(name)} has degrees and radians mixed up`,
-      ],
-    ];
-  });
-  each('operation', (node) => {
-    if (functionOf(node) === 'sqrt' || functionOf(node) === 'abs') {
-      const inner = (node as jsep.CallExpression).arguments[0] as FormulaNode;
-      return [
-        [
-          inner,
-          `${functionOf(node) === 'abs' ? 'the sign is dropped' : 'a square root is taken too much'}, of ${text(inner)}`,
-        ],
-      ];
-    }
-    if (node.type === 'Identifier') {
-      const square = binary('**', node, literal(2));
-      return [
-        [square, `the ${variableSaid(node)} is not squared`],
-        [call('sqrt', node), `the square root of the ${variableSaid(node)} is not taken`],
-      ];
-    }
-    if (node.type !== 'BinaryExpression') return [];
-    const { operator, left, right } = node as jsep.BinaryExpression;
-    if (operator === '**')
-      return [
-        [left, `a power is taken too much, of ${text(left)}`],
-        [call('sqrt', left), `a power stands where a square root belongs, of ${text(left)}`],
-      ];
-    const rootOf = (inner: FormulaNode) => `the square root is not taken, of ${text(inner)}`;
-    if (operator === '*')
-      return [
-        [binary('/', left, right), `it multiplies by ${text(right)} where it should divide`],
-        [binary('/', right, left), `it multiplies by ${text(left)} where it should divide`],
-        [binary('*', left, call('sqrt', right)), rootOf(right)],
-      ];
-    if (operator === '/') {
-      const top = left as jsep.BinaryExpression;
-      const inner: (readonly [FormulaNode, string])[] =
-        left.type === 'BinaryExpression' && top.operator === '*'
-          ? [
-              [
-                binary('/', binary('*', top.left, right), top.right),
-                `${text(top.right)} and ${text(right)} stand in each other's place in the fraction`,
-              ],
-            ]
-          : [];
-      return [
-        [binary('*', left, right), `it divides by ${text(right)} where it should multiply`],
-        [binary('/', right, left), 'the two sides of the fraction are exchanged'],
-        [binary('/', left, call('sqrt', right)), rootOf(right)],
-        [call('sqrt', node), rootOf(node)],
-        ...inner,
-      ];
-    }
-    if (operator === '-')
-      return [
-        [binary('-', right, left), 'the two sides of the subtraction are exchanged'],
-        [call('sqrt', node), rootOf(node)],
-      ];
-    if (operator === '+') return [[call('sqrt', node), rootOf(node)]];
-    return [];
-  });
-  return list;
 }

@@ -1,4 +1,6 @@
-/** Whether a comma between two digits is a decimal comma or stands between two arguments. */
+/** Numbers as people type them: whether a comma between two digits is a decimal comma, stands between thousands, or between two arguments. */
+
+import { refuseAt } from './parse.js';
 
 /** Functions with two arguments or more, and how many commas their brackets need. */
 const COMMAS: ReadonlyMap<string, readonly number[]> = new Map([
@@ -70,4 +72,72 @@ export function commaKinds(formula: string): ReadonlyMap<number, 'decimal' | 'se
     if (clear && !points && !kinds.has(at)) kinds.set(at, 'decimal');
   }
   return kinds;
+}
+
+/** How the commas of numbers are read. */
+export interface NumberChoices {
+  /** `6,378` is read as 6378, not as 6.378. */
+  readonly thousands: boolean;
+}
+
+/** A number as it was typed and as it is read. */
+interface TypedNumber {
+  readonly typed: string;
+  /** Digits with a point. */
+  readonly text: string;
+  /** Whether it may be read with another choice of thousands, or has a decimal comma. */
+  readonly thousands?: boolean;
+  readonly decimalComma?: boolean;
+}
+
+/** The number that begins at a place with the digits `first`. */
+export function typedNumber(
+  formula: string,
+  at: number,
+  from: {
+    readonly first: string;
+    readonly commas: ReturnType<typeof commaKinds>;
+    readonly choices: NumberChoices;
+  },
+): TypedNumber {
+  const { first, commas } = from;
+  const rest = formula.slice(at);
+  // 35 786 and 42'164: a space or a stroke between groups of three.
+  const grouped = /^\d{1,3}(?:[ \u00a0\u202f'’]\d{3})+(?![\d.])/.exec(rest)?.[0];
+  if (grouped !== undefined)
+    return { typed: grouped, text: grouped.replace(/\D/g, ''), thousands: true };
+  const behind = at + first.length;
+  const whole =
+    formula[behind] === ',' && commas.get(behind) !== 'separator' && !first.includes('.')
+      ? /^\d+(?:,\d+)+(?:\.\d+)?(?:[eE][+-]?\d+)?/.exec(rest)?.[0]
+      : undefined;
+  const read =
+    whole === undefined
+      ? { typed: first, text: first }
+      : withCommas(formula, at, whole, { ...from, decimal: commas.get(behind) === 'decimal' });
+  if (!Number.isFinite(Number(read.text)))
+    refuseAt(formula, at, 'a number within the range of a computer');
+  return read;
+}
+
+/** A number with commas: between thousands or before the decimals. */
+function withCommas(
+  formula: string,
+  at: number,
+  typed: string,
+  { choices, decimal }: { readonly choices: NumberChoices; readonly decimal: boolean },
+): TypedNumber {
+  const groups = /^[1-9]\d{0,2}(?:,\d{3})+(?:\.\d+)?$/.test(typed);
+  const certain = /,\d+,|\./.test(typed);
+  if (groups && (certain || (choices.thousands && !decimal)))
+    return { typed, text: typed.replaceAll(',', ''), thousands: !certain };
+  if (typed.indexOf(',') !== typed.lastIndexOf(','))
+    refuseAt(
+      formula,
+      at,
+      'a number with one decimal comma',
+      'write ; between the arguments of a function',
+    );
+  const either = groups && !decimal;
+  return { typed, text: typed.replace(',', '.'), thousands: either, decimalComma: !either };
 }
