@@ -16,6 +16,7 @@ const GIVEN_RECORDS = new Set([
   'worksheetCsv',
   'worksheetQti',
   'worksheetHtml',
+  'worksheetGift',
   'worksheetMoodle',
   'handInCode',
   'readHandIn',

@@ -2,6 +2,7 @@
 
 import type { JobRecord } from 'slantpath/job';
 import type { Figure } from '../../lib/example.js';
+import { own } from '../../lib/language/language.js';
 import { arcOver } from '../../lib/pictures/arc.js';
 import { linePlot } from '../../lib/pictures/plot.js';
 import { sky } from '../../lib/pictures/sky.js';
@@ -10,7 +11,7 @@ import type { Desk } from './desk.js';
 
 function skyOf({ plan, job }: JobRecord, { words }: Desk, withSkyline: boolean): readonly Figure[] {
   const seen = plan.directions.flatMap(({ slot, azimuthDeg, elevationDeg }) =>
-    azimuthDeg === null ? [] : [{ label: slot, azimuthDeg, elevationDeg }],
+    azimuthDeg === null ? [] : [{ label: own(slot), azimuthDeg, elevationDeg }],
   );
   const { station, horizon } = job;
   const magnetic = horizon?.north === 'magnetic';

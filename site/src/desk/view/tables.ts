@@ -1,8 +1,9 @@
-/** The figures of the stages as tables. */
+/** The figures of the stages as tables. Names come from the job: they are marked as the user's own, so that no language looks them up. */
 
 import type { JobRecord } from 'slantpath/job';
 import type { SheetWords } from 'slantpath/sheet';
 import type { Table } from '../../lib/example.js';
+import { own } from '../../lib/language/language.js';
 import { shown } from '../../lib/language/text.js';
 import type { StageName } from '../state/stages.js';
 import type { Desk } from './desk.js';
@@ -20,7 +21,7 @@ const place: Tables = ({ plan }, desk) => {
       caption: w.directions,
       columns: [w.slot, w.trueBearing, w.compass, w.elevation, w.turn],
       rows: plan.directions.map((each) => [
-        each.slot,
+        own(each.slot),
         figure(each.azimuthDeg),
         figure(each.magneticBearingDeg),
         figure(each.elevationDeg),
@@ -36,7 +37,7 @@ const mount: Tables = ({ plan }, desk) => {
     'boresightElevationDeg' in each
       ? [
           [
-            each.mount,
+            own(each.mount),
             figure(each.boresightAzimuthDeg),
             figure(each.magneticBearingDeg),
             figure(each.boresightElevationDeg),
@@ -56,7 +57,7 @@ const mount: Tables = ({ plan }, desk) => {
       caption: w.feeds,
       columns: [w.feed, w.across, w.upward, w.feedTurn],
       rows: feeds.map(({ slot, acrossMm, upMm, turnDeg }) => [
-        slot,
+        own(slot),
         figure(acrossMm, 0),
         figure(upMm, 0),
         turnWords(desk, turnDeg),
@@ -70,7 +71,7 @@ const skyline: Tables = ({ plan }, { words }, { codes }) => [
     caption: words.tables.views,
     columns: [words.tables.slot, words.tables.over, words.tables.edge, words.tables.view],
     rows: plan.views.map((each) => [
-      each.slot,
+      own(each.slot),
       figure(each.clearanceDeg),
       figure(each.edgeClearanceM, 2),
       codes.views[each.kind],
@@ -85,9 +86,9 @@ const plan: Tables = (record, { words }) => {
       caption: w.tuning,
       columns: [w.carrier, w.slot, w.unit, w.megahertz, w.commands],
       rows: record.plan.tuning.map((each) => [
-        each.carrier,
-        each.slot,
-        [each.unit, each.band].filter(Boolean).join(', ') || '–',
+        own(each.carrier),
+        own(each.slot),
+        [each.unit ? own(each.unit) : each.unit, each.band].filter(Boolean).join(', ') || '–',
         figure(each.intermediateFrequencyMHz),
         [each.voltageV === null ? '' : w.volts(String(each.voltageV)), each.tone ? w.tone : '']
           .filter(Boolean)
@@ -104,7 +105,7 @@ const rain: Tables = (record, { words }) => {
       caption: w.margin,
       columns: [w.carrier, w.inClear, w.inRain, w.fails],
       rows: record.plan.signals.map(({ carrier, clearMarginDb, promise }) => [
-        carrier,
+        own(carrier),
         figure(clearMarginDb),
         figure(promise?.fadedMarginDb),
         figure(promise?.exceededPercent, 3),
@@ -120,8 +121,8 @@ const outlets: Tables = (record, { words }) => {
       caption: w.levels,
       columns: [w.outlet, w.carrier, w.level, w.ratio],
       rows: record.plan.outlets.map((each) => [
-        each.outlet,
-        each.carrier,
+        own(each.outlet),
+        own(each.carrier),
         figure(each.levelDbuv),
         figure(each.carrierToNoiseDb),
       ]),
@@ -141,7 +142,7 @@ const verdict: Tables = (record, { words }, { codes }) => {
             .slice(0, 6)
             .map(({ cause, location, probabilityRatio }) => [
               codes.causes[cause],
-              location ?? w.whole,
+              location ? own(location) : w.whole,
               `${shown(100 * probabilityRatio, 0)} %`,
             ]),
         },
