@@ -187,7 +187,7 @@ export function clearSkyEquivalent(reading: RainyReading): ClearSkyEquivalent {
       code: 'inconsistent',
       parameter: 'evidence',
       received: fadeDb,
-      allowed: 'evidence of a fade of at most 60 dB; nothing is read through more',
+      allowed: 'evidence of a fade of at most 60 dB; nothing can be measured through more',
     });
   const passing = 10 ** (-fadeDb / 10);
   const isRatio = reading.quantity !== 'level';

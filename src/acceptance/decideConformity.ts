@@ -120,7 +120,7 @@ export function decideConformity(question: ConformityQuestion): ConformityDecisi
       code: 'missing',
       parameter: 'lowerLimit',
       received: undefined,
-      allowed: 'given where no upperLimit is',
+      allowed: 'given if there is no upperLimit',
     });
   if (lower !== null && upper !== null && lower >= upper)
     throw new DomainError({

@@ -192,7 +192,7 @@ function grouped(carriers: readonly PlannedCarrier[]): readonly (readonly Planne
           code: 'inconsistent',
           parameter: 'carriers',
           received: carrier.frequencyMHz,
-          allowed: 'of one slot, polarization and band at unlike frequencies',
+          allowed: 'at different frequencies, but of one slot, polarization and band',
         });
     });
     return sorted;

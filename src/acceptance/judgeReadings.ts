@@ -141,7 +141,7 @@ export function judgeReadings(input: JudgeReadingsInput): readonly JudgedReading
         code: 'missing',
         parameter: `limits[${index}].lowerLimit`,
         received: undefined,
-        allowed: 'given where no upperLimit is',
+        allowed: 'given if there is no upperLimit',
       });
   });
   const expected = list('expected', input.expected ?? []);

@@ -90,6 +90,6 @@ function given<T>(parameter: string, value: T | undefined): T {
     code: 'missing',
     parameter,
     received: value,
-    allowed: 'given, since it is the source to use',
+    allowed: 'given, because source asks for it',
   });
 }

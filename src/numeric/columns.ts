@@ -81,7 +81,7 @@ export function rowCount(columns: Readonly<Record<string, Column>>): number {
         code: 'length-mismatch',
         parameter,
         received: column.length,
-        allowed: `as long as the other columns (${rows} rows)`,
+        allowed: `of the same length as the other columns (${rows} rows)`,
       });
     rows = column.length;
   }

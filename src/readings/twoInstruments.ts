@@ -129,7 +129,7 @@ export function pairedDifference(both: {
       code: 'length-mismatch',
       parameter: 'secondDb',
       received: second,
-      allowed: `as long as firstDb (${first.length})`,
+      allowed: `of the same length as firstDb (${first.length})`,
     });
   const apart = first.map((value, index) => value - valueAt(second, index));
   const n = apart.length;

@@ -136,7 +136,7 @@ function named<T extends { readonly name: string }>(
         code: entry.name === undefined ? 'missing' : 'malformed',
         parameter: `${parameter}[${index}].name`,
         received: entry.name,
-        allowed: 'a name unlike every other in the list',
+        allowed: 'a name that no other entry of the list has',
       });
     names.add(entry.name);
   });

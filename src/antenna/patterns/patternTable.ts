@@ -23,7 +23,7 @@ export function shapeTable(table: {
       code: 'length-mismatch',
       parameter: 'gainDbi',
       received: gains,
-      allowed: `as long as offAxisDeg, ${angles.length}`,
+      allowed: `of the same length as offAxisDeg, ${angles.length}`,
     });
   const segments: Segment[] = [];
   for (let index = 0; index < angles.length; index++) {

@@ -101,7 +101,7 @@ export function cableFit(points: readonly CablePoint[]): CableFit {
       code: 'inconsistent',
       parameter: 'points',
       received: points,
-      allowed: 'points at two or more unlike frequencies',
+      allowed: 'points at two or more different frequencies',
     });
   const [freeSkin, freeDielectric] = free.coefficients as [number, number];
   // Losses that grow in proportion to the frequency alone would need a negative skin effect.

@@ -138,7 +138,7 @@ function nameOf(part: DistributionPart, path: string, count: number, names: Set<
       code: 'inconsistent',
       parameter: `${path}.name`,
       received: name,
-      allowed: 'unlike every other name in the tree',
+      allowed: 'a name that no other part of the tree has',
     });
   names.add(name);
   return name;

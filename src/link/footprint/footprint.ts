@@ -187,7 +187,7 @@ export function footprintLevelsAt(
       code: 'length-mismatch',
       parameter: 'longitudeDeg',
       received: longitudeDeg.length,
-      allowed: `as long as latitudeDeg, ${length}`,
+      allowed: `of the same length as latitudeDeg, ${length}`,
     });
   return Array.from({ length }, (_, index) =>
     levelAt(

@@ -85,7 +85,7 @@ export function checkedCoupled(samples: CoupledSamples) {
         code: 'length-mismatch',
         parameter,
         received: values,
-        allowed: `as long as levelDbm (${length})`,
+        allowed: `of the same length as levelDbm (${length})`,
       });
     return Array.from(values, (value, i) =>
       inRange(parameter, finite(parameter, value, undefined, i), -limit, limit, undefined, i),

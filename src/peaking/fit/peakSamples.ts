@@ -186,7 +186,7 @@ function column(
       code: 'length-mismatch',
       parameter,
       received: values,
-      allowed: `as long as positionDeg (${length})`,
+      allowed: `of the same length as positionDeg (${length})`,
     });
   return Array.from(values, (value, i) =>
     inRange(parameter, finite(parameter, value, undefined, i), -limit, limit, undefined, i),

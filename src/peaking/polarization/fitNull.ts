@@ -259,7 +259,7 @@ function checkedNull(samples: NullSamples) {
       code: 'length-mismatch',
       parameter: 'levelDbm',
       received: levels,
-      allowed: `as long as rotationDeg (${rotations.length})`,
+      allowed: `of the same length as rotationDeg (${rotations.length})`,
     });
   const stepDb = inRange('levelStepDb', samples.levelStepDb ?? 0, 0, 20);
   return {

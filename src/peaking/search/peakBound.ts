@@ -95,7 +95,7 @@ export function peakBound(input: PeakBoundInput): PeakBound {
       code: 'length-mismatch',
       parameter: 'timeS',
       received: input.timeS,
-      allowed: `as long as positionDeg (${places.length})`,
+      allowed: `of the same length as positionDeg (${places.length})`,
     });
   const offset = Array.from(
     places,

@@ -121,7 +121,8 @@ export function separationFromRanges(
       code: 'inconsistent',
       parameter: 'longitudeDifferenceDeg',
       received: difference,
-      allowed: 'such that both ranges meet over the chord between the satellites',
+      allowed:
+        'such that the satellites are no farther apart than both ranges together and no nearer than their difference',
     });
   return 2 * asinDeg(Math.sqrt(square));
 }

@@ -118,7 +118,7 @@ function textOf(parameter: string, text: unknown): string {
     code: 'malformed',
     parameter,
     received: text,
-    allowed: `text of at most ${MOST_SIGNS} signs`,
+    allowed: `text of at most ${MOST_SIGNS} characters`,
   });
 }
 

@@ -107,7 +107,7 @@ function sidesOf(subject: FormulaSubject, region: FormulaTrial['region']): Side[
         code: 'not-an-option',
         parameter: `region.${key}`,
         received: given[key],
-        allowed: `a side among ${subject.variables.map(({ name }) => name).join(', ')}`,
+        allowed: `one of ${subject.variables.map(({ name }) => name).join(', ')}`,
       });
   return subject.variables.map((variable) => {
     const { name, symbol, from, to, least, most } = variable;
@@ -121,7 +121,7 @@ function sidesOf(subject: FormulaSubject, region: FormulaTrial['region']): Side[
         code: 'inconsistent',
         parameter: `region.${name}`,
         received: low,
-        allowed: `from low to high (${high} follows)`,
+        allowed: `the smaller number first (${high} comes second)`,
         slip: 'were the ends swapped?',
       });
     return { variable, from: start, to: end };

@@ -72,7 +72,7 @@ const pairs: Pairs = {
     'mindestens zwei Messwerte, oder eine mit einer Standardunsicherheit des Geräts über 0',
   'an array of {}': 'eine Liste von {}',
   'upperLimit ({})': 'dem oberen Grenzwert ({})',
-  'given where no upperLimit is': 'eine Angabe, wo der obere Grenzwert fehlt',
+  'given if there is no upperLimit': 'eine Angabe, wo der obere Grenzwert fehlt',
   undefined: 'leer',
   'were the limits swapped?': 'sind die Grenzwerte vertauscht?',
   'is it given in percent?': 'eine Angabe in Prozent?',

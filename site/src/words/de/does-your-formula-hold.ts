@@ -473,7 +473,7 @@ const ERRORS: Pairs = {
   "'{}' is unknown; say what it stands for, as in {} = …":
     '„{1}“ ist unbekannt; angeben, wofür es steht, etwa {2} = …',
   "'{}' is no function that is known here": '„{}“ ist hier keine bekannte Funktion',
-  'from low to high ({} follows)': 'von klein nach groß ({} folgt)',
+  'the smaller number first ({} comes second)': 'die kleinere Zahl zuerst ({} kommt danach)',
   'were the ends swapped?': 'sind die Enden vertauscht?',
 };
 

@@ -104,7 +104,7 @@ const errors: Pairs = {
   'one through part; others {} (tap)': 'nur ein Teil im Durchgang, die anderen am Abzweig von {}',
   'source for exactly one part': 'genau ein Teil an der Quelle',
   'a tree with at least one outlet or receiver': 'ein Baum mit mindestens einer Dose',
-  'unlike every other name in the tree': 'ein Name, den sonst kein Teil trägt',
+  'a name that no other part of the tree has': 'ein Name, den sonst kein Teil trägt',
   'a list of at least one port': 'mindestens ein Ausgang',
   'at most {} parts deep and {} parts in all':
     'ein Baum von höchstens {} Teilen hintereinander und {} Teilen insgesamt',
