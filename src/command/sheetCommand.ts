@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { DomainError } from '../errors.js';
 import { compareRecords, type JobRecord, parseJob, recordJob } from '../job/index.js';
-import { jobSheet, jobSheetHtml } from '../sheet/index.js';
+import { englishWords, jobSheet, jobSheetHtml } from '../sheet/index.js';
 
 /** Refuses the command line or a file the way the library refuses a field. */
 function refuse(parameter: string, received: unknown, allowed: string, slip?: string): never {
@@ -56,18 +56,19 @@ function recordIn(path: string): JobRecord {
 /** What changed since an older record, in lines. */
 function comparison(older: JobRecord, record: JobRecord): string {
   const { meaning, readings, pooled, notRepeated, inputs } = compareRecords(older, record);
+  const { meanings, quantities } = englishWords.codes;
   const signed = (value: number) => `${value < 0 ? '' : '+'}${value.toFixed(1)}`;
   return [
-    `Since the older record: ${meaning.replace(/-/g, ' ')}.`,
+    `Since the older record: ${meanings[meaning]}`,
     ...pooled.map(
       ({ quantity, count, meanDb, standardUncertaintyDb, significant }) =>
-        `${quantity.replace(/-/g, ' ')}: ${signed(meanDb)} ± ${(2 * standardUncertaintyDb).toFixed(1)} dB in the mean of ${count}${significant ? ', a change' : ''}`,
+        `${quantities[quantity]}: ${signed(meanDb)} ± ${(2 * standardUncertaintyDb).toFixed(1)} dB in the mean of ${count}${significant ? ', a change' : ''}`,
     ),
     ...readings
       .filter(({ significant }) => significant)
       .map(
         ({ testPoint, slot, carrier, quantity, change, unit }) =>
-          `  ${[testPoint, slot, carrier].filter(Boolean).join(', ')}: ${quantity.replace(/-/g, ' ')} ${signed(change)} ${unit === 'V' ? 'V' : 'dB'}`,
+          `  ${[testPoint, slot, carrier].filter(Boolean).join(', ')}: ${quantities[quantity]} ${signed(change)} ${unit === 'V' ? 'V' : 'dB'}`,
       ),
     ...notRepeated.map((place) => `  not read again: ${place}`),
     ...inputs.map(({ path }) => `  other input: ${path}`),

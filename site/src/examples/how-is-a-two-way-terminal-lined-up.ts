@@ -2,8 +2,6 @@
 
 import { type AntennaPattern, antennaGain, patternGain } from 'slantpath/antenna';
 import {
-  type CommissioningStep,
-  commissioningSteps,
   compressionPoint,
   crossPolarIsolationRead,
   flangeDensity,
@@ -14,6 +12,7 @@ import {
   offAxisMasks,
   uplinkPowerControl,
 } from 'slantpath/transmit';
+import { orderOfWork } from '../lib/commissioningWords.js';
 import { defineExample, literal } from '../lib/example.js';
 import { choice, number, rows } from '../lib/inputs/inputs.js';
 import { shown } from '../lib/language/text.js';
@@ -28,27 +27,6 @@ const MASKS = {
   '47-CFR-25.138-2017-along': '47 CFR 25.138 of 2017, 30 GHz along the arc',
 } as const satisfies Partial<Record<OffAxisMaskName, string>>;
 
-const STEPS: Readonly<Record<CommissioningStep['step'], string>> = {
-  'transmitter-locked-out': 'transmitter locked out',
-  'mount-and-bond': 'mount the antenna and bond it',
-  'clear-view': 'clear view along the arc',
-  'receive-peak': 'peak on the received signal',
-  'receive-polarization': 'turn the feed by the received signal',
-  'beam-area-closed': 'close off the area before the antenna',
-  'ask-for-access': 'ask for access',
-  'low-power-carrier': 'carrier at low power, without modulation',
-  'cross-polar-test': 'test of the other polarization',
-  'raise-to-full': 'raise to full power',
-  'compression-check': 'check for compression',
-  'off-axis-check': 'check what goes past the satellite',
-  'carrier-off': 'carrier off',
-  'written-release': 'release in writing',
-};
-const LEAVE = {
-  nobody: '–',
-  'site-owner': 'owner of the site',
-  'control-centre': 'control centre of the operator',
-} as const;
 const BELOW_DB = [20, 10, 3, 0];
 
 export default defineExample({
@@ -315,16 +293,7 @@ export default defineExample({
             shown(BELOW_DB[index] ?? 0, 0),
           ]),
         },
-        {
-          caption: 'Order of the work',
-          columns: ['Step', 'What', 'Who must have said yes', 'Radiates'],
-          rows: commissioningSteps.map(({ step, leaveOf, radiates }, index) => [
-            String(index + 1),
-            STEPS[step],
-            LEAVE[leaveOf],
-            radiates ? 'yes' : 'no',
-          ]),
-        },
+        orderOfWork(),
       ],
       notes:
         least.kind === 'margin' && least.status === 'from-memory'
