@@ -24,13 +24,6 @@ export function listenToHandles(
   let held: { readonly index: number; readonly handle: Handle } | undefined;
   let next = 0;
 
-  /** Changes, and keeps the focus on the mark that is drawn anew. */
-  const put = (index: number, changes: Changes | undefined) => {
-    if (!changes) return;
-    change(changes);
-    marks()[index]?.focus({ preventScroll: true });
-  };
-
   root.addEventListener('pointerdown', (event) => {
     const mark = (event.target as Element).closest<HTMLElement>('[data-handle]');
     if (!mark || event.button !== 0) return;
@@ -64,11 +57,9 @@ export function listenToHandles(
       const box = marks()[held.index]?.parentElement?.getBoundingClientRect();
       if (!box || box.width === 0) return;
       // As the picture was when the mark was taken up: its axes may change under the pointer.
-      const { index, handle } = held;
-      put(
-        index,
-        handle.put((event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height),
-      );
+      const to = [event.clientX - box.left, event.clientY - box.top] as const;
+      const changes = held.handle.put(to[0] / box.width, to[1] / box.height);
+      if (changes) change(changes);
     });
   });
   for (const end of ['pointerup', 'pointercancel'])
@@ -81,8 +72,9 @@ export function listenToHandles(
     const steps = KEYS[event.key];
     if (!mark || !steps || event.ctrlKey || event.altKey || event.metaKey) return;
     event.preventDefault();
-    const index = marks().indexOf(mark);
     const times = event.shiftKey ? 10 : 1;
-    put(index, handles()[index]?.step(steps[0] * times, steps[1] * times));
+    const handle = handles()[marks().indexOf(mark)];
+    const changes = handle?.step(steps[0] * times, steps[1] * times);
+    if (changes) change(changes);
   });
 }

@@ -23,6 +23,7 @@ import { parameterWords } from '../lib/parameterWords.js';
 import { renderRest, renderTop, renderView } from '../lib/render.js';
 import { controlOf, fillForm, readForm, showFitting } from './form.js';
 import { listenToHandles } from './handles.js';
+import { paintSteps } from './paintSteps.js';
 import { listenToPlaces, showPresets } from './places.js';
 import { type Copies, listenToShare } from './share.js';
 import { listenToSteppers } from './steppers.js';
@@ -38,11 +39,12 @@ export class WorkedExample extends HTMLElement {
   #inputs: Inputs = {};
   #defaults: Raw = {};
   #raw: Raw = {};
-  #copies: Copies;
+  #copies: () => Copies = () => undefined;
   #values: Values<Inputs> | undefined;
   #later = 0;
   #working: readonly Working[] = [];
-  #handles: readonly Handle[] = [];
+  #handles: () => readonly Handle[] = () => [];
+  readonly #steps = paintSteps(['answer', 'pictures', 'hand']);
 
   /** The present result, for elements that go on with it; they are told by the event `answer`. */
   get result(): unknown {
@@ -67,7 +69,7 @@ export class WorkedExample extends HTMLElement {
       this,
       () => {
         this.#settle();
-        return this.#handles;
+        return this.#handles();
       },
       (changes) => {
         fillForm(this, this.#inputs, rawOfValues(this.#inputs, changes));
@@ -78,7 +80,7 @@ export class WorkedExample extends HTMLElement {
       this,
       () => {
         this.#settle();
-        return this.#copies;
+        return this.#copies();
       },
       (text) => this.#say(text),
     );
@@ -192,7 +194,7 @@ export class WorkedExample extends HTMLElement {
         ...(example.hand?.(values, result) ?? []),
       ]);
     };
-    this.addEventListener('answer', () => void draw());
+    this.addEventListener('drawn', () => this.#steps.add('hand', () => void draw()));
     new IntersectionObserver(
       (entries) => {
         near = entries.some((entry) => entry.isIntersecting);
@@ -225,37 +227,72 @@ export class WorkedExample extends HTMLElement {
       this.#values = values;
       const result = example.compute(values);
       this.#result = result;
-      const view = example.view(result, values);
-      this.#handles = (view.figures ?? []).flatMap(({ handles = [] }) => handles);
-      if (!drawn) this.#show(view);
+      const handlesOf = ({ figures = [] }: View) => figures.flatMap(({ handles = [] }) => handles);
+      // What came with the page is drawn already; its marks are asked for only when one is moved.
+      this.#handles = () => handlesOf(example.view(result, values));
       this.#working = example.working?.(values, result) ?? [];
-      if (!drawn) void this.#showWorking();
-      this.#copies = {
+      this.#copies = () => ({
         link: location.origin + this.#address(),
         code: example.code(values, result),
         json: JSON.stringify({ example: this.dataset['example'], inputs: values, result }, null, 2),
-      };
+      });
+      if (drawn) return;
+      this.#inStep('answer', () => {
+        const view = example.view(result, values);
+        this.#handles = () => handlesOf(view);
+        this.#show(view);
+      });
     } catch (error) {
-      if (!(error instanceof DomainError)) throw error;
-      this.#copies = undefined;
-      this.#result = undefined;
-      this.#showError(error);
+      this.#refuse(error);
     }
   }
 
+  /** Does a step of the drawing when its time has come; at once while the page is being made ready. */
+  #inStep(name: 'answer' | 'pictures', draw: () => void): void {
+    const step = () => {
+      try {
+        draw();
+      } catch (error) {
+        this.#refuse(error);
+      }
+    };
+    if (this.dataset['ready'] === undefined) step();
+    else this.#steps.add(name, step);
+  }
+
+  #refuse(error: unknown): void {
+    if (!(error instanceof DomainError)) throw error;
+    this.#steps.clear();
+    this.#copies = () => undefined;
+    this.#result = undefined;
+    this.#showError(error);
+  }
+
+  /** The sentence and the large figures; then the pictures and the rest. */
   #show(view: View): void {
+    const top = this.querySelector<HTMLElement>('.ex-top');
+    if (top) top.innerHTML = renderTop(words(), view);
+    top?.removeAttribute('data-stale');
+    this.#say(said(view.says));
+    if (top) this.#inStep('pictures', () => this.#showRest(renderRest(words(), view)));
+    else this.#showRest(renderView(words(), view));
+  }
+
+  #showRest(html: string): void {
     const answer = this.querySelector<HTMLElement>('.ex-answer');
     if (!answer) return;
     const open = [...answer.querySelectorAll('details')].map((details) => details.open);
-    const top = this.querySelector<HTMLElement>('.ex-top');
-    if (top) top.innerHTML = renderTop(words(), view);
-    answer.innerHTML = top ? renderRest(words(), view) : renderView(words(), view);
-    top?.removeAttribute('data-stale');
+    const marks = () => [...answer.querySelectorAll<HTMLElement>('[data-handle]')];
+    const held = marks().indexOf(document.activeElement as HTMLElement);
+    answer.innerHTML = html;
     answer.querySelectorAll('details').forEach((details, index) => {
       details.open = open[index] ?? false;
     });
     answer.removeAttribute('data-stale');
-    this.#say(said(view.says));
+    // A mark keeps the focus while it is moved.
+    marks()[held]?.focus({ preventScroll: true });
+    void this.#showWorking();
+    this.dispatchEvent(new Event('drawn'));
   }
 
   /** The working is brought up to date while it is open; what it needs is fetched at its first use. */

@@ -201,7 +201,8 @@ export function linePlot(plot: Plot): Figure {
           [x(tick), low],
         ]),
       }),
-      label(x(tick), low + 20, tickText(tick)),
+      // The last one stays within the picture on a phone, where letters are larger.
+      label(Math.min(x(tick), WIDTH - 5 * tickText(tick).length), low + 20, tickText(tick)),
     );
   for (const tick of y.ticks)
     inner.push(
