@@ -22,6 +22,7 @@ for (const [group, parts] of Object.entries(GROUPS))
         ...parts.map((part) => `export * from './src/${part}/index.ts';`),
         "export { isDomainError } from './src/errors.ts';",
         "export { markBadRows, rowOutcomes } from './src/numeric/rows/markBadRows.ts';",
+        "export { fieldsOutside, outsideStatedFields } from './src/numeric/rows/outsideFields.ts';",
       ].join('\n'),
       resolveDir: '.',
     },

@@ -22,6 +22,7 @@ export * from './ingress/index.js';
 export * from './link/index.js';
 export { sumPowerDbm } from './numeric/decibel.js';
 export { type MarkedRows, markBadRows, rowOutcomes } from './numeric/rows/markBadRows.js';
+export { fieldsOutside, outsideStatedFields } from './numeric/rows/outsideFields.js';
 export * from './peaking/index.js';
 export * from './pointing/index.js';
 export * from './propagation/index.js';

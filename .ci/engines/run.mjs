@@ -177,7 +177,10 @@ else {
       tiltDeg: 0,
       exceededPercent: 0.01,
     });
-    write(output, marked.columns ?? new Float64Array(input.rowCount).fill(Number.NaN));
+    write(
+      output,
+      marked.columns.attenuationDb ?? new Float64Array(input.rowCount).fill(Number.NaN),
+    );
   });
   await connection.run(
     `CREATE TABLE site AS SELECT i, CASE i WHEN 5 THEN 116.2 WHEN 9 THEN NULL ELSE -60.0 + i % 120 END::DOUBLE lat,

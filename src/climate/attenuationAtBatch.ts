@@ -2,7 +2,7 @@
 
 import { withinRow } from '../errors.js';
 import { type Keys, known } from '../keys.js';
-import { type Column, inRow, outColumn, rowCount } from '../numeric/columns.js';
+import { type Column, inRow, outBytes, outColumn, rowCount } from '../numeric/columns.js';
 import { rainAttenuationBatch, totalAttenuationBatch } from '../propagation/index.js';
 import { checkedExceededPercent, gasAndCloud } from './attenuationAt.js';
 import type { Climate } from './climateAt.js';
@@ -41,6 +41,8 @@ type ClimateOf = (station: {
 export interface PlannedAttenuation {
   /** Rain rate exceeded for 0.01 % of an average year, mm/h. */
   readonly rainRate001MmPerH: Float64Array;
+  /** Rain height above mean sea level, km: with the rain rate, what `availabilityBatch` asks of the climate. */
+  readonly rainHeightKm: Float64Array;
   /** Rain alone, dB, at the percentage asked for. */
   readonly rainDb: Float64Array;
   /** Gases, dB. */
@@ -49,14 +51,18 @@ export interface PlannedAttenuation {
   readonly cloudDb: Float64Array;
   /** All causes together, dB. */
   readonly attenuationDb: Float64Array;
+  /** Fields outside their stated range, row by row: read with `fieldsOutside` of the root entry; 0 for none. */
+  readonly outsideStatedRange: Uint8Array;
 }
 
 const ATTENUATION_AT_BATCH_OUT_KEYS = {
   rainRate001MmPerH: true,
+  rainHeightKm: true,
   rainDb: true,
   gasDb: true,
   cloudDb: true,
   attenuationDb: true,
+  outsideStatedRange: true,
 } satisfies Keys<NonNullable<Parameters<typeof attenuationAtBatch>[1]>>;
 
 const ATTENUATION_AT_BATCH_STATIONS_KEYS = {
@@ -117,26 +123,28 @@ export function attenuationAtBatch(
     efficiencyRatio,
     exceededPercent,
   });
-  const column = (name: keyof PlannedAttenuation) => outColumn(`out.${name}`, given[name], rows);
+  const column = (name: Exclude<keyof PlannedAttenuation, 'outsideStatedRange'>) =>
+    outColumn(`out.${name}`, given[name], rows);
   const water = {
     rainRate001MmPerH: column('rainRate001MmPerH'),
+    rainHeightKm: column('rainHeightKm'),
     gasDb: column('gasDb'),
     cloudDb: column('cloudDb'),
   };
   const climates = climateColumns({ ...columns, exceededPercent }, climateOf, rows, water);
-  const { rainRate001MmPerH, gasDb, cloudDb } = water;
+  const { rainRate001MmPerH, rainHeightKm, gasDb, cloudDb } = water;
   const path = {
     latitudeDeg: climates.latitudeDeg,
     heightM: climates.heightM,
-    rainHeightKm: climates.rainHeightKm,
+    rainHeightKm,
     rainRate001MmPerH,
     frequencyGHz,
     elevationDeg,
     tiltDeg,
     exceededPercent,
   };
-  const rainDb = rainAttenuationBatch(path, column('rainDb'));
-  const { attenuationDb } = totalAttenuationBatch(
+  const rainDb = rainAttenuationBatch(path, { attenuationDb: column('rainDb') }).attenuationDb;
+  const { attenuationDb, outsideStatedRange } = totalAttenuationBatch(
     {
       ...path,
       diameterM,
@@ -145,9 +153,20 @@ export function attenuationAtBatch(
       gasDb,
       cloudDb,
     },
-    { attenuationDb: column('attenuationDb') },
+    {
+      attenuationDb: column('attenuationDb'),
+      outsideStatedRange: outBytes('out.outsideStatedRange', given.outsideStatedRange, rows),
+    },
   );
-  return { rainRate001MmPerH, rainDb, gasDb, cloudDb, attenuationDb };
+  return {
+    rainRate001MmPerH,
+    rainHeightKm,
+    rainDb,
+    gasDb,
+    cloudDb,
+    attenuationDb,
+    outsideStatedRange,
+  };
 }
 
 /** What the climate says of each station, and into `water` what it makes of the path without rain. */
@@ -155,13 +174,12 @@ function climateColumns(
   stations: Omit<PlannedStations, 'tiltDeg' | 'diameterM' | 'efficiencyRatio'>,
   climateOf: ClimateOf,
   rows: number,
-  water: Pick<PlannedAttenuation, 'rainRate001MmPerH' | 'gasDb' | 'cloudDb'>,
+  water: Pick<PlannedAttenuation, 'rainRate001MmPerH' | 'rainHeightKm' | 'gasDb' | 'cloudDb'>,
 ) {
   const column = () => new Float64Array(rows);
   const climates = {
     latitudeDeg: column(),
     heightM: column(),
-    rainHeightKm: column(),
     wetRefractivityNUnits: column(),
   };
   for (let row = 0; row < rows; row++) {
@@ -185,7 +203,7 @@ function climateColumns(
     // The climate's own latitude and height, not the columns': it has them as checked numbers, one for each row.
     climates.latitudeDeg[row] = climate.latitudeDeg;
     climates.heightM[row] = climate.heightM;
-    climates.rainHeightKm[row] = climate.rainHeightKm;
+    water.rainHeightKm[row] = climate.rainHeightKm;
     climates.wetRefractivityNUnits[row] = climate.wetRefractivityNUnits;
   }
   return climates;

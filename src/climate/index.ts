@@ -17,6 +17,11 @@ export {
   type PlannedStations,
 } from './attenuationAtBatch.js';
 export type { Climate, WaterAloft } from './climateAt.js';
+export {
+  type ClimateAtBatchInput,
+  type ClimateColumns,
+  climateAtBatch,
+} from './climateAtBatch.js';
 export { CLIMATE_GRID as SHIPPED_CLIMATE_GRID } from './grid/gridData.js';
 export type { ClimateGridFile, ClimateLayer, LayerTransform } from './grid/gridFile.js';
 export type { LocalRain, MeasuredRain, RainSource } from './rainSource.js';

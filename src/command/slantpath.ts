@@ -18,7 +18,7 @@ slantpath columns INPUT OUTPUT --add FUNCTION[,FUNCTION ...] FIELD=COLUMN-OR-NUM
                   [--bad FILE.csv] [--link LINK.json] [--threads COUNT]
   writes a CSV, NDJSON or Parquet file of places again with what the functions give for each row; needs DuckDB
   (npm install @duckdb/node-api). Functions: lookAngles, polarizationSkew, declination, trueToMagneticBearing,
-  rainAttenuation, attenuationAt, availability. A row that is refused stays in, its columns empty, and its number,
+  climateAt, rainAttenuation, attenuationAt, availability. A row that is refused stays in, its columns empty, and its number,
   field and reason go to OUTPUT.bad.csv. Started again after a stop, it goes on. An example:
     slantpath columns sites.csv out.csv --add lookAngles,polarizationSkew \\
       latitudeDeg=lat longitudeDeg=lon heightM=0 orbitalLongitudeDeg=19.2

@@ -3,7 +3,8 @@
 import { finite, inRange } from '../errors.js';
 import { type Keys, known, knownOnly } from '../keys.js';
 import { DEGREES_PER_RADIAN, wrapLongitudeDeg } from '../numeric/angle.js';
-import { type Column, inRow, outColumn, rowCount } from '../numeric/columns.js';
+import { type Column, inRow, outBytes, outColumn, rowCount } from '../numeric/columns.js';
+import { markOutside } from '../numeric/rows/outsideFields.js';
 import { declinationStandardUncertaintyDeg, YEAR_SLIP } from './field.js';
 import { FIRST_YEAR, fieldVector, LAST_YEAR } from './model.js';
 
@@ -34,12 +35,15 @@ export interface DeclinationColumns {
   readonly declinationStandardUncertaintyDeg: Float64Array;
   /** Intensity of the horizontal part in nanotesla; below 2000 no compass works, below 6000 hardly any. */
   readonly horizontalIntensityNt: Float64Array;
+  /** Fields outside their stated range, row by row: read with `fieldsOutside` of the root entry; 0 for none. */
+  readonly outsideStatedRange: Uint8Array;
 }
 
 const DECLINATION_BATCH_OUT_KEYS = {
   declinationDeg: true,
   declinationStandardUncertaintyDeg: true,
   horizontalIntensityNt: true,
+  outsideStatedRange: true,
 } satisfies Keys<NonNullable<Parameters<typeof declinationBatch>[1]>>;
 
 /**
@@ -82,6 +86,7 @@ export function declinationBatch(
     rows,
   );
   const intensities = outColumn('out.horizontalIntensityNt', given.horizontalIntensityNt, rows);
+  const marks = outBytes('out.outsideStatedRange', given.outsideStatedRange, rows);
   for (let row = 0; row < rows; row++) {
     const latitude = inRange(
       'latitudeDeg',
@@ -114,9 +119,11 @@ export function declinationBatch(
     uncertainties[row] = declinationStandardUncertaintyDeg(horizontal);
     intensities[row] = horizontal;
   }
+  markOutside(marks, 'decimalYear', decimalYear, 2025, 2030);
   return {
     declinationDeg: declinations,
     declinationStandardUncertaintyDeg: uncertainties,
     horizontalIntensityNt: intensities,
+    outsideStatedRange: marks,
   };
 }

@@ -115,3 +115,23 @@ export function outColumn(
     });
   return given;
 }
+
+/**
+ * The same for a column of codes or marks, which is set to 0.
+ *
+ * @throws {@link DomainError} as {@link outColumn}.
+ */
+export function outBytes(
+  parameter: string,
+  given: Uint8Array | undefined,
+  rows: number,
+): Uint8Array {
+  if (given === undefined) return new Uint8Array(rows);
+  if (given instanceof Uint8Array && given.length === rows) return given.fill(0);
+  throw new DomainError({
+    code: given instanceof Uint8Array ? 'length-mismatch' : 'malformed',
+    parameter,
+    received: given instanceof Uint8Array ? given.length : given,
+    allowed: `a Uint8Array exactly ${rows} long`,
+  });
+}

@@ -58,7 +58,11 @@ export {
   type RainPath,
   rainAttenuation,
 } from './p618-14/rain.js';
-export { type RainAttenuationColumns, rainAttenuationBatch } from './p618-14/rainBatch.js';
+export {
+  type RainAttenuationColumns,
+  type RainAttenuationResult,
+  rainAttenuationBatch,
+} from './p618-14/rainBatch.js';
 export {
   frequencyScaledRain,
   type PolarizationScaledRain,

@@ -27,7 +27,15 @@ test.each(parts)('%s exports the listed types', (part) => {
 
 /** What the root exports besides the parts. */
 const own = {
-  values: ['DomainError', 'isDomainError', 'markBadRows', 'rowOutcomes', 'sumPowerDbm'],
+  values: [
+    'DomainError',
+    'fieldsOutside',
+    'isDomainError',
+    'markBadRows',
+    'outsideStatedFields',
+    'rowOutcomes',
+    'sumPowerDbm',
+  ],
   types: ['DomainErrorCode', 'DomainErrorDetails', 'DomainErrorJson', 'MarkedRows'],
 };
 

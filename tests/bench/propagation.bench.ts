@@ -97,7 +97,8 @@ export default function bench(): BenchRow[] {
         name: 'batch',
         run: () => {
           let sum = 0;
-          for (let i = 0; i < repeats; i++) sum += rainAttenuationBatch(input, out)[0] as number;
+          for (let i = 0; i < repeats; i++)
+            sum += rainAttenuationBatch(input, { attenuationDb: out }).attenuationDb[0] as number;
           return sum;
         },
       },
@@ -105,7 +106,7 @@ export default function bench(): BenchRow[] {
     if (numpy.live)
       agree(
         'rain',
-        rainAttenuationBatch(input).reduce((sum, db) => sum + db, 0),
+        rainAttenuationBatch(input).attenuationDb.reduce((sum, db) => sum + db, 0),
         numpy.value,
       );
     if (row)
@@ -126,7 +127,8 @@ export default function bench(): BenchRow[] {
   const out = new Float64Array(1000);
   const times = (input: Parameters<typeof rainAttenuationBatch>[0]) => () => {
     let sum = 0;
-    for (let i = 0; i < 20; i++) sum += rainAttenuationBatch(input, out)[0] as number;
+    for (let i = 0; i < 20; i++)
+      sum += rainAttenuationBatch(input, { attenuationDb: out }).attenuationDb[0] as number;
     return sum;
   };
   rows.push(

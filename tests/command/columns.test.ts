@@ -81,6 +81,7 @@ describe('plan', () => {
       'elevationDeg',
       'slantRangeKm',
       'rainDb',
+      'rainAttenuationOutsideStatedRange',
       'rowOutcome',
     ]);
   });
@@ -228,7 +229,8 @@ describe('part', () => {
     );
     expect(columns[1]?.[1]).toBe(columns[1]?.[0]);
     expect([...(columns[3] ?? [])].map(Number.isNaN)).toEqual([false, true]);
-    expect([...(columns[4] ?? [])]).toEqual([0, 1]);
+    expect([...(columns[4] ?? [])]).toEqual([0, Number.NaN]);
+    expect([...(columns[5] ?? [])]).toEqual([0, 1]);
     expect(badRows).toMatchObject([
       { row: 1, field: 'rainRate001MmPerH', received: '-1', code: 'out-of-range' },
     ]);

@@ -51,7 +51,7 @@ describe('heights in metres', () => {
     // P.618-14, equation (1): (2.9 - 1.9) / sin 30 degrees.
     expect(rainAttenuation(rain).slantPathKm).toBeCloseTo(2, 12);
     expect(rainAttenuation({ ...rain, heightM: 2900 }).attenuationDb).toBe(0);
-    expect(rainAttenuationBatch(rain)[0]).toBe(rainAttenuation(rain).attenuationDb);
+    expect(rainAttenuationBatch(rain).attenuationDb[0]).toBe(rainAttenuation(rain).attenuationDb);
     expect(
       rainAttenuationProbability({
         heightM: 1900,

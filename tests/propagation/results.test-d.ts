@@ -39,7 +39,7 @@ test('an exceeded percentage is read through its kind', () => {
 
 test('columns and single numbers mix', () => {
   expectTypeOf(
-    rainAttenuationBatch({ ...path, latitudeDeg: [46, 47], exceededPercent: 0.01 }),
+    rainAttenuationBatch({ ...path, latitudeDeg: [46, 47], exceededPercent: 0.01 }).attenuationDb,
   ).toEqualTypeOf<Float64Array>();
 });
 

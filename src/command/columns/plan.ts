@@ -47,8 +47,8 @@ function sourceOf(word: string, columns: readonly string[], parameter: string): 
 
 /** The name in the file of what a step gives: words of its own would meet those of other steps. */
 export const addedName = (step: string, field: string) =>
-  step === 'availability' && field !== 'marginDb'
-    ? `availability${field.charAt(0).toUpperCase()}${field.slice(1)}`
+  field === 'outsideStatedRange' || (step === 'availability' && field !== 'marginDb')
+    ? `${step}${field.charAt(0).toUpperCase()}${field.slice(1)}`
     : field;
 
 /**

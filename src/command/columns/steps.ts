@@ -1,8 +1,9 @@
 /** What the command can add: batch functions of the library, with the fields they take and give. */
 
-import { attenuationAtBatch } from '../../climate/index.js';
+import { attenuationAtBatch, climateAtBatch } from '../../climate/index.js';
 import { availabilityBatch, type LinkBudgetInput } from '../../link/index.js';
 import { declinationBatch, trueToMagneticBearing } from '../../magnetic/index.js';
+import { fieldsOutside, outsideStatedFields } from '../../numeric/rows/outsideFields.js';
 import { lookAnglesBatch, polarizationSkewBatch } from '../../pointing/index.js';
 import { rainAttenuationBatch } from '../../propagation/index.js';
 
@@ -25,6 +26,11 @@ export interface Step {
   readonly link?: boolean;
   readonly batch: (input: StepInput, link: LinkBudgetInput | undefined) => StepColumns;
 }
+
+/** For each number of a column `outsideStatedRange` the fields, with blanks between. */
+const OUTSIDE = Array.from({ length: 2 ** outsideStatedFields.length }, (_, marks) =>
+  fieldsOutside(marks).join(' '),
+);
 
 const PLACE = ['latitudeDeg', 'longitudeDeg', 'heightM'];
 
@@ -71,6 +77,7 @@ export const STEPS: Readonly<Record<string, Step>> = {
       declinationDeg: null,
       declinationStandardUncertaintyDeg: null,
       horizontalIntensityNt: null,
+      outsideStatedRange: OUTSIDE,
     },
     batch: (input) => columnsOf(declinationBatch(input as never)),
   },
@@ -90,19 +97,37 @@ export const STEPS: Readonly<Record<string, Step>> = {
       'tiltDeg',
       'exceededPercent',
     ],
-    gives: { rainDb: null },
+    gives: { rainDb: null, outsideStatedRange: OUTSIDE },
     aboveHorizon: true,
-    batch: (input) => ({ rainDb: rainAttenuationBatch(input as never) }),
+    batch: (input) => {
+      const { attenuationDb, outsideStatedRange } = rainAttenuationBatch(input as never);
+      return { rainDb: attenuationDb, outsideStatedRange };
+    },
+  },
+  climateAt: {
+    needs: PLACE,
+    gives: {
+      rainRate001MmPerH: null,
+      rainProbabilityPercent: null,
+      isothermHeightKm: null,
+      rainHeightKm: null,
+      meanTemperatureK: null,
+      wetRefractivityNUnits: null,
+      groundHeightM: null,
+    },
+    batch: (input) => columnsOf(climateAtBatch(input as never)),
   },
   attenuationAt: {
     needs: [...PLACE, 'frequencyGHz', 'elevationDeg', 'tiltDeg', 'diameterM', 'exceededPercent'],
     may: ['efficiencyRatio'],
     gives: {
       rainRate001MmPerH: null,
+      rainHeightKm: null,
       rainDb: null,
       gasDb: null,
       cloudDb: null,
       attenuationDb: null,
+      outsideStatedRange: OUTSIDE,
     },
     aboveHorizon: true,
     batch: (input) => columnsOf(attenuationAtBatch(input as never)),

@@ -1,8 +1,15 @@
 /** Clear-sky margin and availability for columns of stations, for network planners. */
 
-import { DomainError, withinRow } from '../../errors.js';
+import { withinRow } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
-import { type Column, denseAt, inRow, outColumn, rowCount } from '../../numeric/columns.js';
+import {
+  type Column,
+  denseAt,
+  inRow,
+  outBytes,
+  outColumn,
+  rowCount,
+} from '../../numeric/columns.js';
 import { rainAttenuationBatch } from '../../propagation/p618-14/rainBatch.js';
 import type { LinkBudgetInput } from '../budget/linkBudgetInput.js';
 import { preparedLink, requiredDb, totalEsN0Db } from '../budget/preparedLink.js';
@@ -126,7 +133,7 @@ export function availabilityBatch(
   const columns = withDefaults(stations, link, whole.weather.clearDb);
   const rows = rowCount(columns);
   const { frequencyGHz } = link.downlink;
-  const attenuation001Db = rainAttenuationBatch({
+  const { attenuationDb: attenuation001Db } = rainAttenuationBatch({
     latitudeDeg: columns.latitudeDeg,
     heightM: columns.heightM,
     rainHeightKm: columns.rainHeightKm,
@@ -138,7 +145,7 @@ export function availabilityBatch(
   });
   const marginDb = outColumn('out.marginDb', given.marginDb, rows);
   const exceededPercent = outColumn('out.exceededPercent', given.exceededPercent, rows);
-  const outcome = outcomeColumn(given.outcome, rows);
+  const outcome = outBytes('out.outcome', given.outcome, rows);
 
   for (let row = 0; row < rows; row++) {
     const prepared = withinRow(row, () => preparedLink(linkInRow(link, columns, row)));
@@ -208,15 +215,4 @@ function linkInRow(link: LinkBudgetInput, columns: FullColumns, row: number): Li
     },
     receiver: { ...link.receiver, diameterM: inRow(columns.diameterM, row) },
   };
-}
-
-function outcomeColumn(given: Uint8Array | undefined, rows: number): Uint8Array {
-  const outcome = given ?? new Uint8Array(rows);
-  if (outcome instanceof Uint8Array && outcome.length === rows) return outcome;
-  throw new DomainError({
-    code: 'length-mismatch',
-    parameter: 'out.outcome',
-    received: outcome,
-    allowed: `a Uint8Array exactly ${rows} long`,
-  });
 }

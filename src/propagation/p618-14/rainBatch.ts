@@ -3,7 +3,8 @@
 import { finite } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { cosDeg, sinDeg } from '../../numeric/angle.js';
-import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.js';
+import { type Column, inRow, outBytes, outColumn, rowCount } from '../../numeric/columns.js';
+import { markOutside } from '../../numeric/rows/outsideFields.js';
 import {
   checkedElevationDeg,
   checkedFrequencyGHz,
@@ -44,6 +45,19 @@ const RAIN_ATTENUATION_COLUMNS_KEYS = {
   tiltDeg: true,
 } satisfies Keys<RainAttenuationColumns>;
 
+/** Columns of {@link rainAttenuationBatch}. */
+export interface RainAttenuationResult {
+  /** Attenuation exceeded for the percentage asked for, dB, positive as a loss. */
+  readonly attenuationDb: Float64Array;
+  /** Fields outside their stated range, row by row: read with `fieldsOutside` of the root entry; 0 for none. */
+  readonly outsideStatedRange: Uint8Array;
+}
+
+const RAIN_ATTENUATION_BATCH_OUT_KEYS = {
+  attenuationDb: true,
+  outsideStatedRange: true,
+} satisfies Keys<RainAttenuationResult>;
+
 /** The columns by name, in the order in which they are checked. */
 export function rainColumns(input: RainAttenuationColumns): RainAttenuationColumns {
   return {
@@ -61,19 +75,17 @@ export function rainColumns(input: RainAttenuationColumns): RainAttenuationColum
 /**
  * Rain attenuation exceeded for a percentage of an average year, for columns of stations.
  *
- * Each row equals `rainAttenuation(...).attenuationDb` bit for bit. A row outside the stated range (1 to 55 GHz, 0.001 to 5 % of the time) is computed without a mark;
- * the function for one station names what lies outside.
+ * Each row equals `rainAttenuation` bit for bit. A row outside the stated range (1 to 55 GHz, 0.001 to 5 % of the time) is computed and marked.
  *
  * @param input  The fields of `rainAttenuation`, each a list with one number per station or one number for all.
- * @param out  Column to write into, of the right length; a new one where not given.
- * @returns Attenuation of each station in dB, positive as a loss.
+ * @param out  Columns to write into, of the right length; new ones where not given.
  * @throws {@link DomainError} naming the field, and the row for a bad value in a column.
  *
  * Source: Recommendation ITU-R P.618-14, section 2.2.1.1.
  * @example
  * ```ts
  * import { rainAttenuationBatch } from 'slantpath/propagation';
- * const attenuationDb = rainAttenuationBatch({
+ * const { attenuationDb } = rainAttenuationBatch({
  *   latitudeDeg: [46.4, 46.7],
  *   heightM: [1900, 600],
  *   rainHeightKm: 2.9,
@@ -88,12 +100,17 @@ export function rainColumns(input: RainAttenuationColumns): RainAttenuationColum
  */
 export function rainAttenuationBatch(
   input: RainAttenuationColumns,
-  out?: Float64Array,
-): Float64Array {
+  out: Partial<RainAttenuationResult> = {},
+): RainAttenuationResult {
   const columns = rainColumns(known('input', input, RAIN_ATTENUATION_COLUMNS_KEYS));
-  const attenuationDb = outColumn('out', out, rowCount(columns));
+  const rows = rowCount(columns);
+  const given = known('out', out, RAIN_ATTENUATION_BATCH_OUT_KEYS);
+  const attenuationDb = outColumn('out.attenuationDb', given.attenuationDb, rows);
+  const outsideStatedRange = outBytes('out.outsideStatedRange', given.outsideStatedRange, rows);
   fillRainAttenuation(columns, attenuationDb);
-  return attenuationDb;
+  markOutside(outsideStatedRange, 'frequencyGHz', columns.frequencyGHz, 1, 55);
+  markOutside(outsideStatedRange, 'exceededPercent', columns.exceededPercent, 0.001, 5);
+  return { attenuationDb, outsideStatedRange };
 }
 
 /** Value of a checked column; the guard is called only for a value that it may refuse or bring back. */

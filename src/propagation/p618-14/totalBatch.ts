@@ -1,7 +1,15 @@
 /** Total attenuation by P.618-14 for columns of stations, for network planners. */
 
 import { type Keys, known } from '../../keys.js';
-import { type Column, denseAt, inRow, outColumn, rowCount } from '../../numeric/columns.js';
+import {
+  type Column,
+  denseAt,
+  inRow,
+  outBytes,
+  outColumn,
+  rowCount,
+} from '../../numeric/columns.js';
+import { markOutside } from '../../numeric/rows/outsideFields.js';
 import { checkedPercent } from '../inputs.js';
 import { fillRainAttenuation, type RainAttenuationColumns, rainColumns } from './rainBatch.js';
 import {
@@ -49,13 +57,21 @@ export interface TotalAttenuationResult {
   readonly scintillationDb: Float64Array;
   /** All causes together, dB. */
   readonly attenuationDb: Float64Array;
+  /** Fields outside their stated range, row by row: read with `fieldsOutside` of the root entry; 0 for none. */
+  readonly outsideStatedRange: Uint8Array;
 }
+
+const TOTAL_ATTENUATION_BATCH_OUT_KEYS = {
+  rainDb: true,
+  scintillationDb: true,
+  attenuationDb: true,
+  outsideStatedRange: true,
+} satisfies Keys<TotalAttenuationResult>;
 
 /**
  * Total attenuation exceeded for a percentage of an average year, for columns of stations.
  *
- * Each row equals `totalAttenuation` bit for bit. A row outside the stated range (see there) is computed without a mark;
- * the function for one station names what lies outside.
+ * Each row equals `totalAttenuation` bit for bit. A row outside the stated range (see there) is computed and marked.
  *
  * @param input  The fields of `totalAttenuation`, each a list with one number per station or one number for all.
  * @param out  Columns to write into, of the right length; new ones where not given.
@@ -99,10 +115,12 @@ export function totalAttenuationBatch(
     gasDb,
     cloudDb,
   });
+  const given = known('out', out, TOTAL_ATTENUATION_BATCH_OUT_KEYS);
   const result: TotalAttenuationResult = {
-    rainDb: outColumn('out.rainDb', out.rainDb, rows),
-    scintillationDb: outColumn('out.scintillationDb', out.scintillationDb, rows),
-    attenuationDb: outColumn('out.attenuationDb', out.attenuationDb, rows),
+    rainDb: outColumn('out.rainDb', given.rainDb, rows),
+    scintillationDb: outColumn('out.scintillationDb', given.scintillationDb, rows),
+    attenuationDb: outColumn('out.attenuationDb', given.attenuationDb, rows),
+    outsideStatedRange: outBytes('out.outsideStatedRange', given.outsideStatedRange, rows),
   };
   fillRainAttenuation(columns, result.rainDb);
   for (let row = 0; row < rows; row++) {
@@ -137,5 +155,9 @@ export function totalAttenuationBatch(
       scintillationDb,
     );
   }
+  const marks = result.outsideStatedRange;
+  markOutside(marks, 'frequencyGHz', columns.frequencyGHz, 4, 55);
+  markOutside(marks, 'elevationDeg', columns.elevationDeg, 5, 90);
+  markOutside(marks, 'exceededPercent', columns.exceededPercent, 0.001, 50);
   return result;
 }

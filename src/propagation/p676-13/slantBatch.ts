@@ -2,7 +2,8 @@
 
 import { type Keys, known } from '../../keys.js';
 import { cosDeg } from '../../numeric/angle.js';
-import { type Column, inRow, outColumn, rowCount } from '../../numeric/columns.js';
+import { type Column, inRow, outBytes, outColumn, rowCount } from '../../numeric/columns.js';
+import { markOutside } from '../../numeric/rows/outsideFields.js';
 import { checkedElevationDeg, checkedFrequencyGHz } from '../inputs.js';
 import { type AirAboveStation, gasColumn } from './column.js';
 import { rayThroughGas } from './path.js';
@@ -31,12 +32,21 @@ export interface GasSlantAttenuationColumns {
   readonly waterVapourDb: Float64Array;
   /** Both together, dB. */
   readonly attenuationDb: Float64Array;
+  /** Fields outside their stated range, row by row: read with `fieldsOutside` of the root entry; 0 for none. */
+  readonly outsideStatedRange: Uint8Array;
 }
+
+const GAS_SLANT_ATTENUATION_BATCH_OUT_KEYS = {
+  oxygenDb: true,
+  waterVapourDb: true,
+  attenuationDb: true,
+  outsideStatedRange: true,
+} satisfies Keys<GasSlantAttenuationColumns>;
 
 /**
  * Attenuation by gases for columns of frequencies and elevations from one station, line by line.
  *
- * Each row equals {@link gasSlantAttenuation} bit for bit. A row outside the stated range (1 to 1000 GHz) is computed without a mark.
+ * Each row equals {@link gasSlantAttenuation} bit for bit. A row outside the stated range (1 to 1000 GHz) is computed and marked.
  * The lines in each layer are found once, which makes
  * a row some ten times cheaper than a single call.
  *
@@ -63,10 +73,12 @@ export function gasSlantAttenuationBatch(
     GAS_SLANT_ATTENUATION_BATCH_INPUT_KEYS,
   );
   const rows = rowCount({ frequencyGHz, elevationDeg });
+  const given = known('out', out, GAS_SLANT_ATTENUATION_BATCH_OUT_KEYS);
   const columns: GasSlantAttenuationColumns = {
-    oxygenDb: outColumn('out.oxygenDb', out.oxygenDb, rows),
-    waterVapourDb: outColumn('out.waterVapourDb', out.waterVapourDb, rows),
-    attenuationDb: outColumn('out.attenuationDb', out.attenuationDb, rows),
+    oxygenDb: outColumn('out.oxygenDb', given.oxygenDb, rows),
+    waterVapourDb: outColumn('out.waterVapourDb', given.waterVapourDb, rows),
+    attenuationDb: outColumn('out.attenuationDb', given.attenuationDb, rows),
+    outsideStatedRange: outBytes('out.outsideStatedRange', given.outsideStatedRange, rows),
   };
   const column = gasColumn(input);
   for (let row = 0; row < rows; row++) {
@@ -77,5 +89,6 @@ export function gasSlantAttenuationBatch(
     columns.waterVapourDb[row] = ray.waterVapourDb;
     columns.attenuationDb[row] = ray.oxygenDb + ray.waterVapourDb;
   }
+  markOutside(columns.outsideStatedRange, 'frequencyGHz', frequencyGHz, 1, 1000);
   return columns;
 }

@@ -65,7 +65,7 @@ test('works for one column as for several, through the climate too', () => {
   };
   const rain = { ...path, rainHeightKm: 2.9, rainRate001MmPerH: 35 };
   const alone = markBadRows(rainAttenuationBatch, rain);
-  expect([...alone.columns].map(Number.isNaN)).toEqual([false, true, false]);
+  expect([...alone.columns.attenuationDb].map(Number.isNaN)).toEqual([false, true, false]);
   expect(alone.badRows[0]).toMatchObject({ code: 'missing', parameter: 'heightM', index: 1 });
   const other = { ...rain, diameterM: 0.9, wetRefractivityNUnits: 50, gasDb: 0.1, cloudDb: 0.1 };
   expect([...markBadRows(totalAttenuationBatch, other).outcome]).toEqual([0, 1, 0]);
