@@ -29,7 +29,7 @@ export interface StepCheck {
   readonly kind: 'right' | 'carried-forward' | 'wrong' | 'wrong-unit' | 'unreadable' | 'empty';
   /** Slips of this step alone that give it; empty where it is right or none is known. */
   readonly slips: readonly NamedSlip[];
-  /** Share of the marks of the step: a step that goes on rightly from a wrong one has them all. */
+  /** Share of the marks of the step: a step that follows correctly from a wrong one has them all. */
   readonly creditRatio: number;
 }
 

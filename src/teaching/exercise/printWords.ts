@@ -62,7 +62,7 @@ export const englishPrint: PrintWords = {
   question: 'Question',
   rightWithin: 'Right within',
   marksInAll:
-    '{} in all: one for each step. A step that goes on rightly from a wrong one keeps its mark.',
+    '{} in all: one for each step. If one step is wrong and the later ones follow from it correctly, those keep their marks.',
   workedSolutions: 'Worked solutions',
   foot: 'Code {}: it makes this sheet and its key again.',
   normalTable: 'Normal distribution: percent below z; below −z it is 100 less that.',
