@@ -95,7 +95,10 @@ const change = (page: Page, at: number, back: boolean) =>
 async function measured(page: Page, name: string): Promise<Map<string, number>> {
   // The loader names functions through a helper that the page does not have.
   await page.addInitScript('globalThis.__name = (one) => one');
-  await page.goto(`${base?.replace(/\/$/, '')}/examples/${name}/`, { waitUntil: 'load' });
+  await page.goto(`${base?.replace(/\/$/, '')}/examples/${name}/`, {
+    waitUntil: 'load',
+    timeout: 120_000,
+  });
   await page.waitForSelector('worked-example[data-ready]');
   await page.waitForTimeout(300);
   await browser.startTracing(page, {
