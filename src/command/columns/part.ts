@@ -77,7 +77,7 @@ async function append(
 /** SQL of an added column: empty where there is no answer, the word of a code. */
 const addedSql = ({ name, words }: ColumnsPlan['adds'][number], place: number) =>
   words
-    ? `CASE a.c${place} ${words.map((word, code) => `WHEN ${code} THEN ${text(word)}`).join(' ')} END AS ${quoted(name)}`
+    ? `CASE a.c${place} ${words.map((word, code) => (word === '' ? '' : `WHEN ${code} THEN ${text(word)}`)).join(' ')} END AS ${quoted(name)}`
     : `CASE WHEN isnan(a.c${place}) THEN NULL ELSE a.c${place} END AS ${quoted(name)}`;
 
 /** What the file holds where a field was refused. */
