@@ -128,7 +128,7 @@ describe('a code', () => {
 test('answers that do not belong to the sheet are refused', () => {
   expect(() => handInCode(sheet, empty.slice(1))).toThrow(/answers must be a list of 5/);
   expect(() => handInCode(sheet, [{ answer: 'x'.repeat(61) }, ...empty.slice(1)])).toThrow(
-    /answers\[0\]\.answer must be text of at most 60 signs/,
+    /answers\[0\]\.answer must be text of at most 60 characters/,
   );
   expect(() =>
     handInCode(sheet, [{ answer: '1', steps: { none: '2' } }, ...empty.slice(1)]),
