@@ -79,7 +79,7 @@ const HEAVIEST_MM_PER_H = 300;
 const FREQUENCIES_GHZ = { lowest: 1, highest: 60 };
 
 /** What a wet feed takes; `null` without a carrier, or outside what is stated of films. */
-export function wetFeedPlan(job: JobFile, rainRate001MmPerH: number): WetFeedPlan | null {
+function wetFeedPlan(job: JobFile, rainRate001MmPerH: number): WetFeedPlan | null {
   const frequencies = [
     ...job.slots.flatMap(({ carriers }) => carriers ?? []),
     ...(job.transmit ?? []),
