@@ -78,7 +78,7 @@ test('works for one column as for several, through the climate too', () => {
 test('what no row is to blame for is thrown', () => {
   const input = { longitudeDeg: 9.6, heightM: 0, orbitalLongitudeDeg: 16.4 };
   const call = (more: object) => () => markBadRows(lookAnglesBatch, { ...input, ...more } as never);
-  expect(call({ latitudeDeg: [46], longitudeDeg: [1, 2] })).toThrow(/as long as/);
+  expect(call({ latitudeDeg: [46], longitudeDeg: [1, 2] })).toThrow(/of the same length as/);
   expect(call({ latitudeDeg: [46, 47], heightM: 1e7 })).toThrow(/heightM/);
   expect(call({ latitudeDeg: [46], elevation: 3 })).toThrow(/elevation/);
   expect(call({ latitudeDeg: [] })).toThrow(/at least one row/);
