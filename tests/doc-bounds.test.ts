@@ -7,7 +7,7 @@
 import { expect, test } from 'vitest';
 import { DomainError } from '../src/index.js';
 import { DocTypes, examplesOf, sourceFiles } from './support/docComments.js';
-import { FULL_RUNS, share } from './support/runs.js';
+import { FULL_RUNS } from './support/runs.js';
 import { runSnippet } from './support/snippet.js';
 
 const NUMBER = String.raw`-?\d+(?: \d{3})*(?:\.\d+)?`;
@@ -174,7 +174,8 @@ test('bounds and defaults of inputs are what their comments say', async () => {
   const wrong: string[] = [];
   let bounds = 0;
   let defaults = 0;
-  for (const one of share(await recordedCalls())) {
+  const calls = (await recordedCalls()).filter((_, index) => FULL_RUNS || index % 8 === 0);
+  for (const one of calls) {
     if (one.name in SKIPPED || (!FULL_RUNS && DEAR.has(one.name))) continue;
     types.parameters(one.name).forEach((type, index) => {
       for (const { path, comment, value } of placesOf(types, type, one.args[index])) {

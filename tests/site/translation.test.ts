@@ -75,8 +75,8 @@ function statesOf(example: Example): Raw[] {
       return shows ? (variants[index] ?? []) : [];
     });
   const alone = changedIn({});
-  // Where not everything is run, every third: the next example meets the others' words.
-  const some = FULL_RUNS ? alone : alone.filter((_, index) => index % 3 === alone.length % 3);
+  // Where not everything is run, every sixth: the next example meets the others' words.
+  const some = FULL_RUNS ? alone : alone.filter((_, index) => index % 6 === alone.length % 6);
   const sets = (example.presets?.sets ?? []).map(({ values }) =>
     rawOfValues(example.inputs, values),
   );
@@ -89,7 +89,7 @@ function statesOf(example: Example): Raw[] {
     seed = (seed * 16807) % 2147483647;
     return seed % below;
   };
-  const mixed = Array.from({ length: runs(60, 4) }, () =>
+  const mixed = Array.from({ length: runs(60, 2) }, () =>
     Object.assign(
       {},
       ...variants.map((some) => (chance(3) === 0 ? some[chance(some.length)] : undefined)),
