@@ -105,6 +105,7 @@ export function base64Bytes(parameter: string, text: string): Uint8Array {
   let at = 0;
   for (let index = 0; index < text.length; index++) {
     const value = DIGIT[text.charCodeAt(index)] ?? -1;
+    // A good digit costs no call: the grid has some hundred thousand of them.
     held = ((held << 6) | (value < 0 ? base64Digit(parameter, text, index) : value)) & 0xffff;
     bits += 6;
     if (bits < 8) continue;

@@ -141,6 +141,7 @@ export function beamOfFeedPlace(
       sll += s * l * l;
     }
     if (step === STEPS) return { rightCosine, upCosine, varianceM2: Math.max(0, sll - sl * sl) };
+    // About the means: a length that all rays share neither turns nor blurs the beam, so two unknowns are left.
     const [aa, ab, bb] = [saa - sa * sa, sab - sa * sb, sbb - sb * sb];
     const [al, bl] = [sal - sa * sl, sbl - sb * sl];
     const determinant = aa * bb - ab * ab;
