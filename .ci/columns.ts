@@ -18,7 +18,7 @@ const [given = '', count = '100000', kind = 'csv', climate] = process.argv.slice
 const folder = resolve(given);
 const rows = Number(count);
 const command = resolve(process.env['COMMAND'] ?? 'dist/command/slantpath.js');
-const SLOT = 19.2;
+const SLOT = 16.4;
 const PATH = { frequencyGHz: 12, tiltDeg: 45, diameterM: 0.9, exceededPercent: 0.1 };
 
 mkdirSync(folder, { recursive: true });

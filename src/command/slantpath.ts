@@ -21,7 +21,7 @@ slantpath columns INPUT OUTPUT --add FUNCTION[,FUNCTION ...] FIELD=COLUMN-OR-NUM
   climateAt, rainAttenuation, attenuationAt, availability. A row that is refused stays in, its columns empty, and its number,
   field and reason go to OUTPUT.bad.csv. Started again after a stop, it goes on. An example:
     slantpath columns sites.csv out.csv --add lookAngles,polarizationSkew \\
-      latitudeDeg=lat longitudeDeg=lon heightM=0 orbitalLongitudeDeg=19.2
+      latitudeDeg=lat longitudeDeg=lon heightM=0 orbitalLongitudeDeg=16.4
 `;
 
 const [command, ...words] = process.argv.slice(2);

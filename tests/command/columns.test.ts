@@ -29,7 +29,7 @@ const WORDS = {
   latitudeDeg: 'lat',
   longitudeDeg: 'lon',
   heightM: 'alt',
-  orbitalLongitudeDeg: '19.2',
+  orbitalLongitudeDeg: '16.4',
 };
 const LINK: LinkBudgetInput = {
   carrier: { symbolRateMBd: 30, mode: dvbMode('DVB-S2', '8PSK 2/3') },
@@ -60,7 +60,7 @@ describe('plan', () => {
       {
         latitudeDeg: 'lat',
         longitudeDeg: 'lon',
-        orbitalLongitudeDeg: '19.2',
+        orbitalLongitudeDeg: '16.4',
         frequencyGHz: '12',
         tiltDeg: '0',
         exceededPercent: '1e-1',
@@ -170,7 +170,7 @@ describe('part', () => {
         continue;
       }
       const station = { latitudeDeg, longitudeDeg: longitudes[row] ?? 0, heightM: 0 };
-      const look = lookAngles(station, 19.2);
+      const look = lookAngles(station, 16.4);
       const declinationDeg = magneticField(station, 2026.5).declinationDeg;
       expect(at('declinationDeg', row)).toBe(declinationDeg);
       expect(at('elevationDeg', row)).toBe(look.elevationDeg);
@@ -186,7 +186,7 @@ describe('part', () => {
       );
       const skew = polarizationSkew({
         station,
-        orbitalLongitudeDeg: 19.2,
+        orbitalLongitudeDeg: 16.4,
         polarization: { kind: 'linear', tiltDeg: 3 },
       });
       if (skew.kind === 'visible') expect(at('skewDeg', row)).toBe(skew.skewDeg);
@@ -313,7 +313,7 @@ describe('part', () => {
   test('numbers alone give every row the same', () => {
     const plan = columnsPlan(
       ['lookAngles'],
-      { latitudeDeg: '46', longitudeDeg: '9', heightM: '0', orbitalLongitudeDeg: '19.2' },
+      { latitudeDeg: '46', longitudeDeg: '9', heightM: '0', orbitalLongitudeDeg: '16.4' },
       FILE,
     );
     expect(new Set(computePart(plan, 3, []).columns[1]).size).toBe(1);
