@@ -1,3 +1,4 @@
+import { readFileSync } from 'node:fs';
 import { lookAngles } from 'slantpath/pointing';
 import { SOLUTION_PLANS, workedSolution } from 'slantpath/teaching';
 import { describe, expect, test } from 'vitest';
@@ -70,6 +71,15 @@ test('a given that may be left out has its value, one that must be there is aske
   );
 });
 
+test.each(['docs/guides/for-trainers.mdx', 'docs/de/guides/for-trainers.mdx'])(
+  'as many plans as %s says',
+  (page) => {
+    const text = readFileSync(new URL(`../../${page}`, import.meta.url), 'utf8');
+    const [, count] = /(?:plans for|Pläne für) (\d+)/.exec(text) ?? [];
+    expect(Number(count)).toBe(SOLUTION_PLANS.length);
+  },
+);
+
 test('the main computations have a worked solution', () => {
   expect(SOLUTION_PLANS.map(({ part, name }) => `${part}: ${name}`)).toEqual([
     'pointing: azimuth',
@@ -127,6 +137,10 @@ test('the main computations have a worked solution', () => {
     'wind: mast-slope',
     'transmit: eirp-density',
     'transmit: off-axis-density',
+    'antenna: axial-ratio',
+    'ingress: ingress-level',
+    'readings: instrument-offset',
+    'acceptance: sample-of-a-lot',
     'acceptance: mean-of-three-readings',
     'acceptance: guard-band',
     'acceptance: conformity-probability',

@@ -2,6 +2,7 @@
 
 import { DomainError } from '../../errors.js';
 import { ANTENNA_PLANS } from './antenna.js';
+import { AROUND_PLANS } from './around.js';
 import { AXES_PLANS } from './axes.js';
 import { BEHIND_PLANS } from './behind.js';
 import { LINK_PLANS } from './link.js';
@@ -29,6 +30,7 @@ export const SOLUTION_PLANS: readonly SolutionPlan[] = [
   ...AXES_PLANS,
   ...BEHIND_PLANS,
   ...RECEPTION_PLANS,
+  ...AROUND_PLANS,
   ...VERDICT_PLANS,
   ...SUSPECT_PLANS,
 ];

@@ -110,6 +110,14 @@ export const WHY: Readonly<Record<string, string>> = {
     'Watts become decibels, the loss goes off, the gain is added; spreading the power over the symbol rate leaves less in each 40 kHz.',
   'off-axis-density':
     'Beside the beam the antenna still has gain, less with the angle: 29 less 25 log of it, added to the density at the flange.',
+  'axial-ratio':
+    'A wave that is not quite round is one round wave with a weak one of the other hand: the rounder, the smaller the second, the larger the discrimination.',
+  'ingress-level':
+    'The field falls with the distance; a dipole takes the less from it the higher the frequency; the screening goes off what the dipole would take.',
+  'instrument-offset':
+    'What differs from point to point falls out of the differences; their scatter says how sure the mean is, and three differences need a wide factor.',
+  'sample-of-a-lot':
+    'The lot passes if none of the sample is bad, or just one: both chances add. A sample that is small lets many bad lots pass.',
   'mean-of-three-readings':
     'A mean of three is surer than one by the root of three; what the instrument itself is unsure of stays, and both add as squares.',
   'guard-band':

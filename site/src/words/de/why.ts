@@ -111,6 +111,14 @@ const german: Readonly<Record<string, string>> = {
     'Watt werden zu Dezibel, der Verlust geht ab, der Gewinn kommt hinzu; auf die Symbolrate verteilt bleibt in je 40 kHz weniger.',
   'off-axis-density':
     'Neben der Keule hat die Antenne noch Gewinn, mit dem Winkel weniger: 29 minus 25 log davon, addiert zur Dichte am Flansch.',
+  'axial-ratio':
+    'Eine nicht ganz runde Welle ist eine runde mit einer schwachen des anderen Drehsinns: je runder, desto kleiner die zweite, desto größer die Entkopplung.',
+  'ingress-level':
+    'Das Feld nimmt mit der Entfernung ab; ein Dipol nimmt daraus umso weniger, je höher die Frequenz; das Schirmmaß geht von dem ab, was der Dipol aufnähme.',
+  'instrument-offset':
+    'Was von Punkt zu Punkt verschieden ist, fällt aus den Differenzen heraus; ihre Streuung sagt, wie sicher das Mittel ist, und drei Differenzen brauchen einen großen Faktor.',
+  'sample-of-a-lot':
+    'Das Los besteht, wenn in der Stichprobe keine Anlage schlecht ist oder genau eine: beide Wahrscheinlichkeiten addieren sich. Eine kleine Stichprobe lässt viele schlechte Lose durch.',
   'mean-of-three-readings':
     'Ein Mittel aus drei Messwerten ist um die Wurzel aus drei sicherer als einer; was das Messgerät selbst unsicher ist, bleibt, und beides addiert sich in Quadraten.',
   'guard-band':

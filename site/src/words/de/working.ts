@@ -394,6 +394,41 @@ const reception: Pairs = {
   rad: 'rad',
   'What does a station send past its satellite, by the side-lobe line of 29 - 25 log?':
     'Was sendet eine Station an ihrem Satelliten vorbei, nach der Nebenkeulenlinie 29 - 25 log?',
+  'What discrimination does a circular wave have that is not quite round?':
+    'Welche Kreuzpolarisationsentkopplung hat eine zirkulare Welle, die nicht ganz rund ist?',
+  'axial ratio': 'Achsenverhältnis',
+  'axial ratio as a ratio of fields': 'Achsenverhältnis als Verhältnis der Felder',
+  'cross-polar discrimination': 'Kreuzpolarisationsentkopplung',
+  'What level does a transmitter near by bring into a screened cable?':
+    'Welchen Pegel bringt ein naher Sender in ein geschirmtes Kabel?',
+  'EIRP of the transmitter': 'EIRP des Senders',
+  'distance of the transmitter': 'Entfernung des Senders',
+  'screening of the cable': 'Schirmmaß des Kabels',
+  'field of 1 mW at 1 m': 'Feld von 1 mW in 1 m Entfernung',
+  'matched antenna of 0 dBi at 1 MHz, 75 ohm': 'angepasste Antenne mit 0 dBi bei 1 MHz, 75 Ohm',
+  'gain of a half-wave dipole': 'Gewinn eines Halbwellendipols',
+  'field strength in dBµV/m': 'Feldstärke in dBµV/m',
+  'level that a dipole would take from it': 'Pegel, den ein Dipol daraus aufnähme',
+  'level in the cable': 'Pegel im Kabel',
+  'How sure is the difference of two instruments, read at three points?':
+    'Wie sicher ist die Differenz zweier Messgeräte, an drei Punkten abgelesen?',
+  'first less second, at the first point': 'erstes minus zweites, am ersten Punkt',
+  'at the second point': 'am zweiten Punkt',
+  'at the third point': 'am dritten Punkt',
+  'coverage factor for 2 degrees of freedom': 'Erweiterungsfaktor für 2 Freiheitsgrade',
+  'mean difference': 'mittlere Differenz',
+  'standard deviation of one difference': 'Standardabweichung einer Differenz',
+  'half width of the 95 % interval': 'halbe Breite des 95-%-Intervalls',
+  'How probably is a lot accepted in which some installations are bad?':
+    'Wie wahrscheinlich wird ein Los angenommen, in dem einige Anlagen schlecht sind?',
+  'installations looked at': 'geprüfte Anlagen',
+  'share of bad installations in the lot': 'Anteil schlechter Anlagen im Los',
+  'share of bad ones as a ratio': 'Anteil schlechter als Verhältnis',
+  'probability that none of the sample is bad':
+    'Wahrscheinlichkeit, dass in der Stichprobe keine schlecht ist',
+  'probability that exactly one is': 'Wahrscheinlichkeit, dass genau eine es ist',
+  'probability of acceptance with at most one bad':
+    'Annahmewahrscheinlichkeit bei höchstens einer schlechten',
   'At what intermediate frequency is the carrier found?':
     'Auf welcher Zwischenfrequenz liegt der Träger?',
   'Which Es/N0 lies behind the MER that the instrument shows?':
