@@ -11,7 +11,7 @@ const GROUPS: readonly (readonly [title: string, parts: readonly string[]])[] = 
   ['Rain and noise of the sky', ['propagation']],
   ['Link', ['link']],
   ['Peak, cables and acceptance', ['peaking', 'distribution', 'acceptance']],
-  ['Tuning, meters, transmitting and wind', ['tuning', 'readings', 'transmit', 'wind']],
+  ['Tuning, meters, transmitting and wind', ['tuning', 'readings', 'transmit', 'wind', 'ingress']],
 ];
 
 const LEVELS = {

@@ -1,5 +1,6 @@
 /** Fields outside their stated range, as a column of a batch. */
 
+import { inRange } from '../../errors.js';
 import { type Column, inRow } from '../columns.js';
 
 /**
@@ -16,7 +17,8 @@ export const outsideStatedFields = [
 /**
  * The fields that a row of a column `outsideStatedRange` names, as the function for one station names them.
  *
- * @param marks  Number in that row: 0 for none; 255, which `markBadRows` puts into a row that was refused, names none either.
+ * @param marks  Number in that row, 0 to 255: 0 for none; 255, which `markBadRows` puts into a row that was refused, names none either.
+ * @throws {@link DomainError} naming `marks`.
  *
  * Source: none; it reads marks.
  * @example
@@ -32,8 +34,9 @@ export const outsideStatedFields = [
  * ```
  */
 export function fieldsOutside(marks: number): readonly string[] {
-  if (!(marks > 0 && marks < 2 ** outsideStatedFields.length)) return [];
-  return outsideStatedFields.filter((_, place) => (marks >> place) & 1);
+  const bits = inRange('marks', marks, 0, 255);
+  if (bits >= 2 ** outsideStatedFields.length) return [];
+  return outsideStatedFields.filter((_, place) => (bits >> place) & 1);
 }
 
 /** Marks the rows in which a field lies outside the interval stated for it. */

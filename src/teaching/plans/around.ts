@@ -73,7 +73,7 @@ const INGRESS: SolutionPlan = {
 
 const INSTRUMENT_OFFSET: SolutionPlan = {
   name: 'instrument-offset',
-  title: 'How sure is the difference of two instruments, read at three points?',
+  title: 'How far may the difference of two instruments be off, read at three points?',
   part: 'readings',
   functionName: 'pairedDifference',
   givens: [

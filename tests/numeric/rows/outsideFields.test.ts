@@ -78,7 +78,7 @@ test('gases and declination mark theirs, with single numbers too', () => {
   expect(named(declinationBatch({ ...hut, decimalYear: 2040 }))).toEqual([['decimalYear']]);
 });
 
-test('a refused row and odd numbers name nothing', () => {
+test('a refused row names nothing, what is no mark is refused', () => {
   const { columns } = markBadRows(rainAttenuationBatch, {
     ...rain,
     frequencyGHz: [70, -1],
@@ -86,7 +86,11 @@ test('a refused row and odd numbers name nothing', () => {
     exceededPercent: 0.1,
   });
   expect([...columns.outsideStatedRange]).toEqual([1, 255]);
-  expect([255, 16, -1, Number.NaN, 0].map(fieldsOutside)).toEqual([[], [], [], [], []]);
+  expect([255, 16, 0].map(fieldsOutside)).toEqual([[], [], []]);
+  for (const marks of [-1, 256, Number.NaN, '1', Symbol('x')])
+    expect(() => fieldsOutside(marks as number)).toThrow(
+      expect.objectContaining({ parameter: 'marks' }),
+    );
   expect(fieldsOutside(15)).toEqual(outsideStatedFields);
 });
 

@@ -410,8 +410,8 @@ const reception: Pairs = {
   'field strength in dBµV/m': 'Feldstärke in dBµV/m',
   'level that a dipole would take from it': 'Pegel, den ein Dipol daraus aufnähme',
   'level in the cable': 'Pegel im Kabel',
-  'How sure is the difference of two instruments, read at three points?':
-    'Wie sicher ist die Differenz zweier Messgeräte, an drei Punkten abgelesen?',
+  'How far may the difference of two instruments be off, read at three points?':
+    'Um wie viel kann die Differenz zweier Messgeräte danebenliegen, an drei Punkten abgelesen?',
   'first less second, at the first point': 'erstes minus zweites, am ersten Punkt',
   'at the second point': 'am zweiten Punkt',
   'at the third point': 'am dritten Punkt',
