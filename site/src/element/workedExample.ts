@@ -72,7 +72,7 @@ export class WorkedExample extends HTMLElement {
         return this.#handles();
       },
       (changes) => {
-        fillForm(this, this.#inputs, rawOfValues(this.#inputs, changes));
+        fillForm(this, this.#inputs, rawOfValues(this.#inputs, changes as Partial<Values<Inputs>>));
         changed();
       },
     );
