@@ -52,6 +52,9 @@ test('works from the keyboard', async ({ page }) => {
   await expect(field(example, 'Orbital longitude')).toHaveValue('15.5');
   const look = lookAngles({ latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 }, 15.5);
   await expect(output(example, 'Elevation')).toHaveText(`${shown(look.elevationDeg)}°`);
+  // The slot's mark in the picture comes before the picture's numbers.
+  await page.keyboard.press('Tab');
+  await expect(example.getByRole('slider')).toBeFocused();
   await page.keyboard.press('Tab');
   await expect(example.getByText('Numbers in this picture').first()).toBeFocused();
   await page.keyboard.press('Enter');
