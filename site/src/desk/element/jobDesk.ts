@@ -315,6 +315,9 @@ class JobDesk extends HTMLElement implements DeskHome {
     this.#page.draw(standingOf(this.#ready, this.#record), this.#ready, this.sheet);
   }
 
+  /** What is said before that a job is kept, once. */
+  #before = '';
+
   /** Writes the job to the device, one write at a time. */
   async #keepNow(): Promise<void> {
     clearTimeout(this.#later);
@@ -335,7 +338,8 @@ class JobDesk extends HTMLElement implements DeskHome {
     switch (kept?.kind) {
       case 'kept':
         void navigator.storage?.persist?.();
-        this.say(w.kept(new Date().toTimeString().slice(0, 5)));
+        this.say(`${this.#before}${w.kept(new Date().toTimeString().slice(0, 5))}`);
+        this.#before = '';
         return;
       case 'clash':
       case 'gone': {
@@ -343,8 +347,11 @@ class JobDesk extends HTMLElement implements DeskHome {
         await this.#shelf?.refresh();
         const title = this.words.desk.fromOtherTab(draft.title ?? this.words.desk.untitled);
         if (kept.kind === 'gone') this.#shelf?.entries.delete(id);
+        const why = kept.kind === 'gone' ? w.gone : w.clash;
+        // The new job is kept a moment later: that must not wipe away why there is one.
+        this.#before = `${why} `;
         this.#adopt({ ...draft, title }, beside);
-        this.say(kept.kind === 'gone' ? w.gone : w.clash);
+        this.say(why);
         return;
       }
       case 'full':
