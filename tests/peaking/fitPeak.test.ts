@@ -312,6 +312,18 @@ describe('bad input', () => {
     expect(call).toThrow(expect.objectContaining({ parameter, code }));
   });
 
+  test('levels that differ by the rounding of the arithmetic alone are flat', () => {
+    const levelDbm = [-40, -40 + 1e-13, -40 + 2e-13, -40 + 1e-13, -40];
+    expect(fitPeak({ positionDeg: [-2, -1, 0, 1, 2], levelDbm }).kind).toBe('flat');
+    const bump = [0, 1e-160, 0];
+    expect(
+      fitPeak({ positionDeg: [-1, 0, 1], levelDbm: bump, standardDeviationDb: 0.1 }).kind,
+    ).toBe('flat');
+    expect(
+      fitPeak({ positionDeg: [-2, -1, 0, 1, 2], levelDbm: [0, 3e-160, 4e-160, 3e-160, 0] }).kind,
+    ).toBe('flat');
+  });
+
   test('one reading on the peak and two far outside the lobe: the uncertainty stays a number', () => {
     const beamwidthDeg = 0.07;
     const positionDeg = [2, -5.5e-165, -2];

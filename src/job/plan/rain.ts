@@ -13,7 +13,7 @@ export type ClimateSource = (station: Station, local?: LocalRain) => Climate;
 
 /** Water on the cover of the feed in the rain exceeded for 0.01 % of the average year; no fade of the plan counts it in. */
 export interface WetFeedPlan {
-  /** Even film of water in millimetres; good to a factor of two. */
+  /** Even film of water in millimetres, on a feed of 60 mm where the file names none; good to a factor of two. */
   readonly filmMm: number;
   /** Highest frequency that is received or sent, in GHz: it loses the most. */
   readonly frequencyGHz: number;

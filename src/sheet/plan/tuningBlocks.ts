@@ -222,7 +222,13 @@ export function rainBlocks(speech: Speech): readonly SheetBlock[] {
   if (rain?.wetFeed) {
     const { filmMm, frequencyGHz, lossDb, mostDb } = rain.wetFeed;
     blocks.push(
-      words.wetFeed(fixed(lossDb, 1), fixed(mostDb, 1), fixed(filmMm, 2), plain(frequencyGHz)),
+      words.wetFeed(
+        fixed(lossDb, 1),
+        fixed(mostDb, 1),
+        fixed(filmMm, 2),
+        plain(frequencyGHz),
+        fixed(rain.rainRate001MmPerH, 1),
+      ),
     );
   }
   return blocks;

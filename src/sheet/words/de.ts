@@ -278,8 +278,8 @@ export const germanWords: SheetWords = {
     `Regenrate ${rate} mm/h (± ${spread} %) für 0,01 % des Jahres, Regenhöhe ${height} km (${source}).`,
   promise: (percent) =>
     `Zugesagt: der Empfang fällt höchstens ${percent} % des mittleren Jahres aus. Der Schwund ist der, der so lange überschritten wird.`,
-  wetFeed: (loss, most, film, frequency) =>
-    `Nicht eingerechnet: Wasser auf der Abdeckung des Feeds. Bei diesem Regen nimmt ein Film von etwa ${film} mm bei ${frequency} GHz ${loss} dB, höchstens ${most} dB, auf einer wasserabweisenden Abdeckung fast nichts. Ein Dach über dem Feed hält es trocken. Nassen Schnee und Eis entfernen.`,
+  wetFeed: (loss, most, film, frequency, rate) =>
+    `Nicht eingerechnet: Wasser auf der Abdeckung des Feeds. Bei Regen mit ${rate} mm/h nimmt ein Film von etwa ${film} mm bei ${frequency} GHz ${loss} dB, höchstens ${most} dB, auf einer wasserabweisenden Abdeckung fast nichts. Ein Dach über dem Feed hält es trocken. Nassen Schnee und Eis entfernen.`,
   under: (amount) => `unter ${amount}`,
   over: (amount) => `über ${amount}`,
   lobeSense:

@@ -318,8 +318,8 @@ export const englishWords = {
   promise: (percent: string) =>
     `Promised: reception fails for at most ${percent} % of the average year. The fade is the one exceeded for that share.`,
   /** What water on the feed takes, not counted in above. */
-  wetFeed: (loss: string, most: string, film: string, frequency: string) =>
-    `Not counted in: water on the cover of the feed. In that rain a film of about ${film} mm takes ${loss} dB at ${frequency} GHz, ${most} dB at most, nearly nothing on a cover that repels water. A hood over the feed keeps it dry. Take wet snow and ice off.`,
+  wetFeed: (loss: string, most: string, film: string, frequency: string, rate: string) =>
+    `Not counted in: water on the cover of the feed. In rain of ${rate} mm/h a film of about ${film} mm takes ${loss} dB at ${frequency} GHz, ${most} dB at most, nearly nothing on a cover that repels water. A hood over the feed keeps it dry. Take wet snow and ice off.`,
   /** Below a value. */
   under: (amount: string) => `under ${amount}`,
   /** Above a value. */
