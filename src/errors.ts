@@ -287,6 +287,13 @@ export function finite(parameter: string, value: number, slip?: string, index?: 
   return refuse(parameter, value, allowed, slip, index);
 }
 
+/** Share of an end by which rounding may put a value beyond it. */
+const GRACE = 8e-16;
+
+/** Whether a value lies in an interval, with the grace of {@link inRange}. */
+export const isInside = (value: number, from: number, to: number): boolean =>
+  value >= from - GRACE * Math.abs(from) && value <= to + GRACE * Math.abs(to);
+
 /**
  * Returns `value` held to `minimum`..`maximum` (both inclusive), -0 as 0; a few units in the last place beyond
  * an end are brought back to it, more throws.
@@ -301,8 +308,8 @@ export function inRange(
 ): number {
   if (typeof value === 'number') {
     if (value >= minimum && value <= maximum) return value + 0;
-    if (value < minimum && minimum - value <= 8e-16 * Math.abs(minimum)) return minimum;
-    if (value > maximum && value - maximum <= 8e-16 * Math.abs(maximum)) return maximum;
+    if (value < minimum && minimum - value <= GRACE * Math.abs(minimum)) return minimum;
+    if (value > maximum && value - maximum <= GRACE * Math.abs(maximum)) return maximum;
   }
   const open = maximum === Number.POSITIVE_INFINITY;
   const allowed = open ? `${minimum} or more` : `from ${minimum} to ${maximum}`;

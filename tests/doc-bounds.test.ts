@@ -1,14 +1,15 @@
 /**
  * Walks the doc comments of every function's inputs: 'a to b' and 'default x' are what the code does. Each `@example`
  * is run with its calls recorded; each recorded call is made again with one field set to the ends that its comment
- * names, beyond them, or left out.
+ * names, one step beyond them, to what is no number, or left out.
  */
 
 import { expect, test } from 'vitest';
 import { DomainError } from '../src/index.js';
-import { DocTypes, examplesOf, sourceFiles } from './support/docComments.js';
+import { DEAR, KNOWN, SKIPPED, SLOW } from './support/docBounds.js';
+import { DocTypes } from './support/docComments.js';
+import { answeredCalls, type Call, changed, type Place, placesOf } from './support/docPlaces.js';
 import { FULL_RUNS } from './support/runs.js';
-import { runSnippet } from './support/snippet.js';
 
 const NUMBER = String.raw`-?\d+(?: \d{3})*(?:\.\d+)?`;
 /** `-90 to 90`; not times something else, not behind words that say something else than what is taken. */
@@ -21,152 +22,112 @@ const DEFAULT = new RegExp(
 );
 const numberOf = (text = ''): number => Number(text.replaceAll(' ', ''));
 
-/** Functions that are not walked, with the reason. */
-const SKIPPED: Readonly<Record<string, string>> = {
-  jobSheet: 'takes a record that the library made',
-  jobSheetHtml: 'takes a record that the library made',
-  compareRecords: 'takes records that the library made',
-  recheckRecord: 'takes a record that the library made',
-  recordJob: 'takes a job that parseJob has checked',
-  planJob: 'takes a job that parseJob has checked',
-  networkSystem: 'returns the tree that it was given, for functions that hold the defaults',
-  parseJob: 'its schema is compared with the types by a test of its own',
-  afterReading: 'takes a state that the library made',
-  afterMove: 'takes a state that the library made',
-  beginPeakSearch: 'returns its settings as given',
-};
+const DECIMAL = /-?\d+(?:\.\d+)?(?:e[+-]?\d+)?/g;
 
-/** Fields whose comment says something else than a plain bound or default, with the reason. */
-const KNOWN: Readonly<Record<string, string>> = {
-  'marginForAvailability: toPercent':
-    'the range of percentages is not of this call: its example hands on a common link',
-  'judgeReadings: rule': 'the default is a rule with that risk, not a number',
-  'safeDistance: frequencyGHz': 'each standard has its own interval, as told',
-  'satelliteTrack: stepMin': 'the step is also bounded by the number of steps, as told',
-  'spectralDensity: noiseBandwidthRatio': 'the default has more digits than the comment',
-  'carrierPower: noiseBandwidthRatio': 'the default has more digits than the comment',
-  'designDistribution: window': 'the default is a window, not a number',
-  'designDistribution: system.tree.to.to.lossDb': 'of an outlet; the example has a splitter there',
-  'supplyAlong: limitA': 'the interval is that of the trade, not a bound',
-  'marginSensitivity: receiver.pointingOffsetDeg':
-    'shifted by a step, which must stay inside as well',
-  'bracketNull: secondDeg': 'counted from the first place',
-  'lowElevationFade: steepGradientPercent': 'numbers of figures',
-  'clearArc: profile.points.elevationDeg': 'checked where the profile was made',
-  'horizonAt: points.elevationDeg': 'checked where the profile was made',
-  'slotViews: profile.points.elevationDeg': 'checked where the profile was made',
-  'viewClearance: points.elevationDeg': 'checked where the profile was made',
-  'mastUnderWind: forceN': 'the lean must stay small as well, as told',
-  'patternPointingLoss: frequencyGHz': 'not asked by the pattern of the example',
-  'designDistribution: system.source.bandwidthMHz': 'the design repeats its input',
-  'designDistribution: system.tree.to.cable.dielectricLossDbPer100m':
-    'the design repeats its input',
-  'designDistribution: system.tree.to.cable.temperaturePercentPerK': 'the design repeats its input',
-  'designDistribution: system.temperatureC': 'the design repeats its input',
-  'marginForAvailability: fromPercent':
-    'of the range type; this function is asked at one percentage',
-  'combinedAvailability: link.uplink.eirpDbw': 'the downlink that follows must stay inside as well',
-  'transparentLink: uplink.eirpDbw': 'the downlink that follows must stay inside as well',
-  'totalFade: elevationDeg': 'asked when the distribution is called',
-  'totalFade: efficiencyRatio': 'asked when the distribution is called',
-  'rainFade: heightM': 'asked when the distribution is called',
-  'smallestReflector: receiver.diameterM': 'what is looked for; not read',
-  'smallestReflector: receiver.antennaGainDbi': 'follows from the size looked for; not read',
-  'marginSensitivity: downlink.eirpDbw': 'shifted by a step, which must stay inside as well',
-  'marginSensitivity: receiver.diameterM': 'shifted by a step, which must stay inside as well',
-  'drivenUplink: saturationFluxDensityDbwPerM2':
-    'not read where the transponder is driven by power',
-  'transponderState: carrierToIntermodulationDb': 'not read by this function',
-  'apertureLevelDb: diameterM': 'must be eight wavelengths as well',
-  'apertureLobes: diameterM': 'must be eight wavelengths as well',
-  'sideLobeTest: aperture.diameterM': 'must be eight wavelengths as well',
-  'simulatedReadings: lobe.diameterM': 'not read for the lobe of the example',
-  'simulatedReadings: lobe.frequencyGHz': 'not read for the lobe of the example',
-  'shownMer: standardUncertaintyDb': 'a field of the same name of another function',
-};
+/** Share of an end by which rounding may put a value beyond it; such a value counts as the end (`src/errors.ts`). */
+const GRACE = 8e-16;
 
-/**
- * Counts of runs whose upper end takes minutes, with a field that is read after them: the ends are tried beside a wrong
- * value there, which is named only if the count was taken.
- */
-const LONG: Readonly<Record<string, string>> = { 'comparePlans: runs': 'seed' };
-/** Functions each call of which is a simulation: walked where everything is run. */
-const DEAR = new Set(Object.keys(LONG).map((id) => id.split(':')[0]));
-
-type Fn = (...args: readonly unknown[]) => unknown;
-interface Call {
-  readonly name: string;
-  readonly call: Fn;
-  readonly args: readonly unknown[];
+/** The neighbour of a number among the doubles, upwards or downwards. */
+function next(value: number, up: boolean): number {
+  if (value === 0) return up ? Number.MIN_VALUE : -Number.MIN_VALUE;
+  const bits = new DataView(new ArrayBuffer(8));
+  bits.setFloat64(0, value);
+  bits.setBigInt64(0, bits.getBigInt64(0) + (value > 0 === up ? 1n : -1n));
+  return bits.getFloat64(0);
 }
 
-async function recordedCalls(): Promise<Call[]> {
-  const calls: Call[] = [];
-  const wrap = (exported: Readonly<Record<string, unknown>>) =>
-    new Proxy(exported, {
-      get(target, key) {
-        const value = target[String(key)];
-        if (typeof value !== 'function' || /^[A-Z]/.test(String(key))) return value;
-        return (...args: unknown[]) => {
-          const result = (value as Fn)(...args);
-          // Only a call that was answered can tell what one changed field does.
-          calls.push({ name: String(key), call: value as Fn, args });
-          return result;
-        };
-      },
-    });
-  for (const file of sourceFiles)
-    for (const { code } of examplesOf(file)) await runSnippet(code, wrap);
-  return calls;
-}
-
-/** A copy with the value at a path replaced or, for `undefined`, taken away. */
-function changed(value: unknown, [key, ...rest]: readonly string[], by: unknown): unknown {
-  if (key === undefined) return by;
-  if (Array.isArray(value))
-    return value.map((item, index) => (index === Number(key) ? changed(item, rest, by) : item));
-  const { [key]: old, ...others } = value as Record<string, unknown>;
-  const next = changed(old, rest, by);
-  return next === undefined ? others : { ...others, [key]: next };
-}
-
-interface Place {
-  readonly path: readonly string[];
-  readonly comment: string;
-  readonly value: unknown;
-}
-
-/** Every commented field of an argument, the optional ones that the example leaves out included. */
-function* placesOf(
-  types: DocTypes,
-  type: Parameters<DocTypes['fields']>[0],
-  value: unknown,
-  path: readonly string[] = [],
-): Generator<Place> {
-  if (Array.isArray(value)) {
-    if (value.length > 0) yield* placesOf(types, type, value[0], [...path, '0']);
-    return;
-  }
-  if (typeof value !== 'object' || value === null || path.length > 5) return;
-  for (const [name, field] of types.fields(type, (value as { readonly kind?: unknown }).kind)) {
-    const inner = (value as Record<string, unknown>)[name];
-    yield { path: [...path, name], comment: field.comment, value: inner };
-    if (typeof inner === 'object') yield* placesOf(types, field.type, inner, [...path, name]);
-  }
+/** The first double that is beyond an end by more than rounding. */
+function beyond(end: number, up: boolean): number {
+  const grace = GRACE * Math.abs(end);
+  let value = end;
+  do value = next(value, up);
+  while (Math.abs(value - end) <= grace);
+  return value;
 }
 
 /** The outcome of a call: JSON of the result, or the error. */
 function outcome({ call, args }: Call, index: number, arg: unknown): string | DomainError {
+  const list = [...args];
+  list[index] = arg;
   try {
-    return JSON.stringify(call(...args.map((old, at) => (at === index ? arg : old)))) ?? '';
+    return JSON.stringify(call(...list)) ?? '';
   } catch (error) {
     if (error instanceof DomainError) return error;
     throw error;
   }
 }
 
-const names = (error: string | DomainError, field: string): boolean =>
+type Outcome = string | DomainError;
+const names = (error: Outcome, field: string): error is DomainError =>
   error instanceof DomainError && error.parameter.split(/[.[\]]+/).includes(field);
+/** Whether two results are the same but for the rounding of what went in. */
+const nearlySame = (a: Outcome, b: Outcome): boolean => {
+  const skeleton = (text: Outcome) => String(text).replaceAll(DECIMAL, '#');
+  const figures = (text: Outcome) => (String(text).match(DECIMAL) ?? []).map(Number);
+  const [ours, theirs] = [figures(a), figures(b)];
+  return (
+    skeleton(a) === skeleton(b) &&
+    ours.every(
+      (value, at) => Math.abs(value - (theirs[at] ?? 0)) <= 1e-9 * Math.max(1, Math.abs(value)),
+    )
+  );
+};
+const same = (a: Outcome, b: Outcome): boolean =>
+  a instanceof DomainError || b instanceof DomainError ? String(a) === String(b) : a === b;
+/** Whether the error tells the end that was passed, as a number of its own or in its words. */
+const tells = (error: DomainError, end: number): boolean =>
+  error.minimum === end ||
+  error.maximum === end ||
+  (error.allowed.match(DECIMAL) ?? []).map(Number).includes(end);
+
+/** What is wrong with a field whose comment says a range. */
+function boundFaults(
+  told: RegExpExecArray,
+  field: string,
+  at: (by: number) => Outcome,
+): readonly string[] {
+  const wrong: string[] = [];
+  const [low = 0, high = 0] = told.slice(2).map(numberOf);
+  const open = told[1] !== undefined;
+  const refused = (by: number, end?: number) => {
+    const got = at(by);
+    const shown = Object.is(by, -0) ? '-0' : by;
+    if (!names(got, field)) wrong.push(`${shown} is taken`);
+    else if (end !== undefined && !tells(got, end))
+      wrong.push(`${shown} is refused without a word of ${end}: ${got.message}`);
+  };
+  for (const [end, up] of [[low, false] as const, [high, true] as const]) {
+    if (open && !up) {
+      refused(end, end);
+      continue;
+    }
+    const got = at(end);
+    if (names(got, field) && got.code === 'out-of-range')
+      wrong.push(`${end} is refused: ${got.message}`);
+    refused(beyond(end, up), end);
+    const near = next(end, up);
+    const nearly = at(near);
+    if (!names(nearly, field) && !nearlySame(nearly, got))
+      wrong.push(`${near} is taken for something else than ${end}`);
+  }
+  if (low > 0 || (open && low === 0)) refused(-0);
+  else if (high >= 0 && !same(at(-0), at(0))) wrong.push('-0 is not taken for 0');
+  for (const none of [Number.NaN, Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY])
+    refused(none);
+  return wrong.map((fault) => `"${told[0]}": ${fault}`);
+}
+
+/** What is wrong with a field whose comment says a default; nothing to say where it cannot be left out. */
+function defaultFaults(
+  told: RegExpExecArray,
+  field: string,
+  at: (by: unknown) => Outcome,
+): readonly string[] | undefined {
+  const standard = told[1] ?? told[2];
+  const without = at(undefined);
+  if (names(without, field)) return undefined;
+  return same(without, at(numberOf(standard))) ? [] : [`"${told[0]}": left out is not ${standard}`];
+}
 
 test('bounds and defaults of inputs are what their comments say', async () => {
   const types = new DocTypes();
@@ -174,59 +135,50 @@ test('bounds and defaults of inputs are what their comments say', async () => {
   const wrong: string[] = [];
   let bounds = 0;
   let defaults = 0;
-  const calls = (await recordedCalls()).filter((_, index) => FULL_RUNS || index % 8 === 0);
-  for (const one of calls) {
-    if (one.name in SKIPPED || (!FULL_RUNS && DEAR.has(one.name))) continue;
-    types.parameters(one.name).forEach((type, index) => {
-      for (const { path, comment, value } of placesOf(types, type, one.args[index])) {
-        const field = path[path.length - 1] ?? '';
-        const id = `${one.name}: ${path.filter((key) => key !== '0').join('.')}`;
-        if (seen.has(id)) continue;
-        const told = comment.replace(/stated range[^;.]*|usually[^;.]*/gi, '');
-        const after = LONG[id];
-        const at = (by: unknown) => outcome(one, index, changed(one.args[index], path, by));
-        const atEnd = (by: number) => {
-          const argument = changed(one.args[index], path, by);
-          return after === undefined
-            ? outcome(one, index, argument)
-            : outcome(one, index, changed(argument, [after], Number.NaN));
-        };
-        const range = RANGE.exec(told);
-        if (range && (typeof value === 'number' || value === undefined) && !(id in KNOWN)) {
-          seen.add(id);
-          const [low = 0, high = 0] = range.slice(2).map(numberOf);
-          const step = (end: number) => 1e-6 * Math.max(1, Math.abs(end));
-          for (const end of range[1] === undefined ? [low, high] : [high]) {
-            const got = atEnd(end);
-            if (after !== undefined && !names(got, after))
-              wrong.push(`${id}: ${after} is not read after it`);
-            if (names(got, field) && got instanceof DomainError && got.code === 'out-of-range')
-              wrong.push(`${id} "${range[0]}": ${end} is refused: ${got.message}`);
-          }
-          for (const end of [low - step(low), high + step(high)])
-            if (!names(atEnd(end), field)) wrong.push(`${id} "${range[0]}": ${end} is taken`);
-          bounds++;
-        }
-        const otherwise = DEFAULT.exec(told);
-        const standard = otherwise?.[1] ?? otherwise?.[2];
-        if (standard !== undefined && !(id in KNOWN)) {
-          seen.add(id);
-          const without = at(undefined);
-          const given = at(numberOf(standard));
-          if (!(without instanceof DomainError) || !names(without, field)) {
-            const same =
-              without instanceof DomainError || given instanceof DomainError
-                ? String(without) === String(given)
-                : without === given;
-            if (!same) wrong.push(`${id} "${otherwise?.[0]}": left out is not ${standard}`);
-            defaults++;
-          }
-        }
-      }
-    });
+  const slow = new RegExp(`\\b(?:${SLOW.join('|')})\\(`);
+  const calls = await answeredCalls(
+    (code, index) => FULL_RUNS || (index % 10 === 0 && !slow.test(code)),
+  );
+
+  function walk(one: Call, index: number, { path, comment, value }: Place, parameter = ''): void {
+    const fields = path.filter((key) => !/^\d+$/.test(key));
+    const field = fields.at(-1) ?? parameter;
+    const id = `${one.name}: ${fields.join('.') || parameter}`;
+    if (seen.has(id) || id in KNOWN) return;
+    const words = comment.replace(/stated range[^;.]*|usually[^;.]*/gi, '');
+    const withValue = (by: unknown) => changed(one.args[index], path, by);
+    const last = DEAR[one.name];
+    const range = RANGE.exec(words);
+    if (range && (typeof value === 'number' || value === undefined)) {
+      seen.add(id);
+      bounds++;
+      const faults = boundFaults(range, field, (by) =>
+        outcome(
+          one,
+          index,
+          last === undefined ? withValue(by) : changed(withValue(by), [last], Number.NaN),
+        ),
+      );
+      wrong.push(...faults.map((fault) => `${id} ${fault}`));
+    }
+    const standard = DEFAULT.exec(words);
+    if (standard) {
+      seen.add(id);
+      const faults = defaultFaults(standard, field, (by) => outcome(one, index, withValue(by)));
+      if (faults) defaults++;
+      wrong.push(...(faults ?? []).map((fault) => `${id} ${fault}`));
+    }
   }
+
+  for (const one of calls)
+    if (!(one.name in SKIPPED))
+      types.parameters(one.name).forEach(({ name, comment, type }, index) => {
+        if (type?.getText() === 'number')
+          walk(one, index, { path: [], comment, value: one.args[index] }, name);
+        for (const place of placesOf(types, type, one.args[index])) walk(one, index, place);
+      });
   console.log(`doc comments: ${bounds} bounds and ${defaults} defaults walked`);
   expect(wrong).toEqual([]);
-  expect(bounds).toBeGreaterThan(FULL_RUNS ? 350 : 60);
-  expect(defaults).toBeGreaterThan(FULL_RUNS ? 250 : 40);
+  expect(bounds).toBeGreaterThan(FULL_RUNS ? 450 : 40);
+  expect(defaults).toBeGreaterThan(FULL_RUNS ? 350 : 35);
 });

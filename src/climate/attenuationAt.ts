@@ -26,7 +26,7 @@ export interface SkyPath {
   readonly tiltDeg: number;
   /** Diameter of the antenna in metres, for scintillation. */
   readonly diameterM: number;
-  /** Efficiency of the antenna, above 0 to 1; 0.5 where not given. */
+  /** Efficiency of the antenna, 0.01 to 1; 0.5 where not given. */
   readonly efficiencyRatio?: number | undefined;
   /** Percentage of an average year, 0.000001 to 50; stated range 0.001 to 50. */
   readonly exceededPercent: number;

@@ -24,7 +24,7 @@ export interface PlannedStations {
   readonly tiltDeg: Column;
   /** Diameter of the antenna in metres. */
   readonly diameterM: Column;
-  /** Efficiency of the antenna, above 0 to 1; 0.5 where not given. */
+  /** Efficiency of the antenna, 0.01 to 1; 0.5 where not given. */
   readonly efficiencyRatio?: Column | undefined;
   /** Percentage of an average year, 0.000001 to 50. */
   readonly exceededPercent: Column;

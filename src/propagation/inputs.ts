@@ -1,6 +1,6 @@
 /** Guards for the inputs that every recommendation shares; the words of a slip stand here once. */
 
-import { inRange } from '../errors.js';
+import { inRange, isInside } from '../errors.js';
 
 /** Frequency in GHz, held to what any of the formulas can digest. */
 export function checkedFrequencyGHz(
@@ -21,7 +21,7 @@ export function checkedRaisedElevationDeg(value: number, index?: number): number
   return inRange('elevationDeg', value, 0.1, 90, 'is the satellite below the horizon?', index);
 }
 
-/** Percent of time, above 0 to 100. */
+/** Percent of time, 0.000001 to 100. */
 export function checkedPercent(
   value: number,
   index?: number,
@@ -54,5 +54,5 @@ export function checkedRainRate(parameter: string, value: number, index?: number
 export function namesOutside(
   ...stated: readonly (readonly [name: string, value: number, from: number, to: number])[]
 ): readonly string[] {
-  return stated.filter(([, value, from, to]) => !(value >= from && value <= to)).map(([n]) => n);
+  return stated.filter(([, value, from, to]) => !isInside(value, from, to)).map(([n]) => n);
 }

@@ -46,7 +46,7 @@ export interface WaterVapour {
 export interface WaterVapourInput extends MapPlace {
   /** Height of the station above mean sea level in metres, -1000 to 100 000. */
   readonly heightM: number;
-  /** Percentage of an average year, above 0 to 100. */
+  /** Percentage of an average year, 0.000000001 to 100. */
   readonly exceededPercent: number;
   /** Maps for one or more percentages, smallest percentage first. */
   readonly maps: readonly WaterVapourMaps[];

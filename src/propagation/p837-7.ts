@@ -134,7 +134,7 @@ const RAIN_RATE_INPUT_KEYS = {
  * Rain rate exceeded for a percentage of an average year, from monthly normals (P.837-7).
  *
  * @param input  Twelve mean rain totals in millimetres, twelve mean temperatures in kelvin, and
- *   `exceededPercent`, above 0 to 100 (0.01 is the input of rain attenuation).
+ *   `exceededPercent`, 0.000000001 to 100 (0.01 is the input of rain attenuation).
  * @returns Rain rate in mm/h; 0 where `exceededPercent` is the probability of rain or more.
  * @throws {@link DomainError} naming `monthlyRainMm`, `monthlyTemperatureK` or `exceededPercent`.
  *

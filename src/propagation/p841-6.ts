@@ -60,7 +60,7 @@ function pair(annualPercent: number, worstMonthPercent: number): WorstMonth {
  *
  * pw = Q p, with Q = Q1 p^-beta from the percentage at which it is 12 up to 3 %.
  *
- * @param annualPercent  Percent of an average year, above 0 to 100.
+ * @param annualPercent  Percent of an average year, 0.000001 to 100.
  * @param climate  Parameters of the place; Q1 2.85 and beta 0.13, for planning anywhere, where not given.
  * @returns Both percentages and their ratio.
  * @throws {@link DomainError} naming `annualPercent` or the parameter.
@@ -84,7 +84,7 @@ export function worstMonthPercent(
  * Percent of an average year that goes with a percent of its average worst month: the inverse of
  * {@link worstMonthPercent}.
  *
- * @param worstPercent  Percent of the average worst month, above 0 to 100.
+ * @param worstMonthPercent  Percent of the average worst month, 0.000001 to 100.
  * @param climate  Parameters of the place; Q1 2.85 and beta 0.13, for planning anywhere, where not given.
  * @returns Both percentages and their ratio.
  * @throws {@link DomainError} naming `worstMonthPercent` or the parameter.
@@ -97,10 +97,10 @@ export function worstMonthPercent(
  * ```
  */
 export function annualPercent(
-  worstPercent: number,
+  worstMonthPercent: number,
   climate: WorstMonthClimate = GLOBAL,
 ): WorstMonth {
-  const worst = checkedPercent(worstPercent, undefined, 'worstMonthPercent');
+  const worst = checkedPercent(worstMonthPercent, undefined, 'worstMonthPercent');
   const checked = checkedClimate(climate);
   const { q1, beta } = checked;
   const flat = ratioAt(3, checked);

@@ -134,7 +134,7 @@ export function thirdOrderRatio(amplifier: {
 /**
  * Output 1 dB compression point below saturation in dB for an amplifier after Rapp's law, out = in / (1 + in^2p)^(1/2p).
  *
- * @param sharpness  p of the law, 0.5 (soft tubes) to 20 (a hard limit); solid-state amplifiers lie at 2 to 3.
+ * @param sharpness  p of the law, 0.5 to 20: soft tubes near the lower end, a hard limit near the upper; solid-state amplifiers usually lie at 2 to 3.
  * @throws {@link DomainError} naming `sharpness`.
  * Source: derivation from the law of C. Rapp (1991). Accuracy: the law's.
  * @example

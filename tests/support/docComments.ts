@@ -29,29 +29,54 @@ export interface DocField {
   readonly type: ts.TypeNode | undefined;
 }
 
-/** Reads types by name, without a checker: names of declared types are unique enough, a file's own come first. */
+/** A top-level declaration of a type or a function, by its first line. */
+const DECLARED = /^(?:export )?(?:async )?(interface|type|function)\*? (\w+)/gm;
+
+/**
+ * Reads types by name, without a checker: names of declared types are unique enough, the last file that has one counts.
+ * A file is parsed when something of it is asked for; all of them take seconds.
+ */
 export class DocTypes {
-  private readonly types = new Map<string, ts.InterfaceDeclaration | ts.TypeAliasDeclaration>();
-  private readonly functions = new Map<string, ts.FunctionDeclaration>();
+  private readonly files = { type: new Map<string, string>(), function: new Map<string, string>() };
+  private readonly parsed = new Map<string, ts.SourceFile>();
 
   constructor() {
     for (const file of sourceFiles)
-      for (const node of ts.createSourceFile(
-        file,
-        readFileSync(SOURCE + file, 'utf8'),
-        ts.ScriptTarget.ES2022,
-        true,
-      ).statements) {
-        if (ts.isInterfaceDeclaration(node) || ts.isTypeAliasDeclaration(node))
-          this.types.set(node.name.text, node);
-        if (ts.isFunctionDeclaration(node) && node.name && node.body)
-          this.functions.set(node.name.text, node);
-      }
+      for (const [, word, name = ''] of readFileSync(SOURCE + file, 'utf8').matchAll(DECLARED))
+        this.files[word === 'function' ? 'function' : 'type'].set(name, file);
   }
 
-  /** Types of a function's parameters. */
-  parameters(name: string): readonly (ts.TypeNode | undefined)[] {
-    return this.functions.get(name)?.parameters.map(({ type }) => type) ?? [];
+  private statements(file: string | undefined): readonly ts.Statement[] {
+    if (file === undefined) return [];
+    const known = this.parsed.get(file);
+    if (known) return known.statements;
+    const text = readFileSync(SOURCE + file, 'utf8');
+    const made = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
+    this.parsed.set(file, made);
+    return made.statements;
+  }
+
+  private type(name: string): ts.InterfaceDeclaration | ts.TypeAliasDeclaration | undefined {
+    return this.statements(this.files.type.get(name)).find(
+      (node): node is ts.InterfaceDeclaration | ts.TypeAliasDeclaration =>
+        (ts.isInterfaceDeclaration(node) || ts.isTypeAliasDeclaration(node)) &&
+        node.name.text === name,
+    );
+  }
+
+  /** A function's parameters, each with its type and what `@param` says of it. */
+  parameters(name: string): readonly (DocField & { readonly name: string })[] {
+    const found = this.statements(this.files.function.get(name)).find(
+      (node): node is ts.FunctionDeclaration =>
+        ts.isFunctionDeclaration(node) && node.name?.text === name && node.body !== undefined,
+    );
+    if (!found) return [];
+    const told = [...commentOf(found).matchAll(/@param (\w+) ([^@]*)/g)];
+    return found.parameters.map(({ name, type }) => ({
+      name: name.getText(),
+      comment: told.find(([, parameter]) => parameter === name.getText())?.[2] ?? '',
+      type,
+    }));
   }
 
   /** Fields of a type by name, bases included; of a union those of the members that a value's `kind` fits. */
@@ -92,13 +117,13 @@ export class DocTypes {
           if (keys.getText().includes(`'${name}'`) === (called === 'Pick')) found.set(name, field);
         return found;
       }
-      const declared = this.types.get(called);
+      const declared = this.type(called);
       if (declared && ts.isTypeAliasDeclaration(declared)) take(declared.type);
       else if (declared) {
         members(declared.members);
         for (const clause of declared.heritageClauses ?? [])
           for (const base of clause.types) {
-            const parent = this.types.get(base.expression.getText());
+            const parent = this.type(base.expression.getText());
             if (parent && ts.isInterfaceDeclaration(parent))
               take(ts.factory.createTypeLiteralNode(parent.members) as ts.TypeNode);
           }

@@ -16,7 +16,7 @@ export interface OutageInput {
   readonly exceededPercent: number;
   /** Frequency in GHz; stated range 10 to 50. */
   readonly frequencyGHz: number;
-  /** Elevation in degrees, above 0 to 90; stated range 5 to 60. */
+  /** Elevation in degrees, 0.1 to 90; stated range 5 to 60. */
   readonly elevationDeg: number;
   /** Attenuation at which the link goes out, in dB, above 0. */
   readonly attenuationDb: number;

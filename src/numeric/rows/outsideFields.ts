@@ -1,6 +1,6 @@
 /** Fields outside their stated range, as a column of a batch. */
 
-import { inRange } from '../../errors.js';
+import { inRange, isInside } from '../../errors.js';
 import { type Column, inRow } from '../columns.js';
 
 /**
@@ -48,7 +48,7 @@ export function markOutside(
   to: number,
 ): void {
   const mark = 1 << outsideStatedFields.indexOf(field);
-  const outside = (value: number) => !(value >= from && value <= to);
+  const outside = (value: number) => !isInside(value, from, to);
   if (typeof column === 'number' && !outside(column)) return;
   for (let row = 0; row < marks.length; row++)
     if (outside(inRow(column, row))) marks[row] = (marks[row] ?? 0) | mark;

@@ -50,7 +50,7 @@ export function rotationIsolationDb(rotationErrorDeg: number, ownIsolationDb = I
  * Rotation error that a measured isolation amounts to: the inverse of {@link rotationIsolationDb}.
  *
  * @param isolationDb  Measured cross-polar isolation in dB, 0 to 100.
- * @param ownIsolationDb  Isolation of antenna and wave themselves in dB, above 0 to 100; default 100.
+ * @param ownIsolationDb  Isolation of antenna and wave themselves in dB, 0.01 to 100; default 100.
  * @throws {@link DomainError} naming `isolationDb` or `ownIsolationDb`.
  * @example
  * ```ts

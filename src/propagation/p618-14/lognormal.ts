@@ -11,7 +11,7 @@ const SUGGESTED_PERCENT = [0.01, 0.02, 0.03, 0.05, 0.1, 0.2, 0.3, 0.5, 1, 2, 3, 
 
 /** Input of {@link rainAttenuationLognormal}. */
 export interface RainAttenuationLognormalInput extends RainPath {
-  /** Probability of rain in percent of an average year, above 0.02 to 100. */
+  /** Probability of rain in percent of an average year, 0.0201 to 100. */
   readonly rainProbabilityPercent: number;
 }
 

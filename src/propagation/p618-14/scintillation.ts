@@ -19,7 +19,7 @@ export interface ScintillationPath {
   readonly elevationDeg: number;
   /** Diameter of the antenna in metres: a large aperture averages the flicker. */
   readonly diameterM: number;
-  /** Efficiency of the antenna, above 0 to 1; 0.5, the cautious value, where not given. */
+  /** Efficiency of the antenna, 0.01 to 1; 0.5, the cautious value, where not given. */
   readonly efficiencyRatio?: number | undefined;
   /** Median wet term of the surface refractivity in N-units (P.453-14). */
   readonly wetRefractivityNUnits: number;

@@ -59,7 +59,7 @@ export interface TotalAttenuation {
  * Percentage of time for which gas and cloud attenuation must be given to {@link totalAttenuation}: the one
  * asked for, but at least 5 %, since the worst gas and cloud come together with the rain.
  *
- * @param exceededPercent  Percent of time of the total, above 0 to 100.
+ * @param exceededPercent  Percent of time of the total, 0.000001 to 100.
  * @throws {@link DomainError} naming `exceededPercent`.
  *
  * Source: Recommendation ITU-R P.618-14, section 2.5 (P.618-13 held both at 1 %).

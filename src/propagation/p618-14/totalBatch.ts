@@ -23,7 +23,7 @@ import { checkedPart, combinedDb, HELD_PERCENT } from './total.js';
 export interface TotalAttenuationColumns extends RainAttenuationColumns {
   /** Diameter of the antenna in metres. */
   readonly diameterM: Column;
-  /** Efficiency of the antenna, above 0 to 1; 0.5 where not given. */
+  /** Efficiency of the antenna, 0.01 to 1; 0.5 where not given. */
   readonly efficiencyRatio?: Column | undefined;
   /** Median wet term of the surface refractivity in N-units. */
   readonly wetRefractivityNUnits: Column;

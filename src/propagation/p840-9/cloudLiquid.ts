@@ -24,7 +24,7 @@ export interface CloudLiquid {
 
 /** Arguments of {@link cloudLiquid}. */
 export interface CloudLiquidInput extends MapPlace {
-  /** Percentage of an average year, above 0 to 100. */
+  /** Percentage of an average year, 0.000000001 to 100. */
   readonly exceededPercent: number;
   /** Map of liquid water, kg/m2, for one or more percentages, smallest percentage first. */
   readonly maps: readonly { readonly exceededPercent: number; readonly liquid: GlobalMap }[];

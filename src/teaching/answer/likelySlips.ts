@@ -38,7 +38,8 @@ const ABSURD = 1000;
  */
 export function likelySlips(question: Question, count: number): readonly NamedSlip[] {
   const { plan: name, inputs: asked } = known('question', question, QUESTION_KEYS);
-  if (!Number.isInteger(inRange('count', count, 1, 50)))
+  const most = inRange('count', count, 1, 50);
+  if (!Number.isInteger(most))
     throw new DomainError({
       code: 'malformed',
       parameter: 'count',
@@ -56,7 +57,7 @@ export function likelySlips(question: Question, count: number): readonly NamedSl
   const found: NamedSlip[] = [];
   for (const { slips, rank, compiled } of variantsOf(plan).single) {
     const [slip] = slips;
-    if (found.length === count) break;
+    if (found.length === most) break;
     if (rank !== 1 || !slip || found.some((each) => each.name === slip.name)) continue;
     const value = valueNamed(evaluateCompiled(compiled, start), last.symbol);
     const shows =
