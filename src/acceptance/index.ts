@@ -40,6 +40,12 @@ export {
   type DecisionRule,
   decideConformity,
 } from './decideConformity.js';
+export {
+  type ConformityBatchInput,
+  type ConformityColumns,
+  conformityVerdicts,
+  decideConformityBatch,
+} from './decideConformityBatch.js';
 export { decideRepeated, type RepeatedDecision, type RepeatedQuestion } from './decideRepeated.js';
 export {
   expectedReadings,

@@ -19,6 +19,7 @@ export {
   type AvailabilityBuffers,
   type AvailabilityColumns,
   availabilityBatch,
+  availabilityOutcomes,
 } from './availability/availabilityBatch.js';
 export { type CombinedFades, combinedAvailability } from './availability/combinedFades.js';
 export {
@@ -37,6 +38,12 @@ export {
   smallestReflector,
   type TriedReflector,
 } from './availability/smallestReflector.js';
+export {
+  type ReflectorColumns,
+  type ReflectorStations,
+  reflectorOutcomes,
+  smallestReflectorBatch,
+} from './availability/smallestReflectorBatch.js';
 export {
   type BudgetInWeather,
   type BudgetWithAvailability,
@@ -78,6 +85,12 @@ export {
   footprintLevel,
   footprintLevelsAt,
 } from './footprint/footprint.js';
+export {
+  type FootprintLevelColumns,
+  type FootprintPlaces,
+  footprintLevelBatch,
+  footprintOutcomes,
+} from './footprint/footprintLevelBatch.js';
 export type { ContourFeature, ContourGeometry, Footprint, Position } from './footprint/geoJson.js';
 export { dvbMode, dvbModes, modeWithPilots } from './modes/dvbModes.js';
 export type { DvbMode, DvbStandard, ModeThreshold, ThresholdStatus } from './modes/mode.js';

@@ -6,6 +6,11 @@
 
 export { type LookAngles, lookAngles } from './look/lookAngles.js';
 export {
+  type LookAnglesAndSkewColumns,
+  lookAnglesAndSkewBatch,
+  lookOutcomes,
+} from './look/lookAnglesAndSkewBatch.js';
+export {
   type LookAnglesBatchInput,
   type LookAnglesColumns,
   lookAnglesBatch,

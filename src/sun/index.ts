@@ -13,3 +13,9 @@ export { type SolarTime, solarTime } from './solarTime.js';
 export { type Air, type SunDirection, sunDirection } from './sunDirection.js';
 export { type ShadowInput, type ShadowInstant, shadowInstants } from './sunInPlane.js';
 export { type SunOutage, type SunOutages, sunOutages } from './sunOutages.js';
+export {
+  outageOutcomes,
+  type SunOutagesBatchInput,
+  type SunOutagesColumns,
+  sunOutagesBatch,
+} from './sunOutagesBatch.js';

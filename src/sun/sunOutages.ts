@@ -1,11 +1,8 @@
 /** Sun outages: the days on which the Sun stands behind a satellite, and what that costs. */
 
-import { DomainError, inRange } from '../errors.js';
 import { knownOnly } from '../keys.js';
-import { cosDeg } from '../numeric/angle.js';
-import { epochMsToIso, instantToEpochMs } from '../numeric/instant.js';
-import { bracketedRoot } from '../numeric/root.js';
-import { passageOfDay, roughDeclinationDeg } from './outageGeometry.js';
+import { epochMsToIso } from '../numeric/instant.js';
+import { checkedThresholdDb, outageEvents, outageSpan } from './outageEvents.js';
 import type { SunOutageInput } from './outageInput.js';
 import { SUN_OUTAGE_INPUT_KEYS } from './outageInput.js';
 import { outageReception } from './outageReception.js';
@@ -58,8 +55,6 @@ export type SunOutages =
       readonly elevationDeg: number;
     };
 
-const DAY_MS = 86400000;
-
 /**
  * Sun outages of a station and slot: days, start, peak, end, and the loss of C/N.
  *
@@ -89,57 +84,26 @@ const DAY_MS = 86400000;
  */
 export function sunOutages(input: SunOutageInput): SunOutages {
   const { from, to, ...given } = knownOnly('input', input, SUN_OUTAGE_INPUT_KEYS);
-  const firstMs = instantToEpochMs('from', from);
-  const lastMs = instantToEpochMs('to', to);
-  if (!(lastMs > firstMs) || lastMs - firstMs > 1100 * DAY_MS) {
-    throw new DomainError({
-      code: 'inconsistent',
-      parameter: 'to',
-      received: to,
-      allowed: 'after from, by at most 1100 days',
-    });
-  }
+  const span = outageSpan(from, to);
   const reception = outageReception(given);
-  const thresholdDb = inRange('thresholdLossDb', given.thresholdLossDb ?? 1, 0.1, 40);
+  const thresholdDb = checkedThresholdDb(given.thresholdLossDb);
   const { beamwidthDeg, brightnessTemperatureK, direction } = reception;
   const { elevationDeg } = direction;
   if (!(elevationDeg > 0)) return { kind: 'below-horizon', elevationDeg };
   const satelliteDeclinationDeg = direction.celestialDeclinationDeg;
   const head = { beamwidthDeg, brightnessTemperatureK, satelliteDeclinationDeg };
   const greatestLossDb = reception.noise(0, 0.2666).lossDb;
-  const events: SunOutage[] = [];
-  // The loss is gone where the Sun is three beamwidths and its radius away.
-  const reachDeg = 3 * beamwidthDeg + 0.3;
-  const firstDayMs = Math.floor(firstMs / DAY_MS) * DAY_MS - DAY_MS;
-  for (let dayMs = firstDayMs; dayMs <= lastMs + DAY_MS; dayMs += DAY_MS) {
-    const roughDeg = roughDeclinationDeg(dayMs + DAY_MS / 2) - satelliteDeclinationDeg;
-    if (Math.abs(roughDeg) > reachDeg + 0.3) continue;
-    const passage = passageOfDay(reception.station, direction, dayMs);
-    if (passage.peakMs < firstMs || passage.peakMs > lastMs) continue;
-    const loss = (epochMs: number) =>
-      reception.noise(passage.separationAt(epochMs), passage.angularRadiusDeg).lossDb - thresholdDb;
-    const peak = reception.noise(passage.separationDeg, passage.angularRadiusDeg);
-    if (peak.lossDb < thresholdDb) continue;
-    const widestMs = Math.min(
-      3 * 3600000,
-      ((reachDeg + 1) * 240000) / cosDeg(satelliteDeclinationDeg),
-    );
-    const tolerance = 50;
-    const { peakMs } = passage;
-    const startMs =
-      bracketedRoot(loss, { from: peakMs - widestMs, to: peakMs, tolerance }) ?? peakMs - widestMs;
-    const endMs =
-      bracketedRoot(loss, { from: peakMs, to: peakMs + widestMs, tolerance }) ?? peakMs + widestMs;
-    events.push({
+  const events = outageEvents(reception, thresholdDb, span).map(
+    ({ startMs, peakMs, endMs, separationDeg, peak }) => ({
       startUtc: epochMsToIso(startMs),
       peakUtc: epochMsToIso(peakMs),
       endUtc: epochMsToIso(endMs),
       durationMin: (endMs - startMs) / 60000,
-      separationDeg: passage.separationDeg,
+      separationDeg,
       temperatureRiseK: peak.temperatureRiseK,
       lossDb: peak.lossDb,
-    });
-  }
+    }),
+  );
   return events.length > 0
     ? { kind: 'outages', ...head, events }
     : { kind: 'none', ...head, greatestLossDb };

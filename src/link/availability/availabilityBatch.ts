@@ -61,7 +61,7 @@ export interface AvailabilityBatch {
   readonly marginDb: Float64Array;
   /** Percent of an average year for which the margin does not suffice; an end of the range where the answer lies beyond it. */
   readonly exceededPercent: Float64Array;
-  /** 0 `available`, 1 `better-than`, 2 `worse-than`: see `availabilityForMargin`. */
+  /** What became of the row: the place of its word in {@link availabilityOutcomes}. */
   readonly outcome: Uint8Array;
 }
 
@@ -72,7 +72,12 @@ export interface AvailabilityBuffers {
   readonly outcome: Uint8Array;
 }
 
-const OUTCOMES: readonly Availability['kind'][] = ['available', 'better-than', 'worse-than'];
+/** What a number in a column `outcome` of {@link availabilityBatch} says: the `kind` of `availabilityForMargin`. */
+export const availabilityOutcomes = [
+  'available',
+  'better-than',
+  'worse-than',
+] as const satisfies readonly Availability['kind'][];
 
 const AVAILABILITY_BATCH_OUT_KEYS = {
   marginDb: true,
@@ -175,7 +180,7 @@ export function availabilityBatch(
     );
     marginDb[row] = margin;
     exceededPercent[row] = found.exceededPercent;
-    outcome[row] = OUTCOMES.indexOf(found.kind);
+    outcome[row] = availabilityOutcomes.indexOf(found.kind);
   }
   return { marginDb, exceededPercent, outcome };
 }

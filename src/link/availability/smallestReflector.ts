@@ -3,13 +3,13 @@
 import { checkedDiameterM } from '../../antenna/internal.js';
 import { DomainError, inRange, object } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
-import { valueAt } from '../../numeric/columns.js';
+import { entryAt } from '../../numeric/columns.js';
 import type { LinkBudget } from '../budget/budgetOf.js';
 import { budgetOf } from '../budget/budgetOf.js';
 import type { Impairment } from '../budget/combine.js';
 import type { LinkBudgetInput } from '../budget/linkBudgetInput.js';
 import { LINK_BUDGET_INPUT_KEYS } from '../budget/linkBudgetInput.js';
-import { preparedLink } from '../budget/preparedLink.js';
+import { type PreparedLink, preparedLink } from '../budget/preparedLink.js';
 import { RECEIVING_TERMINAL_KEYS } from '../noise/receiver.js';
 import { checkedFade, checkedPercent, type FadeDistribution, fadeWeather } from './fade.js';
 
@@ -98,37 +98,20 @@ export function smallestReflector(
   link: LinkBudgetInput,
   target: ReflectorTarget = {},
 ): SmallestReflector {
-  const { receiver, impairments } = known('link', link, LINK_BUDGET_INPUT_KEYS);
-  const { antennaGainDbi: _dataSheet, ...terminal } = known(
-    'receiver',
-    receiver,
-    RECEIVING_TERMINAL_KEYS,
-  );
-  const given = knownOnly('target', target, REFLECTOR_TARGET_KEYS);
-  const targetDb = inRange('targetMarginDb', given.targetMarginDb ?? 0, -50, 100);
-  const fade = given.fade === undefined ? undefined : checkedFade(given.fade);
-  const percent = checkedPercent(given.exceededPercent ?? 0.1);
-  const listed = object('diametersM', given.diametersM ?? STANDARD_DIAMETERS_M);
-  if (!(listed.length > 0))
-    throw new DomainError({
-      code: 'empty',
-      parameter: 'diametersM',
-      received: listed,
-      allowed: 'at least one diameter',
-    });
-  const diametersM = [...listed].sort((a, b) => a - b);
-  const budgets = diametersM.map((diameterM) => {
-    checkedDiameterM(diameterM, 'diametersM');
-    const prepared = preparedLink({
-      ...link,
-      receiver: { ...terminal, diameterM },
-      impairments: [...(impairments ?? []), ...(given.impairmentsAt?.(diameterM) ?? [])],
-    });
+  const {
+    fade: given,
+    exceededPercent,
+    ...rest
+  } = knownOnly('target', target, REFLECTOR_TARGET_KEYS);
+  const { targetDb, reflectors } = reflectorsToTry(link, rest);
+  const fade = given === undefined ? undefined : checkedFade(given);
+  const percent = checkedPercent(exceededPercent ?? 0.1);
+  const budgets = reflectors.map(({ prepared }) => {
     const { weather } = prepared;
     return budgetOf(prepared, fade ? fadeWeather(fade(percent), weather.clearDb) : weather);
   });
   const tried = budgets.map(({ marginDb }, index) => ({
-    diameterM: valueAt(diametersM, index),
+    diameterM: entryAt(reflectors, index).diameterM,
     marginDb,
     meets: marginDb >= targetDb,
   }));
@@ -140,5 +123,42 @@ export function smallestReflector(
       shortfallDb: targetDb - Math.max(...tried.map(({ marginDb }) => marginDb)),
       tried,
     };
-  return { kind: 'found', diameterM: valueAt(diametersM, index), budget, tried };
+  return { kind: 'found', diameterM: entryAt(reflectors, index).diameterM, budget, tried };
+}
+
+/** The reflectors of a target by growing size, each with the link through it; checks the target and the link. */
+export function reflectorsToTry(
+  link: LinkBudgetInput,
+  target: Omit<ReflectorTarget, 'fade' | 'exceededPercent'>,
+): {
+  readonly targetDb: number;
+  readonly reflectors: readonly { readonly diameterM: number; readonly prepared: PreparedLink }[];
+} {
+  const { receiver, impairments } = known('link', link, LINK_BUDGET_INPUT_KEYS);
+  const { antennaGainDbi: _dataSheet, ...terminal } = known(
+    'receiver',
+    receiver,
+    RECEIVING_TERMINAL_KEYS,
+  );
+  const targetDb = inRange('targetMarginDb', target.targetMarginDb ?? 0, -50, 100);
+  const listed = object('diametersM', target.diametersM ?? STANDARD_DIAMETERS_M);
+  if (!(listed.length > 0))
+    throw new DomainError({
+      code: 'empty',
+      parameter: 'diametersM',
+      received: listed,
+      allowed: 'at least one diameter',
+    });
+  const reflectors = [...listed]
+    .sort((a, b) => a - b)
+    .map((diameterM) => {
+      checkedDiameterM(diameterM, 'diametersM');
+      const prepared = preparedLink({
+        ...link,
+        receiver: { ...terminal, diameterM },
+        impairments: [...(impairments ?? []), ...(target.impairmentsAt?.(diameterM) ?? [])],
+      });
+      return { diameterM, prepared };
+    });
+  return { targetDb, reflectors };
 }

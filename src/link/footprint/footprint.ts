@@ -3,8 +3,14 @@
 import { DomainError, finite, inRange, object } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
 import { valueAt } from '../../numeric/columns.js';
-import { type Footprint, footprintLevels, type Level } from './geoJson.js';
-import { insidePolygon, type Place, placeDistanceDeg, ringDistanceDeg } from './ringGeometry.js';
+import { type Footprint, footprintLevels, type Level, type Ring } from './geoJson.js';
+import {
+  arcsDistanceDeg,
+  insidePolygon,
+  type Place,
+  placeDistanceDeg,
+  ringArcs,
+} from './ringGeometry.js';
 
 /** A place on the globe. */
 export interface FootprintPlace {
@@ -50,16 +56,36 @@ export type FootprintLevel =
       readonly toNearestDeg: number;
     };
 
+/** Arcs of a ring. */
+export type ArcsOf = (ring: Ring) => Float64Array;
+
+/** Arcs that are made once for a ring, for a footprint that is asked for many places. */
+export function keptArcs(): ArcsOf {
+  const kept = new Map<Ring, Float64Array>();
+  return (ring) => {
+    const before = kept.get(ring);
+    if (before) return before;
+    const arcs = ringArcs(ring);
+    kept.set(ring, arcs);
+    return arcs;
+  };
+}
+
 /** Distance to whatever marks a level: edges of its polygons or its peaks. */
-function levelDistanceDeg({ polygons, peaks }: Level, place: Place): number {
+function levelDistanceDeg({ polygons, peaks }: Level, place: Place, arcsOf: ArcsOf): number {
   let least = 180;
   for (const rings of polygons)
-    for (const ring of rings) least = Math.min(least, ringDistanceDeg(ring, place));
+    for (const ring of rings) least = Math.min(least, arcsDistanceDeg(arcsOf(ring), place));
   for (const peak of peaks) least = Math.min(least, placeDistanceDeg(peak, place));
   return least;
 }
 
-function levelAt(levels: readonly Level[], place: Place): FootprintLevel {
+/** The outcome at a checked place. */
+export function levelAt(
+  levels: readonly Level[],
+  place: Place,
+  arcsOf: ArcsOf = ringArcs,
+): FootprintLevel {
   const contours = levels.filter(({ polygons }) => polygons.length > 0);
   let inner = -1;
   levels.forEach(({ polygons }, index) => {
@@ -69,13 +95,13 @@ function levelAt(levels: readonly Level[], place: Place): FootprintLevel {
     return {
       kind: 'outside',
       lowestLevelDb: contours[0]?.level ?? 0,
-      toNearestDeg: Math.min(...contours.map((level) => levelDistanceDeg(level, place))),
+      toNearestDeg: Math.min(...contours.map((level) => levelDistanceDeg(level, place, arcsOf))),
     };
   const here = levels[inner] as Level;
   const next = levels[inner + 1];
   if (next === undefined) return { kind: 'highest', levelDb: here.level };
-  const fromContourDeg = levelDistanceDeg({ ...here, peaks: [] }, place);
-  const toNextDeg = levelDistanceDeg(next, place);
+  const fromContourDeg = levelDistanceDeg({ ...here, peaks: [] }, place, arcsOf);
+  const toNextDeg = levelDistanceDeg(next, place, arcsOf);
   const whole = fromContourDeg + toNextDeg;
   const share = whole > 0 ? fromContourDeg / whole : 0;
   return {
@@ -88,7 +114,7 @@ function levelAt(levels: readonly Level[], place: Place): FootprintLevel {
   };
 }
 
-function checkedPlace(place: FootprintPlace, index?: number): Place {
+export function checkedPlace(place: FootprintPlace, index?: number): Place {
   const { latitudeDeg, longitudeDeg } = known('place', place, FOOTPRINT_PLACE_KEYS);
   const slip = 'were latitude and longitude swapped?';
   return {
@@ -189,6 +215,7 @@ export function footprintLevelsAt(
       received: longitudeDeg.length,
       allowed: `of the same length as latitudeDeg, ${length}`,
     });
+  const arcsOf = keptArcs();
   return Array.from({ length }, (_, index) =>
     levelAt(
       levels,
@@ -199,6 +226,7 @@ export function footprintLevelsAt(
         },
         index,
       ),
+      arcsOf,
     ),
   );
 }

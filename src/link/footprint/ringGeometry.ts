@@ -1,7 +1,7 @@
 /** Whether a place lies in a ring on the globe, and how far from its edge. */
 
 import { cosDeg, DEGREES_PER_RADIAN, sinDeg } from '../../numeric/angle.js';
-import { valueAt } from '../../numeric/columns.js';
+import { denseAt, valueAt } from '../../numeric/columns.js';
 import type { Ring } from './geoJson.js';
 
 /** A place in degrees. */
@@ -64,40 +64,75 @@ function angleDeg(a: Vector, b: Vector): number {
   return Math.atan2(cross, dot(a, b)) * DEGREES_PER_RADIAN;
 }
 
-/** Angle on a sphere from `p` to the nearest point of the short arc from `a` to `b`. */
-function arcDistanceDeg(p: Vector, a: Vector, b: Vector): number {
-  const chord: Vector = [b[0] - a[0], b[1] - a[1], b[2] - a[2]];
-  const length = dot(chord, chord);
-  if (length === 0) return angleDeg(p, a);
-  // On an arc this short the chord stands for it; its nearest point is lifted to the sphere.
-  const along = (p[0] - a[0]) * chord[0] + (p[1] - a[1]) * chord[1] + (p[2] - a[2]) * chord[2];
-  const t = Math.max(0, Math.min(1, along / length));
-  return angleDeg(p, [a[0] + t * chord[0], a[1] + t * chord[1], a[2] + t * chord[2]]);
-}
-
 /** Longest piece of an edge that is taken as one arc, in degrees. */
 const PIECE_DEG = 0.5;
 
-/** Angle in degrees from a place to the nearest point of a ring's edges; edges along the rim of the map do not count. */
-export function ringDistanceDeg({ longitudeDeg, latitudeDeg }: Ring, place: Place): number {
-  const p = unit(place.longitudeDeg, place.latitudeDeg);
-  let least = 180;
-  for (let index = 1; index < longitudeDeg.length; index++) {
-    const x1 = valueAt(longitudeDeg, index - 1);
-    const x2 = valueAt(longitudeDeg, index);
-    const y1 = valueAt(latitudeDeg, index - 1);
-    const y2 = valueAt(latitudeDeg, index);
-    if (isSeam(x1, x2, y1, y2)) continue;
-    const pieces = Math.max(
-      1,
-      Math.ceil(Math.max(Math.abs(x2 - x1), Math.abs(y2 - y1)) / PIECE_DEG),
-    );
+/** How many arcs an edge is cut into; none for one along the rim of the map. */
+const piecesOf = (x1: number, x2: number, y1: number, y2: number) =>
+  isSeam(x1, x2, y1, y2)
+    ? 0
+    : Math.max(1, Math.ceil(Math.max(Math.abs(x2 - x1), Math.abs(y2 - y1)) / PIECE_DEG));
+
+/** The edges of a ring as short arcs, six numbers each: unit vectors of both ends; edges along the rim of the map are left out. */
+export function ringArcs({ longitudeDeg, latitudeDeg }: Ring): Float64Array {
+  const edges = longitudeDeg.slice(1).map((x2, index) => {
+    const x1 = valueAt(longitudeDeg, index);
+    const y1 = valueAt(latitudeDeg, index);
+    const y2 = valueAt(latitudeDeg, index + 1);
+    return { x1, x2, y1, y2, pieces: piecesOf(x1, x2, y1, y2) };
+  });
+  const arcs = new Float64Array(6 * edges.reduce((sum, { pieces }) => sum + pieces, 0));
+  let at = 0;
+  for (const { x1, x2, y1, y2, pieces } of edges) {
+    if (pieces === 0) continue;
     let a = unit(x1, y1);
     for (let piece = 1; piece <= pieces; piece++) {
       const share = piece / pieces;
       const b = unit(x1 + share * (x2 - x1), y1 + share * (y2 - y1));
-      least = Math.min(least, arcDistanceDeg(p, a, b));
+      for (let axis = 0; axis < 3; axis++) {
+        arcs[at + axis] = a[axis] as number;
+        arcs[at + 3 + axis] = b[axis] as number;
+      }
+      at += 6;
       a = b;
+    }
+  }
+  return arcs;
+}
+
+/** Angle on a sphere in degrees from a place to the nearest point of arcs; 180 where there are none. */
+export function arcsDistanceDeg(arcs: Float64Array, place: Place): number {
+  const [px, py, pz] = unit(place.longitudeDeg, place.latitudeDeg);
+  let least = 180;
+  let leastCross = Number.POSITIVE_INFINITY;
+  let leastDot = 0;
+  for (let i = 0; i < arcs.length; i += 6) {
+    const ax = denseAt(arcs, i);
+    const ay = denseAt(arcs, i + 1);
+    const az = denseAt(arcs, i + 2);
+    const chordX = denseAt(arcs, i + 3) - ax;
+    const chordY = denseAt(arcs, i + 4) - ay;
+    const chordZ = denseAt(arcs, i + 5) - az;
+    // On an arc this short the chord stands for it; its nearest point is lifted to the sphere.
+    const length = chordX * chordX + chordY * chordY + chordZ * chordZ;
+    const along = (px - ax) * chordX + (py - ay) * chordY + (pz - az) * chordZ;
+    const t = length === 0 ? 0 : Math.max(0, Math.min(1, along / length));
+    const x = ax + t * chordX;
+    const y = ay + t * chordY;
+    const z = az + t * chordZ;
+    const crossX = py * z - pz * y;
+    const crossY = pz * x - px * z;
+    const crossZ = px * y - py * x;
+    const cross = crossX * crossX + crossY * crossY + crossZ * crossZ;
+    const dot = px * x + py * y + pz * z;
+    // What is farther beyond all rounding needs no arctangent: tan^2 is compared, on the near half of the sphere.
+    if (leastDot > 0)
+      if (dot <= 0 || cross * leastDot * leastDot > 1.000001 * leastCross * dot * dot) continue;
+    const angle = Math.atan2(Math.hypot(crossX, crossY, crossZ), dot) * DEGREES_PER_RADIAN;
+    if (angle < least) {
+      least = angle;
+      leastCross = cross;
+      leastDot = dot;
     }
   }
   return least;

@@ -111,6 +111,8 @@ export function lineOfSight(
     GEOSTATIONARY_RADIUS_KM * Math.cos(difference) - (normalKm + heightKm) * cosLatitude;
   const axisKm = -(normalKm * (1 - WGS84_ECCENTRICITY_SQUARED_RATIO) + heightKm) * sinLatitude;
   return {
+    sinLatitude,
+    cosLatitude,
     normalKm,
     outKm,
     axisKm,

@@ -4,9 +4,9 @@ import { checkedStation } from '../../earth/internal.js';
 import type { Station } from '../../earth/station.js';
 import { finite, inRange, oneOf } from '../../errors.js';
 import { type Keys, known, knownOnly } from '../../keys.js';
-import { atan2Deg, cosDeg, lineDeg, sinDeg } from '../../numeric/angle.js';
+import { atan2Deg, lineDeg } from '../../numeric/angle.js';
+import { lineOfSight } from './lookAngles.js';
 import { OVERHEAD_RATIO } from './overhead.js';
-import { sightLine } from './sightLine.js';
 
 /** How a satellite's polarization lies. */
 export type SatellitePolarization =
@@ -110,12 +110,8 @@ export function polarizationSkew(input: PolarizationSkewInput): PolarizationSkew
   const tiltDeg = checkedTiltDeg(polarization);
   if (tiltDeg === undefined) return { kind: 'circular' };
   const { latitudeDeg, heightM } = checked;
-  const { up, geometryDeg } = skewGeometry(
-    latitudeDeg,
-    checked.longitudeDeg,
-    heightM,
-    longitudeDeg,
-  );
+  const line = lineOfSight(latitudeDeg, checked.longitudeDeg, heightM, longitudeDeg);
+  const geometryDeg = skewGeometry(line);
   // Seen from above a bearing runs clockwise, seen from below, facing the zenith, counter-clockwise.
   if (Number.isNaN(geometryDeg))
     return {
@@ -124,7 +120,7 @@ export function polarizationSkew(input: PolarizationSkewInput): PolarizationSkew
       tiltDeg,
     };
   return {
-    kind: up > 0 ? 'visible' : 'below-horizon',
+    kind: line.upKm > 0 ? 'visible' : 'below-horizon',
     skewDeg: lineDeg(geometryDeg + tiltDeg),
     geometryDeg,
     tiltDeg,
@@ -135,27 +131,22 @@ export function polarizationSkew(input: PolarizationSkewInput): PolarizationSkew
  * The share of the geometry for checked numbers, and how far up the line of sight goes; NaN in the zenith. Square roots instead
  * of `Math.hypot`, which is slow and guards against sizes that do not occur here.
  */
-export function skewGeometry(
-  latitudeDeg: number,
-  longitudeDeg: number,
-  heightM: number,
-  orbitalLongitudeDeg: number,
-): { readonly up: number; readonly geometryDeg: number } {
-  const differenceDeg = (orbitalLongitudeDeg % 360) - (longitudeDeg % 360);
-  const sinLatitude = sinDeg(latitudeDeg);
-  const cosLatitude = cosDeg(latitudeDeg);
-  const { east, north, up } = sightLine(sinLatitude, cosLatitude, heightM, differenceDeg);
-  const square = east * east + north * north;
-  const horizontal = Math.sqrt(square);
-  if (up > 0 && horizontal < OVERHEAD_RATIO * up) return { up, geometryDeg: Number.NaN };
-  const range = Math.sqrt(square + up * up);
-  const geometryDeg = lineDeg(
+export function skewGeometry({
+  eastKm,
+  northKm,
+  upKm,
+  sinLatitude,
+  cosLatitude,
+}: ReturnType<typeof lineOfSight>): number {
+  const square = eastKm * eastKm + northKm * northKm;
+  if (upKm > 0 && Math.sqrt(square) < OVERHEAD_RATIO * upKm) return Number.NaN;
+  const range = Math.sqrt(square + upKm * upKm);
+  return lineDeg(
     atan2Deg(
-      -east * cosLatitude,
-      range * sinLatitude - (up * (north * cosLatitude + up * sinLatitude)) / range,
+      -eastKm * cosLatitude,
+      range * sinLatitude - (upKm * (northKm * cosLatitude + upKm * sinLatitude)) / range,
     ),
   );
-  return { up, geometryDeg };
 }
 
 /** Tilt of a checked polarization, 0 where none is given; nothing for a circular one. */

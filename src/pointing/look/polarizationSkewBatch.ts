@@ -5,7 +5,7 @@ import { type Keys, known, knownOnly } from '../../keys.js';
 import { lineDeg } from '../../numeric/angle.js';
 import { type Column, denseAt, outColumn, rowCount } from '../../numeric/columns.js';
 import { denseColumn } from '../../numeric/denseColumn.js';
-import { plainlyGood } from './lookAngles.js';
+import { lineOfSight, plainlyGood } from './lookAngles.js';
 import { skewGeometry } from './polarizationSkew.js';
 
 const SWAPPED = 'were latitude and longitude swapped?';
@@ -105,7 +105,7 @@ export function polarizationSkewBatch(
       finite('orbitalLongitudeDeg', slot, undefined, row);
     }
     if (!(tilt >= -180 && tilt <= 180)) inRange('tiltDeg', tilt, -180, 180, undefined, row);
-    const { geometryDeg } = skewGeometry(latitude, longitude, height, slot);
+    const geometryDeg = skewGeometry(lineOfSight(latitude, longitude, height, slot));
     skews[row] = Number.isNaN(geometryDeg) ? 0 : lineDeg(geometryDeg + (tilt + 0));
   }
   return { skewDeg: skews };
