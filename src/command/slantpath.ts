@@ -15,10 +15,12 @@ slantpath vectors [--list] [--table NAME] -- PROGRAM [ARGUMENT ...]
   and reads one answer a line, {"azimuthDeg": ..., ...} or null; says where it is wrong, and by which slip
 
 slantpath columns INPUT OUTPUT --add FUNCTION[,FUNCTION ...] FIELD=COLUMN-OR-NUMBER ...
-                  [--bad FILE.csv] [--link LINK.json] [--threads COUNT]
+                  [--bad FILE.csv] [--link LINK.json] [--footprint CONTOURS.geojson] [--from DAY --to DAY]
+                  [--threads COUNT]
   writes a CSV, NDJSON or Parquet file of places again with what the functions give for each row; needs DuckDB
-  (npm install @duckdb/node-api). Functions: lookAngles, polarizationSkew, declination, trueToMagneticBearing,
-  climateAt, rainAttenuation, attenuationAt, availability. A row that is refused stays in, its columns empty, and its number,
+  (npm install @duckdb/node-api). Functions: lookAngles, polarizationSkew, lookAnglesAndSkew, declination,
+  trueToMagneticBearing, climateAt, rainAttenuation, attenuationAt, footprintLevel, availability, smallestReflector,
+  decideConformity, sunOutages. A row that is refused stays in, its columns empty, and its number,
   field and reason go to OUTPUT.bad.csv. Started again after a stop, it goes on. An example:
     slantpath columns sites.csv out.csv --add lookAngles,polarizationSkew \\
       latitudeDeg=lat longitudeDeg=lon heightM=0 orbitalLongitudeDeg=16.4

@@ -3,12 +3,12 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
-import type { LinkBudgetInput } from '../../link/index.js';
 import { loadDuckDb } from './duckdb.js';
 import { columnsPlan } from './plan.js';
 import { refuse } from './refuse.js';
 import { type Run, runColumns } from './run.js';
 import { fileKind } from './source.js';
+import type { StepGiven } from './step.js';
 
 const FORM = 'INPUT OUTPUT --add FUNCTION[,FUNCTION ...] FIELD=COLUMN-OR-NUMBER ...';
 
@@ -20,7 +20,10 @@ function parsed(words: readonly string[]) {
       options: {
         add: { type: 'string', multiple: true },
         bad: { type: 'string' },
+        footprint: { type: 'string' },
+        from: { type: 'string' },
         link: { type: 'string' },
+        to: { type: 'string' },
         threads: { type: 'string' },
       },
     });
@@ -34,13 +37,32 @@ function parsed(words: readonly string[]) {
   }
 }
 
-function linkIn(path: string): LinkBudgetInput {
+function jsonIn(option: string, path: string, what: string): unknown {
   try {
-    return JSON.parse(readFileSync(path, 'utf8')) as LinkBudgetInput;
+    return JSON.parse(readFileSync(path, 'utf8'));
   } catch (error) {
     const reason = error instanceof Error ? error.message : undefined;
-    return refuse('--link', path, 'a readable JSON file with the input of linkBudget', reason);
+    return refuse(option, path, `a readable JSON file with ${what}`, reason);
   }
+}
+
+/** What the options give to functions. */
+function givenBy({
+  link,
+  footprint,
+  from,
+  to,
+}: Readonly<Partial<Record<keyof StepGiven, string>>>): StepGiven {
+  const read = {
+    ...(link === undefined ? {} : { link: jsonIn('--link', link, 'the input of linkBudget') }),
+    ...(footprint === undefined
+      ? {}
+      : { footprint: jsonIn('--footprint', footprint, 'contours as GeoJSON') }),
+    ...(from === undefined ? {} : { from }),
+    ...(to === undefined ? {} : { to }),
+  };
+  // What lies in the files, the functions check.
+  return read as StepGiven;
 }
 
 /** What the words of the command ask for. */
@@ -64,14 +86,14 @@ export function columnsRun(words: readonly string[], worker: URL): Run {
   if (!(Number.isInteger(threads) && threads >= 1 && threads <= 1024))
     refuse('--threads', values.threads, 'a whole number from 1 to 1024');
   const names = (values.add ?? []).flatMap((list) => list.split(',')).filter(Boolean);
-  const link = values.link === undefined ? undefined : linkIn(values.link);
+  const given = givenBy(values);
   return {
     input,
     output,
     badOutput: values.bad ?? `${output}.bad.csv`,
     threads,
     worker,
-    planFor: (columns) => columnsPlan(names, fields, columns, link),
+    planFor: (columns) => columnsPlan(names, fields, columns, given),
   };
 }
 

@@ -3,7 +3,8 @@
 import type { DomainErrorJson } from '../../errors.js';
 import { markBadRows } from '../../numeric/rows/markBadRows.js';
 import { addedName, type ColumnsPlan, type FieldSource, type PlannedStep } from './plan.js';
-import { STEPS, type StepInput } from './steps.js';
+import type { StepInput } from './step.js';
+import { STEPS } from './steps.js';
 
 /** A column of the file as numbers; NaN where its text is none, and 1 in `missing` where the field is empty. */
 export interface ReadColumn {
@@ -94,7 +95,7 @@ export function computePart(
       const first = Object.keys(input)[0] as string;
       input[first] = new Float64Array(lively.length).fill(input[first] as number);
     }
-    const marked = markBadRows((given: StepInput) => step.batch(given, plan.link), input);
+    const marked = markBadRows((given: StepInput) => step.batch(given, plan.given), input);
     for (const [field, column] of Object.entries(marked.columns ?? {})) {
       const target = results.get(addedName(name, field));
       if (!target) continue;
@@ -109,7 +110,7 @@ export function computePart(
   };
 
   for (const planned of plan.steps) {
-    const { aboveHorizon } = STEPS[planned.name] ?? {};
+    const { aboveHorizon, gives } = STEPS[planned.name] ?? {};
     for (let from = 0; from < rows; from += SLICE) {
       const lively = new Uint32Array(Math.min(SLICE, rows - from));
       let count = 0;
@@ -118,7 +119,7 @@ export function computePart(
           lively[count++] = row;
       runSlice(planned, lively.subarray(0, count));
     }
-    const elevations = planned.name === 'lookAngles' ? results.get('elevationDeg') : undefined;
+    const elevations = gives && 'elevationDeg' in gives ? results.get('elevationDeg') : undefined;
     if (elevations)
       for (let row = 0; row < rows; row++)
         if (outcome[row] === COMPUTED && !((elevations[row] as number) > 0))

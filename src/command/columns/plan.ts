@@ -1,7 +1,7 @@
 /** From the words of the command and the columns of a file to a plan that each worker follows. */
 
-import type { LinkBudgetInput } from '../../link/index.js';
 import { refuse } from './refuse.js';
+import type { StepGiven } from './step.js';
 import { STEPS } from './steps.js';
 
 /** Where a field comes from: a number for all rows, a column of the file, or what an earlier step gave. */
@@ -27,7 +27,7 @@ export interface ColumnsPlan {
   /** Columns of the file that are read as numbers. */
   readonly reads: readonly string[];
   readonly adds: readonly AddedColumn[];
-  readonly link?: LinkBudgetInput;
+  readonly given: StepGiven;
 }
 
 /** Column that says what became of a row. */
@@ -45,11 +45,23 @@ function sourceOf(word: string, columns: readonly string[], parameter: string): 
   return { kind: 'column', column: word };
 }
 
+/** Fields that several steps give, and fields of steps whose names say little alone. */
+const SHARED = ['outsideStatedRange', 'outcome', 'exceededPercent'];
+const TOLD_WITH_STEP = ['smallestReflector', 'sunOutages'];
+
 /** The name in the file of what a step gives: words of its own would meet those of other steps. */
 export const addedName = (step: string, field: string) =>
-  field === 'outsideStatedRange' || (step === 'availability' && field !== 'marginDb')
+  SHARED.includes(field) || TOLD_WITH_STEP.includes(step)
     ? `${step}${field.charAt(0).toUpperCase()}${field.slice(1)}`
     : field;
+
+/** What an option of the command is, for who left it out. */
+const OPTIONS: Readonly<Record<keyof StepGiven, string>> = {
+  link: 'a file with the link',
+  footprint: 'a GeoJSON file with the contours',
+  from: 'the first day',
+  to: 'the last day',
+};
 
 /**
  * The plan of a run.
@@ -57,13 +69,13 @@ export const addedName = (step: string, field: string) =>
  * @param names  Functions by name, in their order; a later one takes what an earlier one gave.
  * @param words  `FIELD=COLUMN` or `FIELD=NUMBER`, or with the function before: `polarizationSkew.tiltDeg=3`.
  * @param columns  Columns of the file; one that is named like a field needs no word.
- * @param link  The link that availability is asked for.
+ * @param given  What the options of the command give.
  */
 export function columnsPlan(
   names: readonly string[],
   words: Readonly<Record<string, string>>,
   columns: readonly string[],
-  link?: LinkBudgetInput,
+  given: StepGiven = {},
 ): ColumnsPlan {
   if (names.length === 0) refuse('--add', undefined, `one of ${Object.keys(STEPS).join(', ')}`);
   const unused = new Set(Object.keys(words));
@@ -72,11 +84,15 @@ export function columnsPlan(
   const steps = names.map((name): PlannedStep => {
     const step = Object.hasOwn(STEPS, name) ? STEPS[name] : undefined;
     if (!step) return refuse('--add', name, `one of ${Object.keys(STEPS).join(', ')}`);
-    if (step.link && !link) refuse('--link', undefined, `a file with the link for ${name}`);
+    for (const option of step.asks ?? [])
+      if (given[option] === undefined)
+        refuse(`--${option}`, undefined, `${OPTIONS[option]} for ${name}`);
     const worded = (key: string): FieldSource | undefined => {
       const word = Object.hasOwn(words, key) ? words[key] : undefined;
       if (word === undefined) return undefined;
       unused.delete(key);
+      // A word may name what an earlier function gave: `availability.eirpDbw=levelDb`.
+      if (results.has(word)) return { kind: 'result', name: word };
       return sourceOf(word, columns, key);
     };
     const fields: Record<string, FieldSource> = {};
@@ -91,6 +107,8 @@ export function columnsPlan(
       const given = worded(`${name}.${field}`);
       if (given) fields[field] = given;
     }
+    for (const field of step.follows ?? [])
+      if (results.has(field)) fields[field] = { kind: 'result', name: field };
     for (const [field, codes] of Object.entries(step.gives)) {
       const added = addedName(name, field);
       results.add(added);
@@ -111,5 +129,5 @@ export function columnsPlan(
   for (const { fields } of steps)
     for (const source of Object.values(fields))
       if (source.kind === 'column') reads.add(source.column);
-  return { steps, reads: [...reads], adds, ...(link ? { link } : {}) };
+  return { steps, reads: [...reads], adds, given };
 }

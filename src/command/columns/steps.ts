@@ -1,41 +1,22 @@
 /** What the command can add: batch functions of the library, with the fields they take and give. */
 
 import { attenuationAtBatch, climateAtBatch } from '../../climate/index.js';
-import { availabilityBatch, type LinkBudgetInput } from '../../link/index.js';
 import { declinationBatch, trueToMagneticBearing } from '../../magnetic/index.js';
 import { fieldsOutside, outsideStatedFields } from '../../numeric/rows/outsideFields.js';
-import { lookAnglesBatch, polarizationSkewBatch } from '../../pointing/index.js';
+import {
+  lookAnglesAndSkewBatch,
+  lookAnglesBatch,
+  lookOutcomes,
+  polarizationSkewBatch,
+} from '../../pointing/index.js';
 import { rainAttenuationBatch } from '../../propagation/index.js';
-
-/** Input of a step: a column of the rows, or one number for all. */
-export type StepInput = Readonly<Record<string, number | ArrayLike<number>>>;
-/** Columns that a step gives, by name. */
-type StepColumns = Readonly<Record<string, Float64Array | Uint8Array>>;
-
-/** One function that the command adds columns with. */
-export interface Step {
-  /** Fields that must come from somewhere. */
-  readonly needs: readonly string[];
-  /** Fields that are taken where a word names the step: `polarizationSkew.tiltDeg=3`. */
-  readonly may?: readonly string[];
-  /** Columns that it gives, in their order; for a column of codes the word of each. */
-  readonly gives: Readonly<Record<string, readonly string[] | null>>;
-  /** Left out in rows in which the satellite is below the horizon. */
-  readonly aboveHorizon?: boolean;
-  /** Whether it needs the link of `--link`. */
-  readonly link?: boolean;
-  readonly batch: (input: StepInput, link: LinkBudgetInput | undefined) => StepColumns;
-}
+import { NETWORK_STEPS } from './networkSteps.js';
+import { columnsOf, PLACE, type Step, type StepColumns, type StepInput } from './step.js';
 
 /** For each number of a column `outsideStatedRange` the fields, with blanks between. */
 const OUTSIDE = Array.from({ length: 2 ** outsideStatedFields.length }, (_, marks) =>
   fieldsOutside(marks).join(' '),
 );
-
-const PLACE = ['latitudeDeg', 'longitudeDeg', 'heightM'];
-
-/** The columns of a batch as a record; nothing is copied. */
-const columnsOf = (result: object): StepColumns => ({ ...result }) as StepColumns;
 
 /** Reads a field in a row. */
 const at = (input: StepInput, field: string, row: number) => {
@@ -64,6 +45,18 @@ export const STEPS: Readonly<Record<string, Step>> = {
     needs: [...PLACE, 'orbitalLongitudeDeg'],
     gives: { azimuthDeg: null, elevationDeg: null, slantRangeKm: null },
     batch: (input) => columnsOf(lookAnglesBatch(input as never)),
+  },
+  lookAnglesAndSkew: {
+    needs: [...PLACE, 'orbitalLongitudeDeg'],
+    may: ['tiltDeg'],
+    gives: {
+      azimuthDeg: null,
+      elevationDeg: null,
+      slantRangeKm: null,
+      skewDeg: null,
+      outcome: lookOutcomes,
+    },
+    batch: (input) => columnsOf(lookAnglesAndSkewBatch(input as never)),
   },
   polarizationSkew: {
     needs: [...PLACE, 'orbitalLongitudeDeg'],
@@ -132,24 +125,5 @@ export const STEPS: Readonly<Record<string, Step>> = {
     aboveHorizon: true,
     batch: (input) => columnsOf(attenuationAtBatch(input as never)),
   },
-  availability: {
-    needs: [
-      'latitudeDeg',
-      'heightM',
-      'rainHeightKm',
-      'rainRate001MmPerH',
-      'elevationDeg',
-      'tiltDeg',
-    ],
-    may: ['slantRangeKm', 'eirpDbw', 'clearAttenuationDb', 'diameterM'],
-    gives: {
-      marginDb: null,
-      exceededPercent: null,
-      outcome: ['available', 'better-than', 'worse-than'],
-    },
-    aboveHorizon: true,
-    link: true,
-    batch: (input, link) =>
-      columnsOf(availabilityBatch({ link: link as LinkBudgetInput, stations: input as never })),
-  },
+  ...NETWORK_STEPS,
 };

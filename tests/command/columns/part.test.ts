@@ -154,7 +154,7 @@ describe('part', () => {
       ['availability'],
       { tiltDeg: '0', 'availability.diameterM': 'diameterM' },
       file,
-      LINK,
+      { link: LINK },
     );
     const columns = [
       [46.4, 1.2, 1.2],
