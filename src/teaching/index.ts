@@ -54,6 +54,7 @@ export type {
   SolutionPlan,
   SolutionValues,
 } from './plans/plan.js';
+export { printedUnit } from './print/units.js';
 export { SLIPS } from './slips/index.js';
 export type { Slip, SlipGroup } from './slips/slip.js';
 export {

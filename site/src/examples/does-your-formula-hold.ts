@@ -6,6 +6,7 @@ import {
   type FormulaValues,
   type FormulaVerdict,
   formulaSubject,
+  printedUnit,
   RULES_OF_THUMB,
   tryFormula,
 } from 'slantpath/teaching';
@@ -100,7 +101,7 @@ const capital = (text: string) => `${text[0]?.toUpperCase()}${text.slice(1)}`;
 const SUBJECTS = Object.fromEntries(
   FORMULA_SUBJECTS.map(({ name }) => [name, words(name)]),
 ) as Record<string, string>;
-const unitOf = (unit: string) => (unit === 'deg' ? '°' : unit);
+const unitOf = printedUnit;
 const percent = (ratio: number) => {
   const value = 100 * ratio;
   return `${value > 99 && value < 100 ? Math.floor(value * 10) / 10 : brief(value)} %`;

@@ -1,17 +1,17 @@
 /** HTML of a worksheet whose answers are checked on the spot, and what is said of an answer. */
 
-import type {
-  AnswerCheck,
-  Exercise,
-  SolutionQuantity,
-  StepCheck,
-  Worksheet,
+import {
+  type AnswerCheck,
+  type Exercise,
+  printedUnit,
+  type SolutionQuantity,
+  type StepCheck,
+  type Worksheet,
 } from 'slantpath/teaching';
 import { ENGLISH, localFormula, localNumber, said, spoken } from './language/language.js';
 import { escapeHtml, shown } from './language/text.js';
 import { inUnit, printed } from './working.js';
 
-const unitOf = (unit: string) => (unit === 'deg' ? '°' : unit);
 const decimals = (count: number) => `${count} ${count === 1 ? 'decimal' : 'decimals'}`;
 const inWords = (text: string) => escapeHtml(said(text));
 
@@ -21,7 +21,7 @@ export type SheetUse = 'trainer' | 'practice' | 'test';
 /** What is asked for: `Answer in ° to 2 decimals`. */
 function asked({ unit, decimals: count }: Exercise): string {
   const to = count === 0 ? 'to a whole number' : `to ${decimals(count)}`;
-  return said(`Answer ${unit === '' ? '' : `in ${unitOf(unit)} `}${to}`);
+  return said(`Answer ${unit === '' ? '' : `in ${printedUnit(unit)} `}${to}`);
 }
 
 /** A given or a constant with its value. */
@@ -33,7 +33,7 @@ function taken({ symbol, meaning, value, unit }: SolutionQuantity): string {
 /** Fields for the steps before the answer, folded away until somebody wants them. */
 function stepFields({ solution }: Exercise, id: string): string {
   const rows = solution.steps.slice(0, -1).map(({ symbol, meaning, unit, decimals: count }, at) => {
-    const of = unit === '' ? '' : ` <span class="ex-unit">${inWords(unitOf(unit))}</span>`;
+    const of = unit === '' ? '' : ` <span class="ex-unit">${inWords(printedUnit(unit))}</span>`;
     return `<div class="ex-field"><label for="${id}-step-${at}">${inWords(meaning)}${of}</label><input id="${id}-step-${at}" type="text" maxlength="40" autocomplete="off" spellcheck="false" data-own-step="${escapeHtml(symbol)}" placeholder="${escapeHtml(count === 0 ? '' : said(decimals(count)))}" aria-describedby="${id}-step-${at}-says"><p class="sheet-step" id="${id}-step-${at}-says" role="status"></p></div>`;
   });
   if (rows.length === 0) return '';
@@ -138,14 +138,14 @@ export function verdictOn(check: AnswerCheck, exercise: Exercise): Verdict {
     }
     case 'other-way':
       return of(
-        `≈ Right for a round Earth, off by ${shown(Math.abs(check.error), exercise.decimals)} ${unitOf(exercise.unit)} from the ellipsoid asked for.`,
+        `≈ Right for a round Earth, off by ${shown(Math.abs(check.error), exercise.decimals)} ${printedUnit(exercise.unit)} from the ellipsoid asked for.`,
         check.slips.length === 0
           ? []
           : ['A slip would give this too:', ...check.slips.map(({ explanation }) => explanation)],
       );
     case 'wrong-unit':
       return of(
-        `≈ The number is right, its unit is not: ${check.unit} was typed, ${check.askedUnit === '' ? 'a plain number' : unitOf(check.askedUnit)} asked for.`,
+        `≈ The number is right, its unit is not: ${printedUnit(check.unit)} was typed, ${check.askedUnit === '' ? 'a plain number' : printedUnit(check.askedUnit)} asked for.`,
       );
     case 'badly-rounded':
       return of(
@@ -153,7 +153,7 @@ export function verdictOn(check: AnswerCheck, exercise: Exercise): Verdict {
       );
     case 'other-unit':
       return of(
-        `≈ This would be right in ${check.unit}; asked for was ${check.askedUnit === '' ? 'a plain number' : unitOf(check.askedUnit)}.`,
+        `≈ This would be right in ${printedUnit(check.unit)}; asked for was ${check.askedUnit === '' ? 'a plain number' : printedUnit(check.askedUnit)}.`,
       );
     case 'wrong': {
       const slips = [

@@ -7,12 +7,20 @@ import { localFormula, localNumber, said } from './language/language.js';
 import { escapeHtml, shown, withUnit } from './language/text.js';
 import type { Words } from './language/words.js';
 
-/** Units as they are printed. */
+/** Units as they are printed: those of `printedUnit`, which would bring the whole of teaching to every page. */
 const UNITS: Readonly<Record<string, string>> = {
   deg: '°',
   percent: '%',
   dBuV: 'dBµV',
   'degrees Celsius': '°C',
+  'percent/K': '%/K',
+  'dB/deg²': 'dB/(°)²',
+  'kg/m^3': 'kg/m³',
+  'm^2': 'm²',
+  'm/s^2': 'm/s²',
+  'm^4': 'm⁴',
+  'N m': 'N·m',
+  ohm: 'Ω',
 };
 /** A printed figure with its unit. */
 export const inUnit = (text: string, unit: string) => withUnit(text, UNITS[unit] ?? unit);

@@ -1,5 +1,7 @@
 /** Units of answers: the same unit in other letters, and right answers in another unit than the one asked for. */
 
+import { printedUnit } from '../print/units.js';
+
 /** A unit that an answer may have been given in instead. */
 export interface OtherUnit {
   /** The unit. */
@@ -80,5 +82,7 @@ const plain = (text: string) => text.trim().replace(/\s+/g, ' ').replace(/\.$/, 
 /** Whether a text is a unit, in its own or in other letters. */
 export function isUnit(text: string, unit: string): boolean {
   const said = plain(text);
-  return said === plain(unit) || (SPELLINGS[unit] ?? []).includes(said);
+  return (
+    [unit, printedUnit(unit)].map(plain).includes(said) || (SPELLINGS[unit] ?? []).includes(said)
+  );
 }

@@ -7,9 +7,17 @@ import type { Question } from '../answer/checkAnswer.js';
 import { solutionPlan } from '../plans/index.js';
 import type { PlanStep, SolutionGiven, SolutionPlan } from '../plans/plan.js';
 import { WHY } from '../plans/why.js';
+import { plainNumber, plainSteps } from '../print/formulas.js';
+import { englishNotes, noteText } from '../print/notes.js';
+import { plainSymbol } from '../print/symbols.js';
+import { fixedNumber, printedUnit, withUnit } from '../print/units.js';
 import { roundedTo } from '../solution/evaluate.js';
 import { answerTolerance } from '../solution/tolerance.js';
-import { put, type WorkedSolution, workedSolution } from '../solution/workedSolution.js';
+import {
+  type SolutionQuantity,
+  type WorkedSolution,
+  workedSolution,
+} from '../solution/workedSolution.js';
 
 /** What {@link exercise} is asked. */
 export interface ExerciseInput {
@@ -57,18 +65,15 @@ function draw(
   return Number((first + width * stream.integer(count)).toPrecision(12));
 }
 
-/** A given in words: `latitude 46 deg`. */
-function told({ meaning, unit }: SolutionGiven, value: number): string {
-  return `${meaning}: ${value}${unit === '' ? '' : ` ${unit}`}`;
+/** A given or a constant in words: `latitude: φ = 46°`. */
+function told({ meaning, tex, unit, value }: SolutionQuantity): string {
+  return `${meaning}: ${plainSymbol(tex)} = ${withUnit(plainNumber(value), unit)}`;
 }
 
 /** The constants of a plan in words, so that everyone computes with the same. */
 function takenFrom({ constants }: WorkedSolution & { readonly kind: 'solved' }): string {
   if (constants.length === 0) return '';
-  const list = constants.map(({ meaning, value, unit }) =>
-    `${meaning}: ${put(value)} ${unit}`.trim(),
-  );
-  return ` Take ${list.join('; ')}.`;
+  return ` Take ${constants.map(told).join('; ')}.`;
 }
 
 /** What is said where the round Earth is as right as the ellipsoid. */
@@ -84,16 +89,22 @@ function hintsOf(
   solution: WorkedSolution & { readonly kind: 'solved' },
 ): string[] {
   const steps = solution.steps;
-  const last = steps[steps.length - 1];
+  const printed = plainSteps(solution);
   const why = WHY[plan.name];
   return [
     ...(why === undefined ? [] : [why]),
     `The way: ${plan.steps.map(({ meaning }) => meaning).join(', then ')}.`,
-    ...steps.map(({ meaning, formulaText }) => `${meaning}: ${formulaText}`),
-    ...steps
-      .slice(0, -1)
-      .map((step) => `${step.substitutedText} = ${step.rounded} ${step.unit}`.trim()),
-    ...(last ? [last.substitutedText] : []),
+    ...printed.map(({ symbol, formula, notes }, at) => {
+      const note = notes.length === 0 ? '' : ` (${noteText(notes, englishNotes)})`;
+      return `${steps[at]?.meaning ?? ''}: ${symbol} = ${formula}${note}`;
+    }),
+    ...printed.map(({ symbol, numbers }, at) => {
+      const step = steps[at];
+      // The last value is the answer, which no hint gives away.
+      return !step || at === steps.length - 1
+        ? `${symbol} = ${numbers}`
+        : `${symbol} = ${numbers} = ${withUnit(fixedNumber(step.value, step.decimals), step.unit)}`;
+    }),
   ];
 }
 
@@ -145,11 +156,7 @@ export function exercise(input: ExerciseInput): Exercise {
       seed,
       level,
       inputs,
-      text: `${plan.title} Given ${plan.givens
-        .map((each) => told(each, inputs[each.name] as number))
-        .join(
-          '; ',
-        )}.${takenFrom(solution)}${level === 1 && plan.otherWays ? ROUND_EARTH : ''} Answer in ${step.unit === '' ? 'a plain number' : step.unit} to ${toDecimals(step.decimals)}.`,
+      text: `${plan.title} Given ${solution.givens.map(told).join('; ')}.${takenFrom(solution)}${level === 1 && plan.otherWays ? ROUND_EARTH : ''} Answer in ${step.unit === '' ? 'a plain number' : printedUnit(step.unit)} to ${toDecimals(step.decimals)}.`,
       unit: step.unit,
       decimals: step.decimals,
       answer: solution.answer.value,

@@ -2,6 +2,7 @@
 
 import { DomainError } from '../../errors.js';
 import { type Keys, knownOnly } from '../../keys.js';
+import { printedUnit } from '../print/units.js';
 import type { Worksheet } from './worksheet.js';
 
 /** A cell; quoted where it must be, and kept from being read as a formula by a spreadsheet. */
@@ -60,7 +61,7 @@ export function worksheetCsv(sheet: Worksheet, options: CsvOptions = {}): string
       each.plan,
       each.text,
       written(each.answer.toFixed(each.decimals)),
-      each.unit,
+      printedUnit(each.unit),
       each.decimals,
       written(String(Number(each.tolerance.toPrecision(3)))),
       each.hints.join(' | '),

@@ -2,6 +2,7 @@
 
 import type { Exercise } from './exercise.js';
 import { numericalAnswers } from './numericalAnswers.js';
+import { solutionLines } from './solutionLines.js';
 import type { Worksheet } from './worksheet.js';
 
 /** Text with the signs that GIFT uses itself escaped; a line break is a backslash and n. */
@@ -25,12 +26,9 @@ function question(exercise: Exercise, index: number): string {
     ({ share, value, tolerance, feedback }) =>
       `\t=%${share}%${decimal(value)}:${decimal(tolerance)}#${escaped(feedback)}`,
   );
-  const steps = solution.steps.map((step) =>
-    `${step.meaning}: ${step.substitutedText} = ${step.rounded} ${step.unit}`.trim(),
-  );
   return `::${escaped(`${index + 1}. ${solution.title}`)}::[plain]${escaped(text)}{#
 ${answers.join('\n')}
-\t####${escaped(steps.join('\n'))}
+\t####${escaped(solutionLines(exercise).join('\n'))}
 }`;
 }
 

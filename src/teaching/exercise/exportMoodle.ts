@@ -4,6 +4,7 @@ import type { Exercise } from './exercise.js';
 import { escapedXml } from './exportQti.js';
 import { mostMarksOf } from './marks.js';
 import { type NumericalAnswer, numericalAnswers } from './numericalAnswers.js';
+import { solutionLines } from './solutionLines.js';
 import type { Worksheet } from './worksheet.js';
 
 /** A number without the noise of its last binary digits. */
@@ -22,10 +23,7 @@ ${html('feedback', feedback === '' ? '' : `<p>${escapedXml(feedback)}</p>`, '   
 
 function question(exercise: Exercise, index: number): string {
   const { text, solution } = exercise;
-  const steps = solution.steps.map(
-    (step) =>
-      `<li>${escapedXml(`${step.meaning}: ${step.substitutedText} = ${step.rounded} ${step.unit}`.trim())}</li>`,
-  );
+  const steps = solutionLines(exercise).map((line) => `<li>${escapedXml(line)}</li>`);
   const answers = numericalAnswers(exercise).map(answer);
   return `  <question type="numerical">
     <name><text>${escapedXml(`${index + 1}. ${solution.title}`)}</text></name>

@@ -1,6 +1,8 @@
 /** Exercises as items of IMS Question and Test Interoperability, version 2.2, which learning systems read. */
 
+import { printedUnit } from '../print/units.js';
 import type { Exercise } from './exercise.js';
+import { solutionLines } from './solutionLines.js';
 import type { Worksheet } from './worksheet.js';
 
 /** A file of the package: path and content. */
@@ -52,11 +54,8 @@ ${references}
 /** One exercise as an item: a typed number, right within the tolerance, with the hints as feedback. */
 function item(exercise: Exercise, identifier: string): string {
   const { answer, tolerance, decimals, text, unit, solution } = exercise;
-  const steps = solution.steps
-    .map(
-      (step) =>
-        `<li>${escapedXml(`${step.meaning}: ${step.substitutedText} = ${step.rounded} ${step.unit}`.trim())}</li>`,
-    )
+  const steps = solutionLines(exercise)
+    .map((line) => `<li>${escapedXml(line)}</li>`)
     .join('');
   return `<?xml version="1.0" encoding="UTF-8"?>
 <assessmentItem xmlns="${ITEM_NAMESPACE}" identifier="${identifier}" title="${escapedXml(solution.title)}" adaptive="false" timeDependent="false">
@@ -67,7 +66,7 @@ function item(exercise: Exercise, identifier: string): string {
   <outcomeDeclaration identifier="FEEDBACK" cardinality="single" baseType="identifier"><defaultValue><value>none</value></defaultValue></outcomeDeclaration>
   <itemBody>
     <p>${escapedXml(text)}</p>
-    <p><textEntryInteraction responseIdentifier="RESPONSE" expectedLength="12"/> ${escapedXml(unit)}</p>
+    <p><textEntryInteraction responseIdentifier="RESPONSE" expectedLength="12"/> ${escapedXml(printedUnit(unit))}</p>
   </itemBody>
   <responseProcessing>
     <responseCondition>

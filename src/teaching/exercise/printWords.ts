@@ -1,7 +1,9 @@
 /** The words of a printed sheet in a language. */
 
+import { englishNotes, type FormulaNoteWords } from '../print/notes.js';
+
 /** What stands on a printed sheet beside the exercises. */
-export interface PrintWords {
+export interface PrintWords extends FormulaNoteWords {
   /** As in the attribute `lang`. */
   readonly code: string;
   readonly decimalSign: '.' | ',';
@@ -42,6 +44,7 @@ export interface PrintWords {
 
 /** English. */
 export const englishPrint: PrintWords = {
+  ...englishNotes,
   code: 'en',
   decimalSign: '.',
   name: 'Name',
@@ -72,6 +75,10 @@ export const englishPrint: PrintWords = {
 
 /** German. */
 export const germanPrint: PrintWords = {
+  quadrant: 'den Quadranten geben die Vorzeichen: Zähler wie der Sinus, Nenner wie der Kosinus',
+  turned: '{period}° addieren oder abziehen, bis der Winkel ab {from}° und unter {below}° liegt',
+  normal: 'Φ aus der Tafel der Normalverteilung',
+  student: 'S aus der Tafel der Student-t-Verteilung',
   code: 'de',
   decimalSign: ',',
   name: 'Name',

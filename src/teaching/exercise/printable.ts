@@ -2,10 +2,13 @@
 
 import { type Keys, knownOnly } from '../../keys.js';
 import { solutionPlan } from '../plans/index.js';
+import { mathSteps, plainNumber, plainSteps } from '../print/formulas.js';
+import { noteText } from '../print/notes.js';
+import { mathSymbol } from '../print/symbols.js';
+import { fixedNumber, printedUnit } from '../print/units.js';
 import type { Exercise } from './exercise.js';
 import { escapedXml } from './exportQti.js';
 import { mostMarksOf } from './marks.js';
-import { printedFormula, printedNumber, printedUnit } from './printed.js';
 import { englishPrint, type PrintWords } from './printWords.js';
 import { tablesFor } from './tables.js';
 import type { Worksheet } from './worksheet.js';
@@ -16,14 +19,14 @@ body { font: 11pt/1.4 system-ui, sans-serif; color: #111; background: #fff; max-
 h1 { font-size: 15pt; margin: 0 0 3mm; } h2 { font-size: 12pt; break-before: page; }
 header p { display: flex; gap: 6mm; margin: 0 0 6mm; } header span { flex: 1; border-bottom: 0.2mm solid #111; }
 header span.short { flex: 0 0 32mm; }
-ol.sheet > li { margin: 0 0 6mm; break-inside: avoid; padding-left: 1mm; }
+ol.sheet > li { margin: 0 0 6mm; break-inside: avoid; padding-left: 1mm; } ol.key > li { break-inside: auto; }
 .marks { float: right; margin-left: 4mm; } ul { margin: 1mm 0; padding-left: 5mm; }
 .room { height: 34mm; border: 0.2mm solid #bbb; margin: 2mm 0; }
 .line { border-bottom: 0.2mm solid #111; display: inline-block; width: 40mm; }
-ol.steps { font-size: 9.5pt; } ol.steps li { margin: 0 0 1mm; }
+ol.steps { font-size: 9.5pt; } ol.steps li { margin: 0 0 1.5mm; break-inside: avoid; } math { font-size: 1.05em; }
 table { border-collapse: collapse; font-size: 9pt; break-inside: avoid; margin: 4mm 0; }
 th, td { border: 0.2mm solid #999; padding: 0.4mm 2mm; text-align: right; } caption { text-align: left; }
-table.answers { font-size: 11pt; } table.answers td { white-space: nowrap; } table.answers td:nth-child(2) { white-space: normal; } table.answers td:nth-child(2) { text-align: left; }
+table.answers { font-size: 11pt; } table.answers th:nth-child(2) { text-align: left; } table.answers td { white-space: nowrap; } table.answers td:nth-child(2) { white-space: normal; } table.answers td:nth-child(2) { text-align: left; }
 footer { font-size: 9pt; margin-top: 6mm; }
 `;
 
@@ -38,23 +41,18 @@ function printer(words: PrintWords) {
     escapedXml(words.translate?.(printedUnit(plain)) ?? printedUnit(plain));
   const withUnit = (number: string, of: string) =>
     `${escapedXml(local(number))}${of === 'deg' || of === '' ? '' : ' '}${unit(of)}`;
-  const formula = (plain: string) => {
-    const signs = printedFormula(plain);
-    return escapedXml(
-      words.decimalSign === '.'
-        ? signs
-        : signs.replaceAll(', ', '; ').replace(/(\d)\.(?=\d)/g, '$1,'),
-    );
-  };
-  return { text, unit, withUnit, formula };
+  return { text, unit, withUnit };
 }
+
+/** A formula for the printer; larger fractions where it stands on a line of its own. */
+const math = (inside: string) => `<math displaystyle="true">${inside}</math>`;
 
 /** The question: title, givens and constants one a line, what is asked for. */
 function question({ solution, level, plan, decimals, unit }: Exercise, words: PrintWords): string {
   const print = printer(words);
   const taken = [...solution.givens, ...solution.constants].map(
-    ({ symbol, meaning, value, unit: own }) =>
-      `<li><i>${escapedXml(symbol)}</i> = ${print.withUnit(printedNumber(value), own)}, ${print.text(meaning)}</li>`,
+    ({ tex, meaning, value, unit: own }) =>
+      `<li>${math(mathSymbol(tex))} = ${print.withUnit(plainNumber(value), own)}, ${print.text(meaning)}</li>`,
   );
   const round = level === 1 && solutionPlan(plan).otherWays ? ` ${words.roundEarth}` : '';
   const to =
@@ -69,14 +67,26 @@ function question({ solution, level, plan, decimals, unit }: Exercise, words: Pr
   return `<strong>${print.text(solution.title)}</strong><ul>${taken.join('')}</ul><p>${asked}${round}</p>`;
 }
 
+/** Characters of a formula with its numbers that fit on a line of the key. */
+const LONG_LINE = 90;
+
 /** A worked solution: each step in symbols, with the numbers, and its value. */
 const worked = ({ solution }: Exercise, words: PrintWords): string => {
   const print = printer(words);
-  return solution.steps
-    .map(
-      ({ meaning, formulaText, substitutedText, rounded, decimals, unit }) =>
-        `<li>${print.text(meaning)}: ${print.formula(formulaText)}<br>${print.formula(substitutedText)} = ${print.withUnit(printedNumber(rounded, decimals), unit)}</li>`,
-    )
+  const equals = '<mo>=</mo>';
+  const plain = plainSteps(solution, words.decimalSign);
+  return mathSteps(solution, words.decimalSign)
+    .map(({ symbol, formula, numbers, notes }, at) => {
+      const step = solution.steps[at];
+      if (!step) return '';
+      const value = print.withUnit(fixedNumber(step.value, step.decimals), step.unit);
+      const text = plain[at]?.numbers ?? '';
+      // A browser does not break MathML: long lines of numbers are plain text.
+      const line = text.length > LONG_LINE ? escapedXml(`= ${text}`) : math(equals + numbers);
+      const note =
+        notes.length === 0 ? '' : `<br><small>${escapedXml(noteText(notes, words))}</small>`;
+      return `<li>${print.text(step.meaning)}:<br>${math(symbol + equals + formula)}<br>${line} = <b>${value}</b>${note}</li>`;
+    })
     .join('');
 };
 
@@ -84,7 +94,7 @@ const worked = ({ solution }: Exercise, words: PrintWords): string => {
 function roundAnswers({ plan, level, inputs, decimals }: Exercise): readonly string[] {
   if (level !== 1) return [];
   const values = solutionPlan(plan).otherWays?.(inputs) ?? [];
-  return [...new Set(values.map((value) => printedNumber(value, decimals)))];
+  return [...new Set(values.map((value) => fixedNumber(value, decimals)))];
 }
 
 /** All answers on one page. */
@@ -94,11 +104,8 @@ function answerList(sheet: Worksheet, words: PrintWords): string {
     const round = roundAnswers(each).map((value) =>
       words.byRoundEarth.replace('{}', print.withUnit(value, each.unit)),
     );
-    const answers = [
-      print.withUnit(printedNumber(each.answer, each.decimals), each.unit),
-      ...round,
-    ];
-    return `<tr><th>${at + 1}</th><td>${print.text(each.solution.title)}</td><td>${answers.join('<br>')}</td><td>± ${print.withUnit(printedNumber(Number(each.tolerance.toPrecision(2))), '')}</td><td>${mostMarksOf(each)}</td></tr>`;
+    const answers = [print.withUnit(fixedNumber(each.answer, each.decimals), each.unit), ...round];
+    return `<tr><th>${at + 1}</th><td>${print.text(each.solution.title)}</td><td>${answers.join('<br>')}</td><td>± ${print.withUnit(plainNumber(Number(each.tolerance.toPrecision(2))), '')}</td><td>${mostMarksOf(each)}</td></tr>`;
   });
   return `<table class="answers"><tr><th></th><th>${words.question}</th><th>${words.answer.replace(':', '')}</th><th>${words.rightWithin}</th><th>${words.marks}</th></tr>${rows.join('')}</table>`;
 }
@@ -134,7 +141,7 @@ export function worksheetHtml(sheet: Worksheet, options: PrintOptions = {}): str
   const items = sheet.exercises.map((each) => {
     const asked = `<span class="marks">${key ? '' : '___ / '}${marks(mostMarksOf(each), words)}</span>${question(each, words)}`;
     return key
-      ? `<li>${asked}<p><strong>${print.withUnit(printedNumber(each.answer, each.decimals), each.unit)}</strong></p><ol class="steps">${worked(each, words)}</ol></li>`
+      ? `<li>${asked}<p><strong>${print.withUnit(fixedNumber(each.answer, each.decimals), each.unit)}</strong></p><ol class="steps">${worked(each, words)}</ol></li>`
       : `<li>${asked}<div class="room"></div><p>${words.answer} <span class="line"></span> ${print.unit(each.unit)}</p></li>`;
   });
   const usual = `Worksheet ${sheet.seed} ${sheet.form}`;
@@ -152,7 +159,7 @@ export function worksheetHtml(sheet: Worksheet, options: PrintOptions = {}): str
 <head><meta charset="utf-8"><title>${escapedXml(title)}</title><style>${STYLE}</style></head>
 <body>
 <header><h1>${escapedXml(title)}</h1>${head}</header>
-<ol class="sheet">${items.join('\n')}</ol>
+<ol class="sheet${key ? ' key' : ''}">${items.join('\n')}</ol>
 ${tablesFor(plans, words)}
 <footer>${words.foot.replace('{}', escapedXml(sheet.code))}</footer>
 </body>

@@ -109,7 +109,7 @@ const CABLE_RUN: SolutionPlan = {
   ],
   constants: [constant('g', 'g', 'growth of the loss', 0.2, 'percent/K', 'practice of the trade')],
   steps: stepRows`
-      A | A | loss of 100 m at 20 degrees Celsius | a * sqrt(f / 1000) + b * f / 1000 | dB | 2
+      A | A | loss of 100 m at 20 °C | a * sqrt(f / 1000) + b * f / 1000 | dB | 2
         | skin effect and dielectric
       W | W | growth with the temperature | 1 + g / 100 * (T - 20) | | 3 | practice of the trade
       L | L | cable loss | A * W * l / 100 | dB | 1 | in proportion to the length

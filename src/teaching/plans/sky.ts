@@ -36,7 +36,7 @@ const SKEW: SolutionPlan = {
         | turn of the Earth’s axis from the vertical, clockwise positive as seen from behind
         | mod(atan2(-east * cos(lat), d * sin(lat) - up * (north * cos(lat) + up * sin(lat)) / d) + 90, 180) - 90
         | deg | 2 | Earth’s axis and local vertical projected across the line of sight
-      skew | \gamma | skew, -90 up to 90 | mod(turn + tilt + 90, 180) - 90 | deg | 2
+      skew | \gamma | skew, from −90° to below 90° | mod(turn + tilt + 90, 180) - 90 | deg | 2
         | sum; a line has no head
     `,
   ],

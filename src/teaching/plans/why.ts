@@ -88,12 +88,12 @@ export const WHY: Readonly<Record<string, string>> = {
   'cable-loss':
     'The skin effect grows with the root of the frequency, the loss of the dielectric with the frequency itself; both with the length.',
   'cable-run':
-    'As for any cable, and a warm conductor loses more: by so many percent for each kelvin above 20 degrees Celsius.',
+    'As for any cable, and a warm conductor loses more: by so many percent for each kelvin above 20 °C.',
   'outlet-level':
     'Every part on the way takes decibels off: subtract them all from the level at the beginning.',
   'outlet-budget': 'Amplifiers add decibels, everything else on the way takes them off.',
   'level-in-dbm':
-    'Power is voltage squared over the impedance: 0 dBuV is 90 dB and ten log of 75 below one milliwatt, so that dBm is always the smaller number.',
+    'Power is voltage squared over the impedance: 0 dBµV is 90 dB and ten log of 75 below one milliwatt, so that dBm is always the smaller number.',
   'acceptance-limit':
     'To accept with little risk, the reading must be better than the limit by the guard band: for a least level it is added.',
   'intermediate-frequency':

@@ -122,7 +122,7 @@ const meanings: Pairs = {
   'tilt of the satellite': 'Polarisationswinkel des Satelliten',
   'turn of the Earth’s axis from the vertical, clockwise positive as seen from behind':
     'Drehung der Erdachse gegen die Senkrechte, von hinten gesehen im Uhrzeigersinn positiv',
-  'skew, -90 up to 90': 'Polarisationswinkel, −90 bis 90',
+  'skew, from −90° to below 90°': 'Polarisationswinkel, ab −90° und unter 90°',
   'radius of the Earth': 'Erdradius',
   'longitude of the satellite east of the station':
     'Länge des Satelliten, vom Standort aus nach Osten',
@@ -315,7 +315,7 @@ const meanings: Pairs = {
   'cable loss': 'Kabeldämpfung',
   'temperature of the cable': 'Temperatur des Kabels',
   'growth of the loss': 'Zunahme der Dämpfung',
-  'loss of 100 m at 20 degrees Celsius': 'Dämpfung von 100 m bei 20 Grad Celsius',
+  'loss of 100 m at 20 °C': 'Dämpfung von 100 m bei 20 Grad Celsius',
   'growth with the temperature': 'Zunahme mit der Temperatur',
   'level behind the outdoor unit': 'Pegel hinter der Außeneinheit',
   'splitter loss': 'Dämpfung des Verteilers',
