@@ -9,12 +9,9 @@ import {
   unit,
 } from '../../src/pointing/look/sightLine.js';
 import { checkedSeveralSlots } from '../../src/pointing/reflector/severalSlotsInput.js';
-import {
-  slotsProblem,
-  slotTrials,
-  worstWeightedLossDb,
-} from '../../src/pointing/reflector/severalSlotsSearch.js';
+import { worstWeightedLossDb } from '../../src/pointing/reflector/severalSlotsSearch.js';
 import { beside } from '../../src/pointing/reflector/slotLosses.js';
+import { slotsProblem, slotTrials } from '../../src/pointing/reflector/slotTrials.js';
 import { cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
 import { FULL_RUNS } from '../support/runs.js';

@@ -23,7 +23,8 @@ import {
   checkedSeveralSlots,
   type SeveralSlotsInput,
 } from './severalSlotsInput.js';
-import { leastWorstSetting, type SlotTrial, slotsProblem } from './severalSlotsSearch.js';
+import { leastWorstSetting } from './severalSlotsSearch.js';
+import { type SlotTrial, slotsProblem } from './slotTrials.js';
 
 /** Where a feed stands, counted from the focus. */
 export interface FeedPlaceM {

@@ -1,125 +1,31 @@
 /** The search behind several slots with one reflector: losses for a trial boresight, and the least worst. */
 
-import { cosDeg, DEGREES_PER_RADIAN, sinDeg, turnDeg } from '../../numeric/angle.js';
+import { turnDeg } from '../../numeric/angle.js';
 import { valueAt } from '../../numeric/columns.js';
-import { gaussianLobeLossDb } from '../../numeric/gaussianLobe.js';
 import { type LeastWorst, leastWorst, leastWorstOf } from '../../numeric/leastWorst.js';
-import { dot, type EastNorthUp, pictureAxes, unit } from '../look/sightLine.js';
+import { dot, type EastNorthUp, unit } from '../look/sightLine.js';
 import { barStarts } from './barStarts.js';
-import { type BeamCosines, bestFieldPlace, fieldLossDb } from './reflectorField.js';
+import { beside, slotLosses } from './slotLosses.js';
 import {
-  type Aperture,
-  apertureOf,
-  beamOfFeedPlace,
-  type FeedPlace,
-  scanLossDb,
-} from './reflectorOptics.js';
-import { scanVariance } from './scanVariance.js';
-import type { CheckedSeveralSlots } from './severalSlotsInput.js';
-import { beamwidthDeg, beside, slotLosses } from './slotLosses.js';
-
-/** One slot under a trial boresight. */
-export interface SlotTrial {
-  readonly rightCosine: number;
-  readonly upCosine: number;
-  readonly place: FeedPlace;
-  readonly errorDeg: number;
-  readonly bands: readonly {
-    readonly frequencyGHz: number;
-    readonly errorLossDb: number;
-    readonly scanLossDb: number;
-    readonly lossDb: number;
-    readonly beyondModel: boolean;
-  }[];
-}
-
-/** A boresight on the sky, and the turn of a rigid bar. */
-export interface Setting {
-  readonly boresight: EastNorthUp;
-  readonly tiltDeg: number;
-}
-
-/** Everything that a trial needs, made once. */
-export interface SlotsProblem {
-  readonly checked: CheckedSeveralSlots;
-  readonly aperture: Aperture;
-  readonly directions: readonly EastNorthUp[];
-  /** `rays`: losses by the variance of ray lengths; `fields`: by the sum of fields, which is slower. */
-  readonly losses: 'rays' | 'fields';
-}
-
-/** Above this loss in dB the variance of ray lengths no longer stands for the sum of fields. */
-const RAYS_HOLD_DB = 3;
-
-export function slotsProblem(
-  checked: CheckedSeveralSlots,
-  directions: readonly EastNorthUp[],
-  losses: 'rays' | 'fields' = 'rays',
-): SlotsProblem {
-  return { checked, aperture: apertureOf(checked.shape), directions, losses };
-}
-
-/** Places, errors and losses of all slots for a setting. */
-export function slotTrials(problem: SlotsProblem, setting: Setting): readonly SlotTrial[] {
-  const { checked, aperture, directions } = problem;
-  const axes = pictureAxes(setting.boresight);
-  return checked.slots.map((slot, index): SlotTrial => {
-    const direction = directions[index] as EastNorthUp;
-    const rightCosine = dot(direction, axes.right);
-    const upCosine = dot(direction, axes.up);
-    const along = checked.placesM?.[index];
-    let place: FeedPlace;
-    let varianceM2: number;
-    let errorDeg = 0;
-    let beam: BeamCosines = { rightCosine, upCosine };
-    // Without a bar each feed may stand where its slot wants it; then no pointing error is left, only scan loss.
-    if (along === undefined)
-      ({ place, varianceM2 } = scanVariance(aperture, rightCosine, upCosine));
-    else {
-      // Clockwise as seen from behind: the right end of the bar goes down.
-      place = [along * cosDeg(setting.tiltDeg), -along * sinDeg(setting.tiltDeg), 0];
-      const found = beamOfFeedPlace(aperture, place);
-      beam = found;
-      varianceM2 = found.varianceM2;
-      errorDeg =
-        Math.hypot(rightCosine - beam.rightCosine, upCosine - beam.upCosine) * DEGREES_PER_RADIAN;
-    }
-    // The highest frequency has the narrowest beam, so its best place is the one that must be met.
-    if (problem.losses === 'fields' && along === undefined)
-      place = bestFieldPlace(aperture, Math.max(...slot.frequenciesGHz), place, {
-        rightCosine,
-        upCosine,
-      });
-    const loss = (frequencyGHz: number): readonly [error: number, scan: number] => {
-      if (problem.losses === 'rays')
-        return [
-          gaussianLobeLossDb(errorDeg, beamwidthDeg(checked, frequencyGHz)),
-          scanLossDb(varianceM2, frequencyGHz),
-        ];
-      const field = (towards: BeamCosines) => fieldLossDb(aperture, frequencyGHz, place, towards);
-      // The sum of fields gives both losses at once; that of the feed's own beam is the scan loss, the rest is error.
-      const all = field({ rightCosine, upCosine });
-      const scan = Math.min(all, field(beam));
-      return [all - scan, scan];
-    };
-    const bands = slot.frequenciesGHz.map((frequencyGHz) => {
-      const [errorLossDb, scanDb] = loss(frequencyGHz);
-      const lossDb = errorLossDb + scanDb;
-      // Kept beside the number, so that the caller can say it or go over to fields.
-      const beyondModel = lossDb > RAYS_HOLD_DB;
-      return { frequencyGHz, errorLossDb, scanLossDb: scanDb, lossDb, beyondModel };
-    });
-    return { rightCosine, upCosine, place, errorDeg, bands };
-  });
-}
+  type LastPlaces,
+  RAYS_HOLD_DB,
+  type Setting,
+  type SlotsProblem,
+  type SlotTrial,
+  slotTrials,
+} from './slotTrials.js';
 
 /** The largest weighted loss of a setting in dB. */
 export function worstWeightedLossDb(problem: SlotsProblem, setting: Setting): number {
   return Math.max(...weightedLosses(problem, setting));
 }
 
-function weightedLosses(problem: SlotsProblem, setting: Setting): readonly number[] {
-  return slotTrials(problem, setting).flatMap(({ bands }, index) =>
+function weightedLosses(
+  problem: SlotsProblem,
+  setting: Setting,
+  lasts?: LastPlaces,
+): readonly number[] {
+  return slotTrials(problem, setting, lasts).flatMap(({ bands }, index) =>
     // Each band counts by itself: the search lessens the worst, and that is not always the highest frequency's.
     bands.map(({ lossDb }) => lossDb * (problem.checked.slots[index]?.weightRatio ?? 1)),
   );
@@ -192,8 +98,13 @@ function leastWorstBeside(
   setting: (point: readonly number[]) => Setting,
 ): LeastWorst {
   const middle = problem.checked.placesM ? [0, 0, 0] : [0, 0];
-  if (problem.losses === 'fields')
-    return leastWorst((point) => weightedLosses(problem, setting(point)), middle, 0.01, SHARP);
+  if (problem.losses === 'fields') {
+    const lasts: LastPlaces = [];
+    const losses = (point: readonly number[]) => weightedLosses(problem, setting(point), lasts);
+    // Where two foci of a slot change places the slopes jump; coarser differences see over that, finer ones finish.
+    const coarse = leastWorst(losses, middle, 0.05, SHARP);
+    return leastWorst(losses, coarse.at, 0.01, 10 * SHARP);
+  }
   const losses = slotLosses(problem, start);
   const found = leastWorstOf(losses, middle);
   if (!problem.checked.placesM || found.value < RAYS_HOLD_DB) return found;
