@@ -1,5 +1,6 @@
 import { footprintCorrection, rainExperience, siteDrift } from 'slantpath/experience';
 import { expect, test } from 'vitest';
+import { runs } from '../support/runs.js';
 
 /** Park and Miller's generator with twelve uniform draws: independent of the library's own. */
 function normalDraws(seed: number): () => number {
@@ -67,16 +68,16 @@ test('where nobody has read, the correction is the mean and as unsure as the reg
   expect(near.standardUncertaintyDb).toBeLessThan(0.6 * far.standardUncertaintyDb);
 });
 
-test('a hundred thousand readings are gathered in at most four hundred cells', () => {
+test(`${runs(100_000)} readings are gathered in at most four hundred cells`, () => {
   const draw = normalDraws(3);
   const learnt = footprintCorrection(
-    Array.from({ length: 100_000 }, (_, i) => ({
+    Array.from({ length: runs(100_000) }, (_, i) => ({
       ...site(i),
       excessDb: 1 + draw(),
       standardUncertaintyDb: 1,
     })),
   );
-  expect(learnt.readings).toBe(100_000);
+  expect(learnt.readings).toBe(runs(100_000));
   expect(learnt.cells).toBeLessThanOrEqual(400);
   expect(learnt.at(site(9)).correctionDb).toBeCloseTo(1, 1);
 });

@@ -64,7 +64,7 @@ const branchOf = (path: string, stream: { integer(n: number): number }): string 
   return keys.slice(0, 1 + stream.integer(keys.length)).join('');
 };
 
-const COUNT = runs(10_000, 300);
+const COUNT = runs(10_000, 120);
 
 test(`${COUNT} fuzzed job files: a clear error or an answer, never a crash`, () => {
   const stream = randomStream(20_261_127);

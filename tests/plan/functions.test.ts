@@ -31,6 +31,8 @@ function nameOf(node: ts.Node): string {
 
 /** Functions of a text with more lines than that. */
 function longFunctions(file: string, text: string, most: number): readonly string[] {
+  // A short file holds no long function, and need not be read as a tree.
+  if (text.split('\n').length <= most) return [];
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.Latest, true);
   const line = (at: number) => source.getLineAndCharacterOfPosition(at).line;
   const found: string[] = [];

@@ -1,6 +1,6 @@
 /** Every example answers what its page begins with, each of its sets and each of its buttons. */
 
-import ts from 'typescript';
+import { transformSync } from 'esbuild';
 import { expect, test } from 'vitest';
 import type { Example } from '../../site/src/lib/example.js';
 import { renderHand, stepsOf } from '../../site/src/lib/hand.js';
@@ -22,11 +22,10 @@ async function printedBy(program: string): Promise<unknown[][]> {
       part ? await parts[`../../src/${part}/index.ts`]?.() : await import('../../src/index.js'),
     );
   const lines: unknown[][] = [];
-  const { outputText } = ts.transpileModule(program, {
-    compilerOptions: { module: ts.ModuleKind.CommonJS, target: ts.ScriptTarget.ES2022 },
-  });
-  new Function('require', 'exports', 'console', outputText)(
+  const { code } = transformSync(program, { loader: 'ts', format: 'cjs', target: 'es2022' });
+  new Function('require', 'module', 'exports', 'console', code)(
     (name: string) => loaded.get(name),
+    { exports: {} },
     {},
     { log: (...line: unknown[]) => lines.push(line) },
   );

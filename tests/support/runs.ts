@@ -22,6 +22,6 @@ export const slackRatioOf = (count: number): number => (FULL_RUNS ? 0 : 2 / Math
 /** That of the runs of `runs(10_000)`. */
 export const slackPercent = slackPercentOf(runs(10_000));
 
-/** All of a list where everything is run, otherwise every fifth, so that each fifth of a long walk still meets every part. */
-export const share = <T>(list: readonly T[]): readonly T[] =>
-  FULL_RUNS ? list : list.filter((_, index) => index % 5 === 0);
+/** All of a list where everything is run, otherwise every fifth or `every`th, so that a short walk still meets every part. */
+export const share = <T>(list: readonly T[], every = 5): readonly T[] =>
+  FULL_RUNS ? list : list.filter((_, index) => index % every === 0);

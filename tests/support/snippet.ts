@@ -3,6 +3,7 @@
  * expression statement followed by `// => value` is compared with that value.
  */
 
+import { transformSync } from 'esbuild';
 import ts from 'typescript';
 import { expect } from 'vitest';
 
@@ -35,18 +36,6 @@ interface Compiled {
 /** Several tests run the same examples; compiling takes longer than running. */
 const compiled = new Map<string, Compiled>();
 
-/** Whether a statement has types in it: one without is JavaScript as it stands, and most have none. */
-function saysTypes(node: ts.Node): boolean {
-  if (ts.isImportDeclaration(node)) return false;
-  return (
-    ts.isTypeNode(node) ||
-    ts.isTypeAliasDeclaration(node) ||
-    ts.isInterfaceDeclaration(node) ||
-    ts.isNonNullExpression(node) ||
-    ts.forEachChild(node, (child) => saysTypes(child) || undefined) === true
-  );
-}
-
 function compile(code: string): Compiled {
   const known = compiled.get(code);
   if (known) return known;
@@ -78,12 +67,10 @@ function compile(code: string): Compiled {
       );
     else throw new Error(`"// =>" must follow an expression: ${statement.getText()}`);
   }
-  const typed = `async function __run() {\n${body.join('\n')}\n}`;
-  const script = file.statements.some(saysTypes)
-    ? ts.transpileModule(typed, {
-        compilerOptions: { target: ts.ScriptTarget.ES2022, module: ts.ModuleKind.ESNext },
-      }).outputText
-    : typed;
+  const script = transformSync(`async function __run() {\n${body.join('\n')}\n}`, {
+    loader: 'ts',
+    target: 'es2022',
+  }).code;
   const run = new Function('__modules', '__check', `${script}\nreturn __run();`) as Run;
   const made = { imports, run };
   compiled.set(code, made);

@@ -77,7 +77,7 @@ export interface PlanResult {
  * @example
  * ```ts
  * import { comparePlans } from 'slantpath/peaking';
- * const plans = comparePlans({ beamwidthTurns: 3, standardDeviationDb: 0.3, runs: 200 });
+ * const plans = comparePlans({ beamwidthTurns: 3, standardDeviationDb: 0.3, runs: 100 });
  * plans.map(({ plan }) => plan).join(' '); // => 'bracketing three-points sweep adaptive'
  * ```
  */
