@@ -16,7 +16,7 @@ slantpath vectors [--list] [--table NAME] -- PROGRAM [ARGUMENT ...]
 
 slantpath columns INPUT OUTPUT --add FUNCTION[,FUNCTION ...] FIELD=COLUMN-OR-NUMBER ...
                   [--bad FILE.csv] [--link LINK.json] [--footprint CONTOURS.geojson] [--from DAY --to DAY]
-                  [--threads COUNT]
+                  [--decimal comma|point] [--threads COUNT] [--part ROWS]
   writes a CSV, NDJSON or Parquet file of places again with what the functions give for each row; needs DuckDB
   (npm install @duckdb/node-api). Functions: lookAngles, polarizationSkew, lookAnglesAndSkew, declination,
   trueToMagneticBearing, climateAt, rainAttenuation, attenuationAt, footprintLevel, availability, smallestReflector,

@@ -4,10 +4,11 @@ import { existsSync, readFileSync } from 'node:fs';
 import { availableParallelism } from 'node:os';
 import { parseArgs } from 'node:util';
 import { loadDuckDb } from './duckdb.js';
+import { PART_ROWS } from './part.js';
 import { columnsPlan } from './plan.js';
 import { refuse } from './refuse.js';
 import { type Run, runColumns } from './run.js';
-import { fileKind } from './source.js';
+import { fileForm, fileKind } from './source.js';
 import type { StepGiven } from './step.js';
 
 const FORM = 'INPUT OUTPUT --add FUNCTION[,FUNCTION ...] FIELD=COLUMN-OR-NUMBER ...';
@@ -20,9 +21,11 @@ function parsed(words: readonly string[]) {
       options: {
         add: { type: 'string', multiple: true },
         bad: { type: 'string' },
+        decimal: { type: 'string' },
         footprint: { type: 'string' },
         from: { type: 'string' },
         link: { type: 'string' },
+        part: { type: 'string' },
         to: { type: 'string' },
         threads: { type: 'string' },
       },
@@ -44,6 +47,13 @@ function jsonIn(option: string, path: string, what: string): unknown {
     const reason = error instanceof Error ? error.message : undefined;
     return refuse(option, path, `a readable JSON file with ${what}`, reason);
   }
+}
+
+/** A whole number of an option. */
+function whole(option: string, word: string | number, least: number, most: number): number {
+  const value = Number(word);
+  if (Number.isInteger(value) && value >= least && value <= most) return value;
+  return refuse(option, word, `a whole number from ${least} to ${most}`);
 }
 
 /** What the options give to functions. */
@@ -82,16 +92,17 @@ export function columnsRun(words: readonly string[], worker: URL): Run {
     refuse('output', output, 'a file of the same kind as the input');
   if (!existsSync(input)) refuse('input', input, 'the path of a readable file');
   if (existsSync(output)) refuse('output', output, 'a path at which there is no file yet');
-  const threads = Number(values.threads ?? availableParallelism());
-  if (!(Number.isInteger(threads) && threads >= 1 && threads <= 1024))
-    refuse('--threads', values.threads, 'a whole number from 1 to 1024');
+  const threads = whole('--threads', values.threads ?? availableParallelism(), 1, 1024);
+  const partRows = whole('--part', values.part ?? PART_ROWS, 100, 1_000_000);
   const names = (values.add ?? []).flatMap((list) => list.split(',')).filter(Boolean);
   const given = givenBy(values);
   return {
     input,
     output,
+    form: fileForm(input, values.decimal),
     badOutput: values.bad ?? `${output}.bad.csv`,
     threads,
+    partRows,
     worker,
     planFor: (columns) => columnsPlan(names, fields, columns, given),
   };

@@ -4,30 +4,30 @@ import { renameSync } from 'node:fs';
 import type { ComputedPart, ReadColumn } from './computePart.js';
 import { type DuckChunk, type DuckConnection, type DuckDb, quoted, text } from './duckdb.js';
 import type { ColumnsPlan } from './plan.js';
-import { asNumber, type FileKind, writing } from './source.js';
+import { asNumber, asWritten, type FileForm, writing, writingCsv } from './source.js';
 
-/** Rows of a part: seconds of work, a few megabytes. */
+/** Rows of a part unless another number is asked for: seconds of work, a few megabytes. */
 export const PART_ROWS = 50_000;
 /** Most rows of a chunk of DuckDB. */
 const CHUNK_ROWS = 2048;
 
 /** Table of the source in the scratch database, and number of a row in it from 0. */
 export const SOURCE = 'source';
-const rowsOf = (part: number) =>
-  `FROM ${SOURCE} s WHERE s.rowid >= ${part * PART_ROWS} AND s.rowid < ${(part + 1) * PART_ROWS}`;
+const rowsOf = ({ part, partRows }: Pick<PartFiles, 'part' | 'partRows'>) =>
+  `FROM ${SOURCE} s WHERE s.rowid >= ${part * partRows} AND s.rowid < ${(part + 1) * partRows}`;
 
 /** Reads the columns of a part that the plan takes, each as numbers. */
 export async function readPart(
   connection: DuckConnection,
-  plan: ColumnsPlan,
-  part: number,
+  where: Pick<PartFiles, 'plan' | 'form' | 'part' | 'partRows'>,
   rows: number,
 ): Promise<readonly ReadColumn[]> {
+  const { plan, form } = where;
   const values = plan.reads.map(() => new Float64Array(rows));
   const missing = plan.reads.map((): Uint8Array | null => null);
   if (plan.reads.length > 0) {
-    const list = plan.reads.map((name) => asNumber(`s.${quoted(name)}`)).join(', ');
-    const result = await connection.stream(`SELECT ${list} ${rowsOf(part)} ORDER BY s.rowid`);
+    const list = plan.reads.map((name) => asNumber(form, `s.${quoted(name)}`)).join(', ');
+    const result = await connection.stream(`SELECT ${list} ${rowsOf(where)} ORDER BY s.rowid`);
     let from = 0;
     for (let chunk = await result.fetchChunk(); chunk?.rowCount; ) {
       for (const [place, column] of values.entries()) {
@@ -75,10 +75,10 @@ async function append(
 }
 
 /** SQL of an added column: empty where there is no answer, the word of a code. */
-const addedSql = ({ name, words }: ColumnsPlan['adds'][number], place: number) =>
+const addedSql = (form: FileForm, { name, words }: ColumnsPlan['adds'][number], place: number) =>
   words
     ? `CASE a.c${place} ${words.map((word, code) => (word === '' ? '' : `WHEN ${code} THEN ${text(word)}`)).join(' ')} END AS ${quoted(name)}`
-    : `CASE WHEN isnan(a.c${place}) THEN NULL ELSE a.c${place} END AS ${quoted(name)}`;
+    : `CASE WHEN isnan(a.c${place}) THEN NULL ELSE ${asWritten(form, `a.c${place}`)} END AS ${quoted(name)}`;
 
 /** What the file holds where a field was refused. */
 function receivedSql(plan: ColumnsPlan): string {
@@ -98,10 +98,11 @@ function receivedSql(plan: ColumnsPlan): string {
 export async function writePart(
   connection: DuckConnection,
   duckdb: DuckDb,
-  { plan, kind, part, path, badPath }: PartFiles,
+  files: PartFiles,
   { columns, badRows }: ComputedPart,
 ): Promise<void> {
-  const first = part * PART_ROWS;
+  const { plan, form, part, path, badPath } = files;
+  const first = part * files.partRows;
   const doubles = columns.map((_, place) => `c${place} DOUBLE`).join(', ');
   await connection.run(`CREATE OR REPLACE TEMP TABLE added("row" DOUBLE, ${doubles})`);
   await connection.run(
@@ -123,15 +124,15 @@ export async function writePart(
   ]);
   await connection.run(
     `COPY (SELECT b."row"::BIGINT + 1 AS "row", b.field, ${receivedSql(plan)}, b.code, b.reason
-     FROM temp.bad b JOIN (SELECT s.rowid AS place, s.* ${rowsOf(part)}) s ON s.place = b."row" ORDER BY b."row")
-     TO ${text(`${badPath}.new`)} (FORMAT csv, HEADER ${part === 0})`,
+     FROM temp.bad b JOIN (SELECT s.rowid AS place, s.* ${rowsOf(files)}) s ON s.place = b."row" ORDER BY b."row")
+     TO ${text(`${badPath}.new`)} ${writingCsv(form, part === 0)}`,
   );
   // Both tables lie in the order of the rows, so they are laid side by side; the condition refuses to be wrong about it.
   const place = quoted('place of the row');
   const written = await connection.runAndReadAll(
-    `COPY (SELECT s.* EXCLUDE (${place}), ${plan.adds.map(addedSql).join(', ')}
-     FROM (SELECT s.rowid AS ${place}, s.* ${rowsOf(part)}) s POSITIONAL JOIN temp.added a WHERE s.${place} = a."row")
-     TO ${text(`${path}.new`)} ${writing(kind, path, part === 0)}`,
+    `COPY (SELECT s.* EXCLUDE (${place}), ${plan.adds.map((added, place) => addedSql(form, added, place)).join(', ')}
+     FROM (SELECT s.rowid AS ${place}, s.* ${rowsOf(files)}) s POSITIONAL JOIN temp.added a WHERE s.${place} = a."row")
+     TO ${text(`${path}.new`)} ${writing(form, part === 0)}`,
   );
   const count = Number(written.getRowsJson()[0]?.[0]);
   if (count !== rows) throw new Error(`part ${part}: ${count} of ${rows} rows were written`);
@@ -142,8 +143,9 @@ export async function writePart(
 /** Where a part goes. */
 export interface PartFiles {
   readonly plan: ColumnsPlan;
-  readonly kind: FileKind;
+  readonly form: FileForm;
   readonly part: number;
+  readonly partRows: number;
   readonly path: string;
   readonly badPath: string;
 }

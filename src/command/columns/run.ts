@@ -2,11 +2,19 @@
 
 import { existsSync } from 'node:fs';
 import { type DuckConnection, type DuckDb, quoted, text } from './duckdb.js';
-import { PART_ROWS, readPart, SOURCE, writePart } from './part.js';
+import { malformedFile } from './malformed.js';
+import { readPart, SOURCE, writePart } from './part.js';
 import type { ColumnsPlan } from './plan.js';
 import { progressOf } from './progress.js';
-import { closeScratch, fileFacts, joinFiles, openScratch, scratchOf } from './scratch.js';
-import { fileKind, reading } from './source.js';
+import {
+  closeScratch,
+  fileFacts,
+  joinFiles,
+  openScratch,
+  type Scratch,
+  scratchOf,
+} from './scratch.js';
+import { type FileForm, reading } from './source.js';
 import { startWorkers } from './workers.js';
 
 /** Memory that DuckDB may take; what goes beyond it, it keeps on the disk. */
@@ -15,8 +23,11 @@ const MEMORY = '1GB';
 export interface Run {
   readonly input: string;
   readonly output: string;
+  readonly form: FileForm;
   readonly badOutput: string;
   readonly threads: number;
+  /** Rows of a part: what a stop costs at most. */
+  readonly partRows: number;
   /** The program of a worker. */
   readonly worker: URL;
   /** The plan, once the columns of the file are known. */
@@ -26,62 +37,105 @@ export interface Run {
 const firstRow = async (connection: DuckConnection, sql: string) =>
   (await connection.runAndReadAll(sql)).getRowsJson();
 
+/** Waits for a file to be read; what DuckDB says of a bad one is told in a line. */
+async function readable<T>(path: string, done: Promise<T>): Promise<T> {
+  try {
+    return await done;
+  } catch (error) {
+    throw malformedFile(path, error instanceof Error ? error.message : String(error));
+  }
+}
+
 /** Names of the columns of a file, looked up before anything is written. */
-async function columnsOf(duckdb: DuckDb, source: string): Promise<readonly string[]> {
+async function columnsOf(
+  duckdb: DuckDb,
+  { form, input }: Run,
+  source: string,
+): Promise<readonly string[]> {
+  if (form.kind === 'csv') return form.columns;
   const memory = await duckdb.DuckDBInstance.create(':memory:');
   const looking = await memory.connect();
-  const described = await firstRow(looking, `DESCRIBE SELECT * FROM ${source}`);
+  const described = await readable(input, firstRow(looking, `DESCRIBE SELECT * FROM ${source}`));
   looking.closeSync();
   memory.closeSync();
   return described.map(([name]) => String(name));
 }
 
+/** The side file: CSV, with the separator of the output. */
+const badForm = (form: FileForm): FileForm => ({
+  kind: 'csv',
+  byteOrderMark: false,
+  separator: form.kind === 'csv' ? form.separator : ',',
+  decimal: 'point',
+  columns: ['row', 'field', 'column', 'received', 'code', 'reason'],
+});
+
 /** Puts the parts together into the two files of the run; returns how many rows were refused. */
 async function joinParts(
   main: DuckConnection,
   run: Run,
-  kind: ReturnType<typeof fileKind>,
   { good, bad }: { readonly good: readonly string[]; readonly bad: readonly string[] },
 ): Promise<number> {
   await joinFiles(bad, run.badOutput);
-  if (kind === 'parquet')
+  if (run.form.kind === 'parquet')
     await main.run(
       `COPY (SELECT * FROM read_parquet([${good.map(text).join(', ')}])) TO ${text(run.output)} (FORMAT parquet)`,
     );
-  else await joinFiles(good, run.output);
+  else {
+    const marked = run.form.kind === 'csv' && run.form.byteOrderMark;
+    await joinFiles(good, run.output, marked ? '\uFEFF' : '');
+  }
   const [[refused] = []] = await firstRow(
     main,
-    `SELECT count(*) FROM read_csv(${text(run.badOutput)}, header = true, all_varchar = true)`,
+    `SELECT count(*) FROM ${reading(badForm(run.form), run.badOutput)}`,
   );
   return Number(refused);
 }
 
-/** Runs; returns what is to be said at the end. */
-export async function runColumns(duckdb: DuckDb, run: Run): Promise<string> {
-  const kind = fileKind('input', run.input);
-  const source = reading(kind, run.input);
-  const facts = fileFacts(run.input);
-  const plan = run.planFor(await columnsOf(duckdb, source));
-  const scratch = scratchOf(run.output);
-  const { goesOn } = openScratch(scratch, {
-    input: run.input,
-    ...facts,
-    partRows: PART_ROWS,
-    plan,
-  });
-
+/** Opens the scratch database with the file in it. */
+async function openSource(duckdb: DuckDb, run: Run, scratch: Scratch, source: string) {
   const database = await duckdb.DuckDBInstance.create(scratch.database, {
     threads: String(run.threads),
     memory_limit: MEMORY,
     temp_directory: `${scratch.folder}/spill`,
   });
   const main = await database.connect();
-  // Compressing a table that is read once takes longer than reading and writing it.
-  await main.run("SET force_compression = 'uncompressed'");
-  await main.run(`CREATE TABLE IF NOT EXISTS ${SOURCE} AS SELECT * FROM ${source}`);
+  try {
+    // Compressing a table that is read once takes longer than reading and writing it.
+    await main.run("SET force_compression = 'uncompressed'");
+    await readable(
+      run.input,
+      main.run(`CREATE TABLE IF NOT EXISTS ${SOURCE} AS SELECT * FROM ${source}`),
+    );
+    return { database, main };
+  } catch (error) {
+    // Nothing of the run is worth keeping: the file must be mended first, and is another one then.
+    main.closeSync();
+    database.closeSync();
+    closeScratch(scratch);
+    throw error;
+  }
+}
+
+/** Runs; returns what is to be said at the end. */
+export async function runColumns(duckdb: DuckDb, run: Run): Promise<string> {
+  const { form, partRows } = run;
+  const source = reading(form, run.input);
+  const facts = fileFacts(run.input);
+  const plan = run.planFor(await columnsOf(duckdb, run, source));
+  const scratch = scratchOf(run.output);
+  const { goesOn } = openScratch(scratch, {
+    input: run.input,
+    ...facts,
+    partRows,
+    form,
+    plan,
+  });
+
+  const { database, main } = await openSource(duckdb, run, scratch, source);
   const total = Number((await firstRow(main, `SELECT count(*) FROM ${SOURCE}`))[0]?.[0]);
-  const parts = Math.max(1, Math.ceil(total / PART_ROWS));
-  const rowsIn = (part: number) => Math.min(PART_ROWS, total - part * PART_ROWS);
+  const parts = Math.max(1, Math.ceil(total / partRows));
+  const rowsIn = (part: number) => Math.min(partRows, total - part * partRows);
   const open = Array.from({ length: parts }, (_, part) => part).filter(
     (part) => !existsSync(scratch.partPath(part)),
   );
@@ -101,12 +155,13 @@ export async function runColumns(duckdb: DuckDb, run: Run): Promise<string> {
       const connection = await database.connect();
       for (let part = open.shift(); part !== undefined; part = open.shift()) {
         const rows = rowsIn(part);
-        const read = await readPart(connection, plan, part, rows);
+        const read = await readPart(connection, { plan, form, part, partRows }, rows);
         const computed = await workers.compute({ part, rows, read });
         const files = {
           plan,
-          kind,
+          form,
           part,
+          partRows,
           path: scratch.partPath(part),
           badPath: scratch.badPath(part),
         };
@@ -123,7 +178,7 @@ export async function runColumns(duckdb: DuckDb, run: Run): Promise<string> {
   }
 
   const list = (path: (part: number) => string) => Array.from({ length: parts }, (_, i) => path(i));
-  const bad = await joinParts(main, run, kind, {
+  const bad = await joinParts(main, run, {
     good: list(scratch.partPath),
     bad: list(scratch.badPath),
   });

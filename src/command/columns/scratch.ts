@@ -15,6 +15,7 @@ import { extname, join } from 'node:path';
 import { pipeline } from 'node:stream/promises';
 import type { ColumnsPlan } from './plan.js';
 import { refuse } from './refuse.js';
+import type { FileForm } from './source.js';
 
 /** What a run is: another plan, or a file that has changed, is another run. */
 export interface RunFacts {
@@ -22,6 +23,7 @@ export interface RunFacts {
   readonly bytes: number;
   readonly changedAt: number;
   readonly partRows: number;
+  readonly form: FileForm;
   readonly plan: ColumnsPlan;
 }
 
@@ -69,9 +71,14 @@ export function openScratch({ folder }: Scratch, facts: RunFacts): { readonly go
   return { goesOn: false };
 }
 
-/** Puts files end to end. */
-export async function joinFiles(paths: readonly string[], output: string): Promise<void> {
+/** Puts files end to end, behind a beginning. */
+export async function joinFiles(
+  paths: readonly string[],
+  output: string,
+  beginning = '',
+): Promise<void> {
   async function* all() {
+    yield beginning;
     for (const path of paths) yield* createReadStream(path);
   }
   await pipeline(all, createWriteStream(`${output}.new`));

@@ -77,6 +77,7 @@ describe('files', () => {
       bytes: 10,
       changedAt: 1,
       partRows: 50_000,
+      form: { kind: 'parquet' as const },
       plan: columnsPlan(['lookAngles'], WORDS, FILE),
     };
     expect(openScratch(scratch, facts)).toEqual({ goesOn: false });
