@@ -5,14 +5,15 @@
  * rows with the functions for one station. FOLDER has (or is given) `@duckdb/node-api`; COMMAND in the environment is another build.
  */
 
-import { execFileSync, spawn } from 'node:child_process';
-import { existsSync, mkdirSync, readdirSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import { spawn } from 'node:child_process';
+import { existsSync, readdirSync, rmSync, statSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { attenuationAt, climateAt } from 'slantpath/climate';
 import { lookAngles, polarizationSkew } from 'slantpath/pointing';
 import type { DuckDb } from '../src/command/columns/duckdb.js';
+import { fetchInto } from './duckdb.js';
 
 const [given = '', count = '100000', kind = 'csv', climate] = process.argv.slice(2);
 const folder = resolve(given);
@@ -21,14 +22,8 @@ const command = resolve(process.env['COMMAND'] ?? 'dist/command/slantpath.js');
 const SLOT = 16.4;
 const PATH = { frequencyGHz: 12, tiltDeg: 45, diameterM: 0.9, exceededPercent: 0.1 };
 
-mkdirSync(folder, { recursive: true });
-if (!existsSync(join(folder, 'node_modules', '@duckdb'))) {
-  writeFileSync(join(folder, 'package.json'), '{ "private": true }');
-  execFileSync('npm', ['install', '--no-audit', '--no-fund', '@duckdb/node-api'], {
-    cwd: folder,
-    stdio: 'inherit',
-  });
-}
+const absent = fetchInto(folder, ['@duckdb/node-api']);
+if (absent !== undefined) throw new Error(`DuckDB cannot be fetched: ${absent}`);
 const found = createRequire(join(folder, 'here.js')).resolve('@duckdb/node-api');
 const duckdb = (await import(pathToFileURL(found).href)) as DuckDb;
 const connection = await (

@@ -6,18 +6,15 @@
  */
 
 import { execFileSync } from 'node:child_process';
-import { existsSync, mkdtempSync, writeFileSync } from 'node:fs';
+import { mkdtempSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { fetchInto } from './duckdb.js';
 
 const folder = resolve(process.argv[2] ?? mkdtempSync(join(tmpdir(), 'slantpath-engines-')));
-if (!existsSync(join(folder, 'node_modules', '@duckdb'))) {
-  writeFileSync(join(folder, 'package.json'), '{ "private": true }');
-  execFileSync('npm', ['install', '--no-audit', '--no-fund', 'node@24', '@duckdb/node-api'], {
-    cwd: folder,
-    stdio: 'inherit',
-  });
-}
+const absent = fetchInto(folder, ['node@24', '@duckdb/node-api']);
+if (absent !== undefined)
+  throw new Error(`a Node with node:sqlite and DuckDB cannot be fetched: ${absent}`);
 execFileSync('npx', ['tsx', '.ci/single.ts'], { stdio: 'inherit' });
 execFileSync(
   join(folder, 'node_modules', '.bin', 'node'),

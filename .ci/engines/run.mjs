@@ -1,15 +1,16 @@
 /**
- * Rows per second of the single-file builds in the engines that a firm has: `node run.mjs SINGLE MODULES`, with the folder of the
- * builds and one that has `@duckdb/node-api`; on a Node with node:sqlite. Started by `.ci/engines.ts`.
+ * Rows per second of the single-file builds in the engines that a firm has: `node run.mjs SINGLE MODULES [ROWS]`, with the
+ * folder of the builds and one that has `@duckdb/node-api`; on a Node with node:sqlite, where that is to be tried. Started by `.ci/engines.ts` and,
+ * with few rows, by `.ci/many.ts`.
  */
 
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import vm from 'node:vm';
 
-const [single, modules] = process.argv.slice(2);
+const [single, modules, rows = '200000'] = process.argv.slice(2);
 const text = (group) => readFileSync(`${single}/${group}.js`, 'utf8');
-const ROWS = 200_000;
+const ROWS = Number(rows);
 /** Processor time of all threads in seconds, so that a busy machine does not make an engine look slow. */
 const now = () => {
   const { user, system } = process.cpuUsage();
@@ -124,7 +125,7 @@ else {
 const duckdb = await import(createRequire(`${modules}/`).resolve('@duckdb/node-api')).catch(
   () => undefined,
 );
-if (duckdb === undefined) console.log('@duckdb/node-api: not in the folder, left out');
+if (duckdb === undefined) fail('@duckdb/node-api: not in the folder');
 else {
   const { DuckDBInstance, DuckDBScalarFunction, DOUBLE } = duckdb;
   const connection = await (await DuckDBInstance.create(':memory:')).connect();
@@ -184,7 +185,7 @@ else {
   });
   await connection.run(
     `CREATE TABLE site AS SELECT i, CASE i WHEN 5 THEN 116.2 WHEN 9 THEN NULL ELSE -60.0 + i % 120 END::DOUBLE lat,
-     (i % 360)::DOUBLE lon, 0.0::DOUBLE height FROM range(1000000) r(i)`,
+     (i % 360)::DOUBLE lon, 0.0::DOUBLE height FROM range(${5 * ROWS}) r(i)`,
   );
   const ask = async (name, sql, rows) => {
     begin = now();
@@ -192,18 +193,18 @@ else {
     print('DuckDB (@duckdb/node-api)', name, rows, begin);
     return result.getRows()[0];
   };
-  const million = 1_000_000;
-  await ask('plain sum, no function', 'SELECT sum(lat + lon), 0 FROM site', million);
+  const many = 5 * ROWS;
+  await ask('plain sum, no function', 'SELECT sum(lat + lon), 0 FROM site', many);
   const perRow = await ask(
     'elevation per row',
     'SELECT sum(e), count(*) - count(e) FROM (SELECT elevation_row(lat, lon, height, 16.4) e FROM site)',
-    million,
+    many,
   );
   refused = [];
   const perChunk = await ask(
     'elevation per chunk',
     'SELECT sum(e), count(*) - count(e) FROM (SELECT elevation_chunk(lat, lon, height, 16.4) e FROM site)',
-    million,
+    many,
   );
   console.log(
     `  sums ${perRow[0]} and ${perChunk[0]}, NULL in ${perRow[1]} and ${perChunk[1]} rows; refused: ${refused.join('; ')}`,
@@ -213,6 +214,6 @@ else {
   await ask(
     'rain attenuation per chunk',
     'SELECT sum(rain_chunk(lat, height, 35, 12, 36)), 0 FROM site',
-    million,
+    many,
   );
 }
