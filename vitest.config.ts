@@ -9,7 +9,10 @@ const folder = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const native = process.argv.includes('run') && !process.argv.includes('--coverage');
 
 export default defineConfig({
-  plugins: native ? [nativeSources(folder('src'), folder('node_modules/.native'))] : [],
+  // `.ci/mutate.ts` puts a tree with planted faults in its place.
+  plugins: native
+    ? [nativeSources(folder('src'), process.env['NATIVE_TREE'] ?? folder('node_modules/.native'))]
+    : [],
   resolve: {
     alias: [
       { find: /^slantpath$/, replacement: source('index.ts') },

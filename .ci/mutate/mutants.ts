@@ -90,12 +90,15 @@ const skipped = (node: ts.Node) =>
   ts.isSatisfiesExpression(node) ||
   ts.isEnumDeclaration(node);
 
-/** The file's text with every mutant in it, and their list; `first` is the number of the first one. */
+/**
+ * The file's text with every mutant in it, and their list; `first` is the number of the first one. What the module computes
+ * when it is loaded can be computed again (`__again`), with another mutant alive.
+ */
 export function mutated(
   file: string,
   text: string,
   first: number,
-): { readonly text: string; readonly mutants: readonly Mutant[] } {
+): { readonly text: string; readonly mutants: readonly Mutant[]; readonly constantsOnly: boolean } {
   const source = ts.createSourceFile(file, text, ts.ScriptTarget.ES2022, true);
   const mutants: Mutant[] = [];
   const short = (code: string) => code.replace(/\s+/g, ' ').slice(0, 70);
@@ -136,13 +139,33 @@ export function mutated(
     });
     return `(${open.join('')}(${printed(node)}))`;
   }
+  /** Constants and variables of the module, such that they can be made anew; nothing where they are no plain names. */
+  function variables(statement: ts.VariableStatement): string | undefined {
+    const { declarations } = statement.declarationList;
+    if (!declarations.every(({ name, initializer }) => ts.isIdentifier(name) && initializer))
+      return undefined;
+    const before = text.slice(statement.getStart(), statement.declarationList.getStart());
+    return declarations
+      .map(({ name, type, initializer }) => {
+        const value = initializer ? expression(initializer) : '';
+        const typed = type ? `: ${type.getText()}` : '';
+        return `${before}let ${name.getText()}${typed} = ${value};\nglobalThis.__again(() => { ${name.getText()} = ${value}; });`;
+      })
+      .join('\n');
+  }
+
   const line = (node: ts.Node) => source.getLineAndCharacterOfPosition(node.getStart()).line + 1;
 
   let out = '';
   let at = 0;
+  let constantsOnly = true;
   for (const statement of source.statements) {
-    out += text.slice(at, statement.getStart()) + expression(statement);
+    out += text.slice(at, statement.getStart());
+    const before = mutants.length;
+    const made = ts.isVariableStatement(statement) ? variables(statement) : undefined;
+    out += made ?? expression(statement);
+    if (made === undefined && mutants.length > before) constantsOnly = false;
     at = statement.getEnd();
   }
-  return { text: out + text.slice(at), mutants };
+  return { text: out + text.slice(at), mutants, constantsOnly };
 }

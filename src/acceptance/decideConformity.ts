@@ -11,7 +11,7 @@ export type DecisionRule =
   | { readonly kind: 'simple' }
   /** Guard band of `guardBandRatio` times the expanded uncertainty U = 2 u on each side of a limit; 1 by default. */
   | { readonly kind: 'guard-band'; readonly guardBandRatio?: number }
-  /** Guard band so wide that the risk of a wrong verdict at a limit is at most `riskPercent`, above 0 up to 50. */
+  /** Guard band so wide that the risk of a wrong verdict at a limit is at most `riskPercent`, 1e-9 to 50. */
   | { readonly kind: 'risk'; readonly riskPercent: number };
 
 const DECISION_RULE_KEYS = {
@@ -22,13 +22,13 @@ const DECISION_RULE_KEYS = {
 
 /** A reading and what it is held against, all in one unit, that of the reading. */
 export interface ConformityQuestion {
-  /** The reading, in any unit. */
+  /** The reading, in any unit, -1e100 to 1e100. */
   readonly reading: number;
-  /** Its standard uncertainty, in the unit of the reading, above 0. */
+  /** Its standard uncertainty, in the unit of the reading, 1e-60 to 1e60. */
   readonly standardUncertainty: number;
-  /** Lowest value that conforms, in the unit of the reading. At least one limit is needed. */
+  /** Lowest value that conforms, in the unit of the reading, -1e100 to 1e100. At least one limit is needed. */
   readonly lowerLimit?: number;
-  /** Highest value that conforms, in the unit of the reading. */
+  /** Highest value that conforms, in the unit of the reading, -1e100 to 1e100. */
   readonly upperLimit?: number;
   /** Degrees of freedom of the uncertainty, 1 or more, as of a mean of few readings; left out, it counts as well known (normal). */
   readonly degreesOfFreedom?: number;
@@ -97,12 +97,7 @@ function guardBandInUncertainties(rule: DecisionRule, degreesOfFreedom?: number)
 export function decideConformity(question: ConformityQuestion): ConformityDecision {
   knownOnly('question', question, CONFORMITY_QUESTION_KEYS);
   const reading = inRange('reading', question.reading, -1e100, 1e100);
-  const uncertainty = inRange(
-    'standardUncertainty',
-    positive('standardUncertainty', question.standardUncertainty),
-    1e-100,
-    1e100,
-  );
+  const uncertainty = positive('standardUncertainty', question.standardUncertainty);
   const freedom =
     question.degreesOfFreedom === undefined
       ? undefined

@@ -13,7 +13,7 @@ export interface Transmitter {
   readonly diameterM: number;
   /** Frequency in GHz, 0.1 to 400. */
   readonly frequencyGHz: number;
-  /** Mean power at the antenna's flange in watts, above 0 up to 1e5. */
+  /** Mean power at the antenna's flange in watts, 1e-9 to 1e5. */
   readonly powerW: number;
   /** Gain in dBi, -10 to 100; default that of an efficiency of 0.65. */
   readonly antennaGainDbi?: number;

@@ -300,3 +300,99 @@ describe('global risks', () => {
     ).toThrow('were the ends swapped?');
   });
 });
+
+describe('each number of a verdict', () => {
+  const between = { reading: 15, standardUncertainty: 1, lowerLimit: 10, upperLimit: 20 } as const;
+  const twoSided = (reading: number) =>
+    decideConformity({ ...between, reading, rule: { kind: 'guard-band' } }).verdict;
+
+  test('the guard band is the quantile of the risk', () => {
+    // Standard normal and Student's t with 5 degrees of freedom, one-sided 5 %: 1.6449 and 2.0150 in any table of quantiles.
+    expect(decideConformity(between).guardBand).toBeCloseTo(1.6448536, 6);
+    expect(decideConformity({ ...between, degreesOfFreedom: 5 }).guardBand).toBeCloseTo(
+      2.0150484,
+      6,
+    );
+    const rule = { kind: 'risk', riskPercent: 50 } as const;
+    expect(decideConformity({ ...between, rule }).guardBand).toBe(0);
+    expect(decideConformity({ ...between, rule, degreesOfFreedom: 3 }).guardBand).toBe(0);
+  });
+
+  test('the smallest risk has the tail that the asymptotic series gives', () => {
+    const rule = { kind: 'risk', riskPercent: 1e-9 } as const;
+    const z = decideConformity({ ...between, rule }).guardBand;
+    const tail =
+      (Math.exp((-z * z) / 2) / Math.sqrt(2 * Math.PI) / z) * (1 - 1 / z ** 2 + 3 / z ** 4);
+    expect(tail / 1e-11).toBeCloseTo(1, 3);
+  });
+
+  test('two uncertainties of guard band: accepted from 12 to 18, rejected below 8 and above 22', () => {
+    expect([12, 15, 18].map(twoSided)).toEqual(['conforms', 'conforms', 'conforms']);
+    expect([8, 11.99, 18.01, 22].map(twoSided)).toEqual(Array(4).fill('undecided'));
+    expect([7.99, 22.01].map(twoSided)).toEqual(Array(2).fill('does-not-conform'));
+    const { acceptance, rejection, margin, guardBand } = decideConformity({
+      ...between,
+      reading: 18,
+      rule: { kind: 'guard-band' },
+    });
+    expect({ acceptance, rejection, margin, guardBand }).toEqual({
+      acceptance: { from: 12, to: 18 },
+      rejection: { below: 8, above: 22 },
+      margin: 2,
+      guardBand: 2,
+    });
+  });
+
+  test('a missing limit stays missing', () => {
+    const { lowerLimit, upperLimit, ...rest } = between;
+    const rule = { kind: 'guard-band' } as const;
+    const below = decideConformity({ ...rest, upperLimit, rule });
+    expect(below).toMatchObject({
+      acceptance: { from: null, to: 18 },
+      rejection: { below: null, above: 22 },
+      margin: 5,
+    });
+    const above = decideConformity({ ...rest, lowerLimit, rule });
+    expect(above).toMatchObject({
+      acceptance: { from: 12, to: null },
+      rejection: { below: 8, above: null },
+      margin: 5,
+    });
+    // Phi(5) is 1 - 2.8665e-7.
+    expect(1 - below.conformityProbabilityRatio).toBeCloseTo(2.8665e-7, 10);
+    expect(decideConformity({ ...rest, reading: -15, upperLimit: -20, rule }).margin).toBe(-5);
+  });
+
+  test('far outside the probability is a tail, not a difference of ones', () => {
+    // Phi(-10) = 7.6199e-24; the other limit lies ten uncertainties further.
+    for (const reading of [0, 30]) {
+      const ratio = decideConformity({ ...between, reading }).conformityProbabilityRatio;
+      expect(ratio / 7.6199e-24).toBeCloseTo(1, 4);
+    }
+    // Student's t with one degree is the Cauchy distribution: 1/2 - atan(x)/pi, here between 10 and 20.
+    const cauchy = (Math.atan(20) - Math.atan(10)) / Math.PI;
+    for (const reading of [0, 30])
+      expect(
+        decideConformity({ ...between, reading, degreesOfFreedom: 1 }).conformityProbabilityRatio,
+      ).toBeCloseTo(cauchy, 12);
+    expect(
+      decideConformity({ ...between, reading: 12, degreesOfFreedom: 1 }).conformityProbabilityRatio,
+    ).toBeCloseTo((Math.atan(8) + Math.atan(2)) / Math.PI, 12);
+  });
+
+  test('what is wrong is refused by name', () => {
+    const wrong = (change: object) => () => decideConformity({ ...between, ...change });
+    const rule = (given: object) => wrong({ rule: given });
+    expect(wrong({ lowerLimit: 20 })).toThrow(/lowerLimit must be below upperLimit/);
+    expect(wrong({ lowerLimits: 1 })).toThrow(/lowerLimits/);
+    expect(wrong({ degreesOfFreedom: 0.995 })).toThrow(/degreesOfFreedom/);
+    expect(wrong({ degreesOfFreedom: 1 })).not.toThrow();
+    expect(rule({ kind: 'guard-band', guardBandRatoi: 1 })).toThrow(/guardBandRatoi/);
+    expect(rule({ kind: 'guard-band', guardBandRatio: 10 })).not.toThrow();
+    expect(rule({ kind: 'guard-band', guardBandRatio: 10.05 })).toThrow(/guardBandRatio/);
+    expect(rule({ kind: 'guard-band', guardBandRatio: 0 })).not.toThrow();
+    expect(rule({ kind: 'guard-band', guardBandRatio: -0.01 })).toThrow(/guardBandRatio/);
+    expect(rule({ kind: 'risk', riskPercent: 50.2 })).toThrow(/riskPercent/);
+    expect(rule({ kind: 'risk', riskPercent: 0.99e-9 })).toThrow(/riskPercent/);
+  });
+});

@@ -260,3 +260,40 @@ describe('safe distance', () => {
     expect(call).toThrow(expect.objectContaining({ parameter }));
   });
 });
+
+describe('exactly at an edge', () => {
+  // One metre at 10 GHz, of which the wavelength is 29.9792458 mm: 20 log10(pi / 0.0299792458) = 40.4065 dBi without a loss.
+  const dish = { diameterM: 1, frequencyGHz: 10, powerW: 1 };
+  const losslessDbi = 20 * Math.log10(Math.PI / 0.0299792458);
+
+  test('no more gain than a lossless reflector has, by a few thousandths of a dB', () => {
+    expect(() => powerDensity({ ...dish, antennaGainDbi: losslessDbi - 0.004 }, 1)).not.toThrow();
+    expect(() => powerDensity({ ...dish, antennaGainDbi: losslessDbi + 0.004 }, 1)).toThrow(
+      /antennaGainDbi/,
+    );
+  });
+
+  test('the near field reaches to its end, the far field begins where it begins', () => {
+    const { nearFieldEndM, farFieldFromM } = powerDensity(dish, 1);
+    expect(powerDensity(dish, nearFieldEndM).region).toBe('near-field');
+    expect(powerDensity(dish, farFieldFromM).region).toBe('far-field');
+  });
+
+  test('a density that equals the limit keeps it', () => {
+    // 10 W/m2 for the public above 1.5 GHz: 4 P over the area of the reflector, or 16 e P / (pi D^2) with e = 0.65 on the axis.
+    const limit = { standard: 'FCC 1.1310', group: 'public' } as const;
+    const atTheSurface = safeDistance({ ...dish, powerW: (10 * Math.PI) / 16 }, limit);
+    expect(atTheSurface.surfaceWPerM2).toBe(10);
+    expect(atTheSurface.kind).toBe('not-reached');
+    const onTheAxis = safeDistance({ ...dish, powerW: (10 * Math.PI) / (16 * 0.65) }, limit);
+    expect(onTheAxis.nearFieldWPerM2).toBe(10);
+    expect(onTheAxis.kind).toBe('at-the-surface');
+  });
+
+  test('at 2 GHz the local limit is still that of the row below it', () => {
+    // ICNIRP 2020, table 6: 0.058 f^0.86 with f in MHz up to 2 GHz, 40 W/m2 above it.
+    const at = { standard: 'ICNIRP 2020 local', group: 'public', frequencyGHz: 2 } as const;
+    expect(exposureLimit(at).powerDensityWPerM2).toBeCloseTo(0.058 * 2000 ** 0.86, 9);
+    expect(0.058 * 2000 ** 0.86).toBeGreaterThan(40.01);
+  });
+});

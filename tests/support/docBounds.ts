@@ -52,6 +52,7 @@ export const KNOWN: Readonly<Record<string, string>> = {
   'smallestReflector: receiver.diameterM': 'what is looked for; not read',
   'smallestReflector: receiver.antennaGainDbi': 'follows from the size looked for; not read',
   'marginSensitivity: downlink.eirpDbw': 'shifted by a step, which must stay inside as well',
+  'marginSensitivity: receiver.backEndNoiseK': 'shifted by a step, which must stay inside as well',
   'marginSensitivity: receiver.diameterM': 'shifted by a step, which must stay inside as well',
   'drivenUplink: saturationFluxDensityDbwPerM2':
     'not read where the transponder is driven by power',
