@@ -187,6 +187,10 @@ function near(given: Typed, converted: number, loose: number): boolean {
   return Math.abs(given.value - converted) <= tolerance;
 }
 
+/** Whether an answer in percent was given as a share, rounded to the decimals that it shows. */
+const asShare = ({ value, decimals }: Typed, unit: string, share: number): boolean =>
+  unit === 'ratio' && value !== 0 && decimals > 0 && roundedTo(share, decimals) === value;
+
 /** The value alone, whatever unit stands behind it. */
 function judgedValue(
   plan: SolutionPlan,
@@ -239,7 +243,9 @@ function rejected(
 ): Judged {
   const step = plan.steps[plan.steps.length - 1] as PlanStep;
   if (given.unit === '') {
-    const other = otherUnits(step.unit).find(({ convert }) => near(given, convert(exact), 1));
+    const other = otherUnits(step.unit).find(
+      ({ unit, convert }) => near(given, convert(exact), 1) || asShare(given, unit, convert(exact)),
+    );
     const radians = matched.slips.some((slip) => slip.name === 'radians-in-answer');
     if (other && (!matched.own || radians)) return inOtherUnit(exact, other.unit, step);
   }

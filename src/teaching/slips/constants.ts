@@ -24,6 +24,8 @@ const CONSTANTS: readonly (readonly [meaning: RegExp, instead: readonly number[]
   [/force coefficient/, [1.2, 1.4, 1.5, 2]],
   [/safety factor/, [1.2, 1.25, 1.3, 2]],
   [/Boltzmann/, [228.6, -228, -198.6]],
+  // 10 log of 75 over 50 less: the antenna at 50 ohm.
+  [/^matched antenna .* 75 ohm/, [29.77371]],
   [/Young/, [70e9, 200e9, 2.1e5]],
 ];
 

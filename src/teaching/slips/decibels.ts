@@ -39,6 +39,14 @@ function otherRoot(node: FormulaNode): FormulaNode {
   return exponent ? binary('**', literal(10), binary('/', exponent, literal(2))) : node;
 }
 
+/** A ratio of fields as one of powers: 10^(x/10) for 10^(x/20). */
+function powerRoot(node: FormulaNode): FormulaNode {
+  const divided = sidesOf(exponentOf(node) ?? node);
+  return exponentOf(node) && divided?.operator === '/' && literalValue(divided.right) === 20
+    ? binary('**', literal(10), binary('/', divided.left, literal(10)))
+    : node;
+}
+
 /** Two givens in the same unit of a plan that adds their powers. */
 function poweredPair(plan: SolutionPlan): readonly [string, string] | undefined {
   const powered = plan.steps.flatMap((step) =>
@@ -75,7 +83,14 @@ export const DECIBEL_SLIPS: readonly Slip[] = [
     name: 'ten-log-for-twenty',
     group: 'decibel',
     explanation: 'A quantity that enters squared takes 20 log, not 10 log.',
-    changes: (plan) => [...trees(plan, logFactor(20, 10)), ...oneTerm(plan, logFactor(20, 10))],
+    changes: (plan) => [
+      ...trees(plan, logFactor(20, 10)),
+      ...oneTerm(plan, logFactor(20, 10)),
+      ...trees(plan, powerRoot).map((change) => ({
+        ...change,
+        says: 'Decibels of a ratio of fields are turned back by 10^(dB/20), not by 10^(dB/10).',
+      })),
+    ],
   },
   {
     name: 'twenty-log-for-ten',
@@ -174,12 +189,16 @@ export const DECIBEL_SLIPS: readonly Slip[] = [
         const divided = exponent && sidesOf(exponent);
         return divided?.operator === '/' ? divided.left : node;
       };
-      // Where one is taken off, people leave that out as well.
+      // Where one is taken off a power of ten, people leave that out as well.
       const whole = (node: FormulaNode) => {
         const parts = sidesOf(node);
-        return parts?.operator === '-' && literalValue(parts.right) === 1 ? parts.left : node;
+        return parts?.operator === '-' && literalValue(parts.right) === 1
+          ? plain(parts.left) === parts.left
+            ? node
+            : plain(parts.left)
+          : node;
       };
-      return [...trees(plan, plain), ...trees(plan, (node) => whole(plain(node)))];
+      return [...trees(plan, plain), ...trees(plan, whole)];
     },
   },
   {

@@ -1,5 +1,6 @@
 /** Slips of direction: the wrong reference, the wrong sense, the wrong sign. */
 
+import { valueNamed } from '../../numeric/columns.js';
 import type { FormulaNode } from '../formula/parse.js';
 import { call, functionOf, rebuilt } from '../formula/trees.js';
 import { answered, exchanged, givensThat, lastStep, type Slip, set, trees } from './slip.js';
@@ -25,6 +26,23 @@ const pairOf = (plan: Parameters<Slip['changes']>[0], one: string, other: string
   const [a, b] = [symbolOf(plan, one), symbolOf(plan, other)];
   return a !== undefined && b !== undefined ? [exchanged(a, b)] : [];
 };
+
+/** The short formula of the round Earth without the turn that brings its arctangent into the right quadrant. */
+function shortFormula(plan: Parameters<Slip['changes']>[0]) {
+  const [lat, lon, sat] = ['latitudeDeg', 'longitudeDeg', 'orbitalLongitudeDeg'].map((name) =>
+    symbolOf(plan, name),
+  );
+  if (plan.periodDeg !== 360 || !lat || !lon || !sat) return [];
+  const radians = Math.PI / 180;
+  return [
+    answered((_, values) => {
+      const difference = (valueNamed(values, sat) - valueNamed(values, lon)) * radians;
+      return (
+        Math.atan(Math.tan(difference) / Math.sin(valueNamed(values, lat) * radians)) / radians
+      );
+    }),
+  ];
+}
 
 /** The slips. */
 export const DIRECTION_SLIPS: readonly Slip[] = [
@@ -103,7 +121,7 @@ export const DIRECTION_SLIPS: readonly Slip[] = [
     group: 'direction',
     explanation:
       'The arctangent of a quotient loses the quadrant: take both sides with their signs.',
-    changes: (plan) => trees(plan, oneArgumentArctangent),
+    changes: (plan) => [...trees(plan, oneArgumentArctangent), ...shortFormula(plan)],
   },
   {
     name: 'sides-exchanged',

@@ -199,8 +199,8 @@ export const FUNCTION_SLIPS: readonly Slip[] = [
     group: 'function',
     explanation:
       'The beamwidth counts from edge to edge; half of it was put in, or the whole where the half belongs.',
-    changes: (plan) =>
-      plan.givens
+    changes: (plan) => [
+      ...plan.givens
         .filter(({ meaning }) => /beamwidth/.test(meaning))
         .flatMap(({ symbol }) =>
           [0.5, 2].map(
@@ -209,6 +209,15 @@ export const FUNCTION_SLIPS: readonly Slip[] = [
             }),
           ),
         ),
+      ...(/^half width/.test(lastStep(plan).meaning)
+        ? [
+            answered(
+              (half) => 2 * half,
+              'This is the whole width of the interval; asked for is the half to one side.',
+            ),
+          ]
+        : []),
+    ],
   },
   {
     name: 'function-left-out',
@@ -286,5 +295,10 @@ function roundEarthSine(plan: SolutionPlan): readonly SlipChange[] {
       const turned = Math.atan(Math.sin(difference) / Math.sin(Math.abs(latitude))) / radians;
       return latitude < 0 ? turned : 180 - turned;
     }),
+    answered((_, values) => {
+      const latitude = valueNamed(values, lat) * radians;
+      const difference = (valueNamed(values, sat) - valueNamed(values, lon)) * radians;
+      return 180 - Math.atan(Math.sin(difference) / Math.sin(latitude)) / radians;
+    }, 'The sine stands where the tangent belongs in the short formula, and in the south 180 degrees are not added.'),
   ];
 }

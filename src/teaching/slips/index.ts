@@ -10,6 +10,7 @@ import { FUNCTION_SLIPS } from './functions.js';
 import { ITEM_SLIPS } from './items.js';
 import { QUANTITY_SLIPS } from './quantity.js';
 import { RULE_SLIPS } from './rules.js';
+import { SAMPLE_SLIPS } from './sample.js';
 import type { Slip } from './slip.js';
 import { UNIT_SLIPS } from './units.js';
 
@@ -19,6 +20,7 @@ export const SLIPS: readonly Slip[] = [
   ...UNIT_SLIPS,
   ...DECIBEL_SLIPS,
   ...RULE_SLIPS,
+  ...SAMPLE_SLIPS,
   ...CONSTANT_SLIPS,
   ...FUNCTION_SLIPS,
   ...ITEM_SLIPS,

@@ -1,8 +1,11 @@
 /** The wrong quantity returned: an earlier step, a given, the other part of a whole, the comma moved. */
 
 import { valueNamed } from '../../numeric/columns.js';
+import { identifier } from '../formula/trees.js';
 import type { SolutionPlan } from '../plans/plan.js';
+import { stepTree } from '../solution/stepTree.js';
 import { answered, exchanged, lastStep, type Slip, type SlipChange } from './slip.js';
+import { symbolsOf } from './tree.js';
 
 /** Givens with the unit of the answer. */
 const alike = (plan: SolutionPlan) =>
@@ -32,6 +35,28 @@ function constantPairs(plan: SolutionPlan): readonly SlipChange[] {
   );
 }
 
+/** Steps that pass on the one quantity they begin with, as if there were nothing to compute: the field for the level. */
+function passedOn(plan: SolutionPlan): readonly SlipChange[] {
+  return plan.steps.slice(0, -1).flatMap((own, at) => {
+    const symbols = [...new Set(symbolsOf(stepTree(own)))];
+    const quantities = symbols.filter(
+      (symbol) => !plan.constants.some((constant) => constant.symbol === symbol),
+    );
+    const earlier = quantities.filter((symbol) =>
+      plan.steps.slice(0, at).some((step) => step.symbol === symbol),
+    );
+    const [only] = quantities.length === 1 ? quantities : earlier.length === 1 ? earlier : [];
+    if (only === undefined || stepTree(own).type === 'Identifier') return [];
+    const from = [...plan.givens, ...plan.steps].find(({ symbol }) => symbol === only);
+    return [
+      {
+        tree: (tree, step) => (step.symbol === own.symbol ? identifier(only) : tree),
+        says: `A step was left out: ${from?.meaning ?? only} stands where this belongs: ${own.meaning}.`,
+      },
+    ];
+  });
+}
+
 /** The slips. */
 export const QUANTITY_SLIPS: readonly Slip[] = [
   {
@@ -48,6 +73,13 @@ export const QUANTITY_SLIPS: readonly Slip[] = [
             `This is an earlier step, not yet the answer: ${meaning}.`,
           ),
         ),
+  },
+  {
+    name: 'step-left-out',
+    group: 'quantity',
+    explanation: 'A step was left out: what it begins with was taken for what it gives.',
+    reach: 'item',
+    changes: passedOn,
   },
   {
     name: 'given-for-answer',

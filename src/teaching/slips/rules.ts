@@ -94,6 +94,19 @@ export const RULE_SLIPS: readonly Slip[] = [
     ],
   },
   {
+    name: 'reduction-left-out',
+    group: 'rule',
+    explanation:
+      'Specific attenuation times the whole slant path: heavy rain is small, so that it fills only a part of the path.',
+    changes: (plan) =>
+      ['Ls', 'g'].every((symbol) => plan.steps.some((step) => step.symbol === symbol))
+        ? [
+            answered((_, values) => valueNamed(values, 'g') * valueNamed(values, 'Ls')),
+            { value: (value, step) => (step.symbol === 'v' || step.symbol === 'r' ? 1 : value) },
+          ]
+        : [],
+  },
+  {
     name: 'backlash-forgotten',
     group: 'rule',
     explanation: 'The backlash was forgotten: turning back begins with turns that move nothing.',

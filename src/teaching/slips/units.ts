@@ -18,6 +18,14 @@ function radians(node: FormulaNode): FormulaNode {
   return node;
 }
 
+/** The same, with the sign dropped of which there is no logarithm. */
+function signDropped(node: FormulaNode): FormulaNode {
+  const [of] = ['log', 'log10'].includes(functionOf(node)) ? callArguments(node) : [];
+  return of && /Rad$/.test(functionOf(of))
+    ? call(functionOf(node), call('abs', of))
+    : radians(node);
+}
+
 /** A division by a number left out. */
 export const undivided =
   (divisor: number) =>
@@ -94,7 +102,7 @@ export const UNIT_SLIPS: readonly Slip[] = [
     name: 'radians-for-degrees',
     group: 'unit',
     explanation: 'The machine was in radians; the angles are in degrees.',
-    changes: (plan) => trees(plan, radians),
+    changes: (plan) => [...trees(plan, radians), ...trees(plan, signDropped)],
   },
   {
     name: 'radians-in-answer',
@@ -162,6 +170,11 @@ export const UNIT_SLIPS: readonly Slip[] = [
         plan,
         ({ name }) => /Dbm$/.test(name),
         (value) => value - 30,
+      ),
+      ...givensThat(
+        plan,
+        ({ name }) => name === 'eirpDbm',
+        (value) => value + 30,
       ),
       ...(/^dB[mW]$/.test(lastStep(plan).unit)
         ? [answered((level) => level + 30), answered((level) => level - 30)]

@@ -60,7 +60,7 @@ export type WorkedSolution =
     };
 
 /** A number as it is put into a formula: up to ten digits, no trailing zeros. */
-export function put(value: number): string {
+function put(value: number): string {
   return String(Number(value.toPrecision(10)));
 }
 

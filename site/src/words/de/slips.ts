@@ -95,6 +95,28 @@ const rules: Pairs = {
     'Was vor der Beobachtung bekannt war, fehlt: Das Likelihood-Verhältnis allein ist keine Wahrscheinlichkeit.',
   'Odds are no probability: a share is the odds over one and the odds.':
     'Chancen sind keine Wahrscheinlichkeit: Der Anteil ist die Chance geteilt durch eins plus die Chance.',
+  'The distance between the largest and the smallest reading, or half of it, was taken: how sure a mean is comes from the standard deviation.':
+    'Es wurde der Abstand zwischen größtem und kleinstem Messwert genommen, oder seine Hälfte: Wie sicher ein Mittelwert ist, sagt die Standardabweichung.',
+  'The factor of the normal distribution was taken: with few readings the spread itself is uncertain, and Student’s t belongs there.':
+    'Es wurde der Faktor der Normalverteilung genommen: Bei wenigen Messwerten ist die Streuung selbst unsicher, hier gehört Student-t hin.',
+  'Another factor of Student’s t was taken: that of other degrees of freedom, or of one side only.':
+    'Es wurde ein anderer Faktor der Student-t-Verteilung genommen: der anderer Freiheitsgrade oder der für nur eine Seite.',
+  'The chances of all that were looked at were added: that none of them is bad is a product of as many shares, a power.':
+    'Die Wahrscheinlichkeiten aller geprüften Anlagen sind addiert: Dass keine schlecht ist, ist ein Produkt aus ebenso vielen Anteilen, also eine Potenz.',
+  'One too many was counted: beside the bad one there is one good one less than were looked at.':
+    'Eine zu viel gezählt: Neben der schlechten gibt es eine gute weniger, als geprüft wurden.',
+  'Specific attenuation times the whole slant path: heavy rain is small, so that it fills only a part of the path.':
+    'Spezifische Dämpfung mal den ganzen schrägen Weg: Starkregen ist kleinräumig und füllt nur einen Teil davon.',
+  'Decibels of a ratio of fields are turned back by 10^(dB/20), not by 10^(dB/10).':
+    'Dezibel eines Feldverhältnisses rechnet man mit 10^(dB/20) zurück, nicht mit 10^(dB/10).',
+  'This is the whole width of the interval; asked for is the half to one side.':
+    'Das ist die ganze Breite des Intervalls; verlangt ist die Hälfte zu einer Seite.',
+  'The sine stands where the tangent belongs in the short formula, and in the south 180 degrees are not added.':
+    'In der kurzen Formel steht der Sinus, wo der Tangens hingehört, und im Süden werden keine 180 Grad addiert.',
+  'A step was left out: what it begins with was taken for what it gives.':
+    'Ein Schritt fehlt: Womit er beginnt, steht für das, was er ergibt.',
+  'A step was left out: {} stands where this belongs: {}.':
+    'Ein Schritt fehlt: {} steht an der Stelle von: {}.',
   'The normal distribution was taken: with few readings the spread itself is uncertain, and Student’s t belongs there.':
     'Es wurde die Normalverteilung genommen: Bei wenigen Messwerten ist die Streuung selbst unsicher, hier gehört die Student-t-Verteilung hin.',
   'One too many or too few was counted: degrees of freedom are one less than the readings.':
