@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { DomainError } from 'slantpath';
-import { type JobFile, type JobFile1, type JobRecord, recordJob } from 'slantpath/job';
+import { type JobFile, type JobFile1, type JobRecord, parseJob, recordJob } from 'slantpath/job';
 import {
   englishWords,
   germanWords,
@@ -85,7 +85,7 @@ describe('before the visit', () => {
 
   test('a turn is an amount and a sense, never a sign, and nobody tilts twice', () => {
     expect(sheet).toContain('Row of feeds: 3.7° counter-clockwise from level');
-    expect(sheet.replace(/\s+/g, ' ')).toContain('who sets the places does not turn the row again');
+    expect(sheet.replace(/\s+/g, ' ')).toContain('do not turn the row again');
     const mount = record.plan.mounts[0];
     if (mount?.kind !== 'several-slots') throw new Error('one reflector for three');
     for (const { turnDeg } of mount.feeds)
@@ -216,6 +216,15 @@ describe('whatever the record', () => {
     const [text] = both(low);
     expect(text).toContain(direction?.apparentElevationDeg.toFixed(2));
     expect(text).toContain('bends the beam');
+  });
+
+  test('tables keep words whole where a line holds them, in both languages', () => {
+    const demo = recordJob(parseJob(readFileSync('examples/job/tarnfell-lower-hut.json', 'utf8')));
+    const english = jobSheet(demo, { visit: 'after' });
+    const german = jobSheet(demo, { visit: 'after', words: germanWords });
+    for (const word of ['isolation', 'undecided', 'conforms']) expect(english).toContain(word);
+    for (const word of ['Messpunkt', 'Entkopplung', 'unentschieden'])
+      expect(german).toContain(word);
   });
 
   test('as HTML it carries no markup from the job file', () => {

@@ -5,7 +5,7 @@ import type { SheetBlock, SheetPage, SheetTable } from './blocks.js';
 /** Width of the sheet in characters. */
 const SHEET_WIDTH = 84;
 
-/** Narrowest column into which words are still wrapped. */
+/** Narrowest column into which texts are wrapped where their words cannot stay whole. */
 const NARROWEST = 8;
 
 /** A text cut into lines of at most `width` characters, at spaces where there are any. */
@@ -76,14 +76,36 @@ function blanksText(labels: readonly string[]): string {
   return wrapped(kept.join(' ')).replace(/\u00a0/g, ' ');
 }
 
+/** How a table may be narrowed: blanks between its columns, and whether words of texts may be cut. */
+interface Tightness {
+  readonly gap: number;
+  readonly cutWords: boolean;
+}
+
+/** From the most readable to the tightest. */
+const TIGHTNESSES: readonly Tightness[] = [
+  { gap: 2, cutWords: false },
+  { gap: 1, cutWords: false },
+  { gap: 2, cutWords: true },
+  { gap: 1, cutWords: true },
+];
+
+const longestWord = (text: string): number =>
+  Math.max(1, ...text.split(' ').map((word) => word.length));
+
 /** Widths of the columns so that the table fits, or nothing where it cannot: first headings are wrapped, then texts. */
-function widthsOf({ header, rows, left }: SheetTable, gap: number): readonly number[] | undefined {
+function widthsOf(
+  { header, rows, left }: SheetTable,
+  { gap, cutWords }: Tightness,
+): readonly number[] | undefined {
+  const cells = header.map((_, column) => rows.map((row) => row[column] ?? ''));
   const least = header.map((title, column) =>
-    Math.max(
-      1,
-      ...title.split(' ').map((word) => word.length),
-      ...rows.map((row) => (row[column] ?? '').length),
-    ),
+    Math.max(longestWord(title), ...(cells[column] ?? []).map((cell) => cell.length)),
+  );
+  const narrowest = header.map((title, column) =>
+    cutWords
+      ? NARROWEST
+      : Math.max(longestWord(title), ...(cells[column] ?? []).map((cell) => longestWord(cell))),
   );
   const widths = header.map((title, column) => Math.max(title.length, least[column] ?? 0));
   const total = () => widths.reduce((a, b) => a + b, 0) + gap * (widths.length - 1);
@@ -96,7 +118,9 @@ function widthsOf({ header, rows, left }: SheetTable, gap: number): readonly num
   while (total() > SHEET_WIDTH) {
     const fits =
       narrow((column) => (widths[column] ?? 0) - (least[column] ?? 0)) ||
-      narrow((column) => (left.includes(column) ? (widths[column] ?? 0) - NARROWEST : 0));
+      narrow((column) =>
+        left.includes(column) ? (widths[column] ?? 0) - (narrowest[column] ?? 0) : 0,
+      );
     if (!fits) return undefined;
   }
   return widths;
@@ -105,8 +129,8 @@ function widthsOf({ header, rows, left }: SheetTable, gap: number): readonly num
 function tableText(table: SheetTable): string {
   const { header, rows, left } = table;
   if (header.length === 0) return '';
-  const gap = widthsOf(table, 2) ? 2 : 1;
-  const widths = widthsOf(table, gap);
+  const tightness = TIGHTNESSES.find((some) => widthsOf(table, some));
+  const widths = tightness && widthsOf(table, tightness);
   if (!widths) return listText(table);
   const line = (cells: readonly string[]): string => {
     const wraps = cells.map((cell, column) => lines(cell, widths[column] ?? 1));
@@ -118,7 +142,7 @@ function tableText(table: SheetTable): string {
           const width = widths[column] ?? 0;
           return left.includes(column) ? text.padEnd(width) : text.padStart(width);
         })
-        .join(' '.repeat(gap))
+        .join(' '.repeat(tightness.gap))
         .trimEnd(),
     ).join('\n');
   };

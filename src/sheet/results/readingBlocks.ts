@@ -31,8 +31,8 @@ export function readingBlocks(speech: Speech): readonly SheetBlock[] {
     section(words.sections.readings),
     tableOf<ReadingVerdict>(shown, [
       [columns.testPoint, (v) => (v.testPoint === 'antenna' ? words.antenna : v.testPoint), 'left'],
-      [columns.slot, ({ slot }) => slot ?? '-', 'left'],
-      [columns.carrier, ({ carrier }) => carrier ?? '-', 'left'],
+      // Slot and carrier share a column, so that words of any language fit on the paper whole.
+      [columns.carrier, ({ slot, carrier }) => named(slot, carrier), 'left'],
       [columns.quantity, ({ quantity }) => codes.quantities[quantity], 'left'],
       [columns.reading, value],
       corrected
@@ -50,6 +50,11 @@ export function readingBlocks(speech: Speech): readonly SheetBlock[] {
       visitText(speech, index) === '' ? [] : [visitText(speech, index)],
     ),
   ];
+}
+
+/** What a reading was taken of, slot first. */
+function named(slot: string | null, carrier: string | null): string {
+  return [slot, carrier].filter((name) => name !== null).join(', ') || '-';
 }
 
 /** Largest expanded uncertainty in dB among the readings. */

@@ -152,7 +152,7 @@ export const germanWords: SheetWords = {
     read: 'gelesen',
     neededDb: 'nötig dB',
     outlet: 'Dose',
-    limits: 'Grenzwerte',
+    limits: 'erlaubt',
     least: 'min. dB',
     fedV: 'gespeist V',
     currentA: 'A',
@@ -182,7 +182,7 @@ export const germanWords: SheetWords = {
     testPoint: 'Messpunkt',
     quantity: 'Größe',
     reading: 'gelesen',
-    corrected: 'berichtigt um dB',
+    corrected: 'Korr. dB',
     planned: 'geplant',
     off: 'daneben',
     leftAt: 'steht auf',
@@ -230,7 +230,7 @@ export const germanWords: SheetWords = {
   row: (turn) =>
     `Feedreihe: ${turn} aus der Waagrechten, von hinter der Antenne zum Satelliten gesehen.`,
   rowOnce:
-    'Die Plätze unten enthalten diese Drehung schon: wer die Plätze einstellt, dreht die Reihe nicht noch einmal.',
+    'Die Plätze unten enthalten diese Drehung schon: die Feeds danach einstellen und die Reihe nicht noch einmal drehen.',
   feedPlaces:
     'Plätze vom Brennpunkt aus, von hinten gesehen: nach rechts, nach oben und hinein zum Reflektor. Drehungen von hinten zum Satelliten gesehen, von der Senkrechten des Reflektors aus, für lineare Polarisation.',
   anyTurn: 'beliebig (zirkular)',

@@ -257,7 +257,7 @@ export const englishWords = {
   row: (turn: string) =>
     `Row of feeds: ${turn} from level, seen from behind the antenna, facing the satellite.`,
   rowOnce:
-    'The places below already contain this turn: who sets the places does not turn the row again.',
+    'The places below already include this turn: set the feeds to them, and do not turn the row again.',
   feedPlaces:
     'Places from the focus, seen from behind: right, up, and in towards the reflector. Turns are seen from behind, facing the satellite, from the reflector’s own vertical, for linear polarization.',
   anyTurn: 'any (circular)',
