@@ -86,11 +86,19 @@ export function simulate(options: {
   readonly causes: readonly FaultCause[];
   readonly mostAsked: number;
   readonly world?: World;
+  /** Whether the search is told that something is wrong, as who is called to a fault knows. */
+  readonly told?: boolean;
 }): readonly SimulatedJob[] {
   const sceneRandom = randomStream(options.seed);
   const scenes = Array.from({ length: options.sceneCount }, (_, i) => {
     const scene = drawScene(sceneRandom, [3, 2, 3, 1][i % 4] ?? 3);
-    return { scene, rank: causeRanker({ installation: scene.installation }) };
+    return {
+      scene,
+      rank: causeRanker({
+        installation: scene.installation,
+        ...(options.told ? { priorWeights: { nothing: 0 } } : {}),
+      }),
+    };
   });
   const jobs: SimulatedJob[] = [];
   // Each job has a stream of its own, so that what is asked in one does not change the next.
