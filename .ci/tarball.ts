@@ -45,7 +45,15 @@ console.log(
 
 const paths = new Set(packed.files.map(({ path }) => path));
 const faults: string[] = [];
-for (const paper of ['README.md', 'LICENSE', 'CHANGELOG.md', 'SECURITY.md', 'NOTICES.md'])
+const papers = [
+  'README.md',
+  'LICENSE',
+  'CHANGELOG.md',
+  'SECURITY.md',
+  'NOTICES.md',
+  'sbom.cdx.json',
+];
+for (const paper of papers)
   if (!paths.has(paper)) faults.push(`${paper} is not in the tarball: run \`npm run build\``);
 for (const [, link] of readFileSync('README.md', 'utf8').matchAll(/\]\(([^)#]+)\)/g))
   if (link !== undefined && !link.includes(':') && !paths.has(link))
