@@ -5,6 +5,7 @@ import { defineConfig } from 'astro/config';
 import rehypeKatex from 'rehype-katex';
 import remarkMath from 'remark-math';
 import starlightTypeDoc from 'starlight-typedoc';
+import answeringWorker from './answering-worker.mjs';
 import rehypeApiPages from './rehype-api-pages.mjs';
 import rehypePageWords from './rehype-page-words.mjs';
 import rehypeSearchIgnore from './rehype-search-ignore.mjs';
@@ -40,6 +41,14 @@ export default defineConfig({
     ],
   },
   vite: {
+    plugins: [answeringWorker],
+    build: {
+      modulePreload: {
+        // What runs in a worker has no document that a link could be put into.
+        resolveDependencies: (_file, dependencies, { hostId }) =>
+          /\/(answering|session)\./.test(hostId) ? [] : dependencies,
+      },
+    },
     server: { fs: { allow: [root('.')] } },
     resolve: {
       // The site shows the sources; without these the package's own name would lead to dist/.

@@ -1,10 +1,11 @@
 /**
- * How long an answer keeps the main thread: `npx tsx site/scripts/mainThread.ts BASE [--pages=REGEX] [--repeats=3] [--write=FILE.md]`.
+ * How long an answer keeps the main thread: `npx tsx site/scripts/mainThread.ts BASE [--pages=REGEX] [--repeats=3] [--write=FILE.md] [--parts]`.
  *
  * Each example of BASE (the built site, served by `serve.ts`, or a dev server) is opened in Chromium; the first focus, then changes of up to
  * five of its inputs are made as a reader makes them. Of every change the longest task of the main thread is taken, style, layout and
  * paint included. Told is four times the processor time of that task: what four times CPU throttling makes of it on a machine that does
  * nothing else. (The throttling itself counts what other programs take as well.) The shortest of the repeats counts.
+ * `--parts` tells besides what the longest task of each step consists of: script, style, layout, paint and so on.
  */
 import { readdirSync, writeFileSync } from 'node:fs';
 import { chromium, type Page } from '@playwright/test';
@@ -15,6 +16,7 @@ const option = (name: string, otherwise = '') =>
   process.argv.find((word) => word.startsWith(`--${name}=`))?.slice(name.length + 3) ?? otherwise;
 const wanted = new RegExp(option('pages', '.'));
 const repeats = Number(option('repeats', '3'));
+const tells = process.argv.includes('--parts');
 const SLOWER = 4;
 
 interface TraceEvent {
@@ -24,6 +26,35 @@ interface TraceEvent {
   readonly ts: number;
   /** Processor time of the thread, in microseconds. */
   readonly tdur?: number;
+  readonly dur?: number;
+}
+
+/** What a task consists of: processor time of its own of each kind of work within it, times four. */
+function partsOf(task: TraceEvent, trace: readonly TraceEvent[]): string {
+  const end = task.ts + (task.dur ?? 0);
+  const inside = trace
+    .filter(
+      ({ tid, ts, dur = 0, tdur = 0 }) =>
+        tid === task.tid && tdur > 0 && ts >= task.ts && ts + dur <= end,
+    )
+    .sort((a, b) => a.ts - b.ts || (b.dur ?? 0) - (a.dur ?? 0));
+  const own = new Map<string, number>();
+  const open: TraceEvent[] = [];
+  const add = (name: string, ms: number) => own.set(name, (own.get(name) ?? 0) + ms);
+  for (const event of inside) {
+    while (open.length > 0 && event.ts >= (open.at(-1)?.ts ?? 0) + (open.at(-1)?.dur ?? 0))
+      open.pop();
+    const around = open.at(-1);
+    const ms = (SLOWER * (event.tdur ?? 0)) / 1000;
+    add(event.name, ms);
+    if (around) add(around.name, -ms);
+    open.push(event);
+  }
+  return [...own]
+    .filter(([, ms]) => ms > 2)
+    .sort((a, b) => b[1] - a[1])
+    .map(([name, ms]) => `${name} ${Math.round(ms)}`)
+    .join(', ');
 }
 
 /** The longest task in ms on the thread of the page, for each step by its mark. */
@@ -38,7 +69,12 @@ function longestTasks(trace: Buffer): Map<string, number> {
     marks.map(({ name, ts }, at) => {
       const end = marks[at + 1]?.ts ?? Number.POSITIVE_INFINITY;
       const inside = tasks.filter((task) => task.ts >= ts && task.ts < end);
-      return [name.slice(5), Math.max(0, ...inside.map(({ tdur = 0 }) => (SLOWER * tdur) / 1000))];
+      const longest = inside.reduce<TraceEvent | undefined>(
+        (most, task) => ((task.tdur ?? 0) > (most?.tdur ?? 0) ? task : most),
+        undefined,
+      );
+      if (longest && tells) console.log(`  ${name.slice(5)}: ${partsOf(longest, traceEvents)}`);
+      return [name.slice(5), (SLOWER * (longest?.tdur ?? 0)) / 1000];
     }),
   );
 }

@@ -45,6 +45,8 @@ test.each(Object.entries(definitions))('%s', async (path, load) => {
     const raw = { ...defaults, ...rawOfValues(example.inputs, state) };
     const read = readValues(example.inputs, raw);
     const result = example.compute(read);
+    // It comes from a worker.
+    expect(structuredClone(result)).toEqual(result);
     expect(example.view(result, read).says).not.toBe('');
     expect(await printedBy(example.code(read, result))).not.toEqual([]);
   }

@@ -54,7 +54,7 @@ describe.each(Object.keys(NAMED))('%s', (page) => {
     return inLanguage(language, () => {
       const values = readValues(example.inputs, raw);
       const view = example.view(example.compute(values), values);
-      return renderTop(language.words, view) + renderView(language.words, view);
+      return renderTop(language.words, view) + renderView(language.words, view).join('');
     });
   };
 

@@ -114,7 +114,7 @@ function draw(example: Example<Inputs>, raw: Raw, language: Language): void {
     const values = readValues(example.inputs, raw);
     const result = example.compute(values);
     const view = example.view(result, values);
-    renderView(language.words, view);
+    renderView(language.words, view).join('');
     renderTop(language.words, view);
     const solutions = solutionsOf(workedSolution, example.working?.(values, result) ?? []);
     renderWorkings(language.words, solutions);

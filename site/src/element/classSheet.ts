@@ -30,6 +30,7 @@ class ClassSheet extends HTMLElement {
     if (this.#sheet || !settings) return;
     const draw = () => this.#draw(settings.result as Worksheet | undefined);
     settings.addEventListener('answer', draw);
+    settings.dataset['wanted'] = '';
     if (settings.result) draw();
     this.addEventListener('submit', (event) => this.#submit(event));
     this.addEventListener('click', (event) => this.#click(event));

@@ -1,8 +1,14 @@
 /** Marks of the pictures that are moved: by a finger or a mouse, and by the arrow keys. */
 
-import type { Handle } from '../lib/example.js';
+import type { Move } from './answering/session.js';
 
-type Changes = Readonly<Record<string, unknown>>;
+/** How marks are asked: by their place on the page, or the one that is held. */
+export interface Marks {
+  /** Takes up a mark as its picture is now: its axes may change under the pointer. */
+  readonly hold: (index: number) => void;
+  /** Moves a mark, the one that is held where none is named; done when the form has the new inputs. */
+  readonly move: (index: number | undefined, move: Move) => Promise<void>;
+}
 
 /** Steps to the right and up of a key; a page key is ten of an arrow's. */
 const KEYS: Readonly<Record<string, readonly [number, number]>> = {
@@ -14,15 +20,21 @@ const KEYS: Readonly<Record<string, readonly [number, number]>> = {
   PageDown: [0, -10],
 };
 
-/** Listens within `root`; `handles` are those of the present answer, in the order of the page, and `change` takes new inputs. */
-export function listenToHandles(
-  root: HTMLElement,
-  handles: () => readonly Handle[],
-  change: (changes: Changes) => void,
-): void {
+/** Listens within `root` for fingers, mice and keys on its marks. */
+export function listenToHandles(root: HTMLElement, asked: Marks): void {
   const marks = () => [...root.querySelectorAll<HTMLElement>('[data-handle]')];
-  let held: { readonly index: number; readonly handle: Handle } | undefined;
+  let held: number | undefined;
   let next = 0;
+  // One after the other: a step counts from where the one before has led.
+  let moves: Promise<void> = Promise.resolve();
+  let latest: readonly [number, number] | undefined;
+  const follow = () => {
+    moves = moves.then(async () => {
+      const put = latest;
+      latest = undefined;
+      if (put) await asked.move(undefined, { put });
+    });
+  };
 
   root.addEventListener('pointerdown', (event) => {
     const mark = (event.target as Element).closest<HTMLElement>('[data-handle]');
@@ -39,27 +51,22 @@ export function listenToHandles(
     const nearest = all
       .filter((one) => one.parentElement === mark.parentElement)
       .reduce((a, b) => (far(b) < far(a) ? b : a), mark);
-    const index = all.indexOf(nearest);
-    const handle = handles()[index];
-    if (!handle) return;
     event.preventDefault();
     nearest.focus({ preventScroll: true });
     // The mark itself is drawn anew at each move; what holds the pointer has to stay.
     root.setPointerCapture(event.pointerId);
     root.dataset['held'] = '';
-    held = { index, handle };
+    held = all.indexOf(nearest);
+    asked.hold(held);
   });
   root.addEventListener('pointermove', (event) => {
-    if (!held) return;
+    if (held === undefined) return;
     cancelAnimationFrame(next);
     next = requestAnimationFrame(() => {
-      if (!held) return;
-      const box = marks()[held.index]?.parentElement?.getBoundingClientRect();
+      const box = marks()[held ?? -1]?.parentElement?.getBoundingClientRect();
       if (!box || box.width === 0) return;
-      // As the picture was when the mark was taken up: its axes may change under the pointer.
-      const to = [event.clientX - box.left, event.clientY - box.top] as const;
-      const changes = held.handle.put(to[0] / box.width, to[1] / box.height);
-      if (changes) change(changes);
+      latest = [(event.clientX - box.left) / box.width, (event.clientY - box.top) / box.height];
+      follow();
     });
   });
   for (const end of ['pointerup', 'pointercancel'])
@@ -73,8 +80,7 @@ export function listenToHandles(
     if (!mark || !steps || event.ctrlKey || event.altKey || event.metaKey) return;
     event.preventDefault();
     const times = event.shiftKey ? 10 : 1;
-    const handle = handles()[marks().indexOf(mark)];
-    const changes = handle?.step(steps[0] * times, steps[1] * times);
-    if (changes) change(changes);
+    const index = marks().indexOf(mark);
+    moves = moves.then(() => asked.move(index, { step: [steps[0] * times, steps[1] * times] }));
   });
 }

@@ -16,7 +16,7 @@ function printLive(): void {
 /** Listens within `root`; `say` tells assistive software what happened. */
 export function listenToShare(
   root: HTMLElement,
-  copies: () => Copies,
+  copies: () => Copies | Promise<Copies>,
   say: (text: string) => void,
 ): void {
   const answer = (button: HTMLButtonElement, word: string) => {
@@ -37,14 +37,18 @@ export function listenToShare(
     if (button.dataset['print'] !== undefined) printLive();
     const what = button.dataset['copy'] as 'link' | 'code' | 'json' | undefined;
     if (!what) return;
+    const copy = (made: Copies) => {
+      if (!made) {
+        answer(button, words().mendFirst);
+        return;
+      }
+      navigator.clipboard.writeText(made[what]).then(
+        () => answer(button, words().copied),
+        () => answer(button, words().copyRefused),
+      );
+    };
     const made = copies();
-    if (!made) {
-      answer(button, words().mendFirst);
-      return;
-    }
-    navigator.clipboard.writeText(made[what]).then(
-      () => answer(button, words().copied),
-      () => answer(button, words().copyRefused),
-    );
+    if (made instanceof Promise) void made.then(copy);
+    else copy(made);
   });
 }

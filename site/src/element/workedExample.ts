@@ -1,13 +1,12 @@
 /**
  * `<worked-example>`: brings to life an example that was drawn when the site was built.
  *
- * Each change is computed at once by the library; the state goes into the URL.
+ * Each change is computed at once by the library, in a worker; the state goes into the URL.
  */
 
-import { DomainError } from 'slantpath';
-import type { Example, Handle, View, Working } from '../lib/example.js';
+import type { Example } from '../lib/example.js';
 import { typedApart } from '../lib/formulaApart.js';
-import type { Inputs, Values } from '../lib/inputs/inputs.js';
+import type { Inputs } from '../lib/inputs/inputs.js';
 import {
   blamedField,
   decodeState,
@@ -15,12 +14,14 @@ import {
   encodeState,
   type Raw,
   rawOfValues,
-  readValues,
 } from '../lib/inputs/state.js';
 import { said, speak, unmarked, words } from '../lib/language/language.js';
 import { languageFor } from '../lib/language/languages.js';
 import { parameterWords } from '../lib/parameterWords.js';
-import { renderRest, renderTop, renderView } from '../lib/render.js';
+import { type Asking, askingAbout } from './answering/asking.js';
+import { Blocks } from './answering/blocks.js';
+import { handChanges } from './answering/handSteps.js';
+import type { Drawn, Refusal } from './answering/session.js';
 import { controlOf, fillForm, readForm, showFitting } from './form.js';
 import { listenToHandles } from './handles.js';
 import { paintSteps } from './paintSteps.js';
@@ -32,24 +33,30 @@ import { listenToTables } from './tables.js';
 const modules = import.meta.glob<{ default: Example }>('../examples/**/*.ts');
 
 export class WorkedExample extends HTMLElement {
-  #result: unknown;
+  #answer: Drawn | undefined;
   /** The page came with the answer to these inputs: it is computed when something first needs more than the picture. */
   #due = false;
   #example: Example | undefined;
   #inputs: Inputs = {};
   #defaults: Raw = {};
   #raw: Raw = {};
-  #copies: () => Copies = () => undefined;
-  #values: Values<Inputs> | undefined;
+  #ask: Asking | undefined;
+  /** The inputs that are being answered, and who waits until nothing is. */
+  #asked: Raw | undefined;
+  #waiting: (() => void)[] = [];
+  /** The inputs whose answer the page came with. */
+  #cameWith: Raw | undefined;
+  /** Whether the page shows something else. */
+  #fresh = false;
   #later = 0;
-  #working: readonly Working[] = [];
-  #handles: () => readonly Handle[] = () => [];
+  #blocks: Blocks | undefined;
+  #top: string | undefined;
   readonly #steps = paintSteps(['answer', 'pictures', 'hand']);
 
   /** The present result, for elements that go on with it; they are told by the event `answer`. */
   get result(): unknown {
     this.#settle();
-    return this.#result;
+    return this.#answer?.result;
   }
 
   async connectedCallback(): Promise<void> {
@@ -65,22 +72,15 @@ export class WorkedExample extends HTMLElement {
     listenToSteppers(this, changed);
     listenToTables(this, this.#inputs, changed);
     listenToPlaces(this, changed);
-    listenToHandles(
-      this,
-      () => {
-        this.#settle();
-        return this.#handles();
-      },
-      (changes) => {
-        fillForm(this, this.#inputs, rawOfValues(this.#inputs, changes as Partial<Values<Inputs>>));
-        changed();
-      },
-    );
+    listenToHandles(this, {
+      hold: (index) => void this.#asking('hold', index, this.#raw),
+      move: async (index, move) => this.#become(await this.#asking('move', index, this.#raw, move)),
+    });
     listenToShare(
       this,
       () => {
         this.#settle();
-        return this.#copies();
+        return this.#asked ? this.#answered().then(() => this.#copies()) : this.#copies();
       },
       (text) => this.#say(text),
     );
@@ -90,13 +90,17 @@ export class WorkedExample extends HTMLElement {
     });
     this.querySelector('form')?.addEventListener('submit', (event) => event.preventDefault());
     this.querySelector('[data-reset]')?.addEventListener('click', () => this.#reset());
-    this.addEventListener('click', (event) => this.#act(event));
+    this.addEventListener('click', (event) => void this.#act(event));
     this.querySelector('.ex-working')?.addEventListener('toggle', () => void this.#showWorking());
     addEventListener('popstate', () => this.#fromUrl());
     // What is slow at its first use, such as the climate grid, is made ready before the first change.
     this.addEventListener('focusin', () => window.setTimeout(() => this.#settle()), { once: true });
     this.#due = location.search === '';
     this.#fromUrl();
+    if (this.#due) this.#cameWith = this.#raw;
+    else await this.#answered();
+    // Somebody on the page goes on with the result.
+    if ('wanted' in this.dataset) this.#settle();
     this.dataset['ready'] = '';
     delete this.dataset['computing'];
     // An address is kept even when the page is left at once after a change.
@@ -109,12 +113,11 @@ export class WorkedExample extends HTMLElement {
     fillForm(this, this.#inputs, this.#raw);
     if (this.#due) this.#showInputs();
     else this.#update();
-    this.dispatchEvent(new Event('answer'));
   }
 
   /** Computes what the page came with. */
   #settle(): void {
-    if (this.#due) this.#update();
+    if (this.#due && !this.#asked && !this.#answer) void this.#answerInputs();
   }
 
   #reset(): void {
@@ -123,12 +126,15 @@ export class WorkedExample extends HTMLElement {
   }
 
   /** A button of the example's own: some inputs get new values. */
-  #act(event: Event): void {
+  async #act(event: Event): Promise<void> {
     const button = (event.target as Element).closest<HTMLElement>('[data-action]');
-    const action = this.#example?.actions?.[Number(button?.dataset['action'])];
-    this.#settle();
-    if (!button || !action || !this.#values) return;
-    const raw = rawOfValues(this.#inputs, action.change(this.#values));
+    if (button)
+      this.#become(await this.#asking('act', Number(button.dataset['action']), this.#raw));
+  }
+
+  /** Some inputs get new values. */
+  #become(raw: Raw | undefined): void {
+    if (!raw) return;
     fillForm(this, this.#inputs, raw);
     this.#changed();
   }
@@ -161,7 +167,6 @@ export class WorkedExample extends HTMLElement {
     this.#raw = readForm(this, this.#inputs, Object.keys(this.#defaults));
     this.#due = false;
     this.#update();
-    this.dispatchEvent(new Event('answer'));
     // Browsers refuse more than a few changes of the address in a second.
     clearTimeout(this.#later);
     this.#later = window.setTimeout(() => this.#keepAddress(), 300);
@@ -179,28 +184,27 @@ export class WorkedExample extends HTMLElement {
     );
     if (!home) return;
     let near = false;
+    let shown: Raw | undefined;
     const draw = async () => {
-      const example = this.#example;
-      if (!near || !example || !this.#values || this.#result === undefined) return;
-      const [values, result] = [this.#values, this.#result];
-      const [{ workedSolution }, { solutionsOf }, { renderHand, stepsOf }] = await Promise.all([
-        import('slantpath/teaching'),
-        import('../lib/working.js'),
-        import('../lib/hand.js'),
-      ]);
-      if (values !== this.#values) return;
-      home.innerHTML = renderHand([
-        ...stepsOf(solutionsOf(workedSolution, this.#working)),
-        ...(example.hand?.(values, result) ?? []),
-      ]);
+      const raw = this.#raw;
+      if (!near || !this.#answer || raw === shown) return;
+      const html = await this.#asking('hand', raw);
+      if (raw !== this.#raw) return;
+      shown = raw;
+      const changes = handChanges(home, html);
+      const next = () => {
+        changes.shift()?.();
+        if (changes.length > 0) this.#steps.add('hand', next);
+      };
+      this.#steps.add('hand', next);
     };
-    this.addEventListener('drawn', () => this.#steps.add('hand', () => void draw()));
+    this.addEventListener('drawn', () => void draw());
     new IntersectionObserver(
       (entries) => {
         near = entries.some((entry) => entry.isIntersecting);
-        if (near && !this.#due) void draw();
+        if (near && this.#fresh) void draw();
       },
-      { rootMargin: '100%' },
+      { rootMargin: '20%' },
     ).observe(home);
   }
 
@@ -217,97 +221,106 @@ export class WorkedExample extends HTMLElement {
   }
 
   #update(): void {
-    const example = this.#example;
-    if (!example) return;
-    const drawn = this.#due;
     this.#due = false;
+    this.#fresh = true;
     this.#showInputs();
+    void this.#answerInputs();
+  }
+
+  /** Asks for the answer to the present inputs; while one is under way, the newest inputs wait for it. */
+  async #answerInputs(): Promise<void> {
+    if (this.#asked) return;
     try {
-      const values = readValues(this.#inputs, this.#raw);
-      this.#values = values;
-      const result = example.compute(values);
-      this.#result = result;
-      const handlesOf = ({ figures = [] }: View) => figures.flatMap(({ handles = [] }) => handles);
-      // What came with the page is drawn already; its marks are asked for only when one is moved.
-      this.#handles = () => handlesOf(example.view(result, values));
-      this.#working = example.working?.(values, result) ?? [];
-      this.#copies = () => ({
-        link: location.origin + this.#address(),
-        code: example.code(values, result),
-        json: JSON.stringify({ example: this.dataset['example'], inputs: values, result }, null, 2),
-      });
-      if (drawn) return;
-      this.#inStep('answer', () => {
-        const view = example.view(result, values);
-        this.#handles = () => handlesOf(view);
-        this.#show(view);
-      });
-    } catch (error) {
-      this.#refuse(error);
+      for (let raw = this.#raw; raw !== this.#asked; raw = this.#raw) {
+        this.#asked = raw;
+        const answer = await this.#asking('answer', raw);
+        if ('top' in answer) this.#take(answer, raw);
+        else if (raw === this.#raw) this.#refuse(answer);
+      }
+    } finally {
+      this.#asked = undefined;
     }
+    this.dispatchEvent(new Event('answer'));
+    for (const go of this.#waiting.splice(0)) go();
+  }
+
+  /** Once the present inputs are answered. */
+  #answered(): Promise<void> {
+    return this.#asked ? new Promise((resolve) => this.#waiting.push(resolve)) : Promise.resolve();
+  }
+
+  /** A question about the example of this page; whoever answers comes to life with the first. */
+  #asking: Asking = (question, ...of) => {
+    const { example = '' } = this.dataset;
+    if (!this.#example) throw new Error(`no example ${example}`);
+    this.#ask ??= askingAbout(example, this.#example, this.classList.contains('ex-wide'));
+    return this.#ask(question, ...of);
+  };
+
+  #copies(): Copies {
+    const answer = this.#answer;
+    return (
+      answer && {
+        link: location.origin + this.#address(),
+        code: answer.code,
+        json: answer.json,
+      }
+    );
+  }
+
+  #take(answer: Drawn, raw: Raw): void {
+    this.#answer = answer;
+    const home = this.querySelector('.ex-answer');
+    if (home) this.#blocks ??= new Blocks(home);
+    if (raw === this.#cameWith && this.#top === undefined) {
+      this.#blocks?.stand(answer.blocks);
+      this.#top = answer.top;
+    }
+    if (this.#fresh) this.#inStep('answer', () => this.#show(answer));
   }
 
   /** Does a step of the drawing when its time has come; at once while the page is being made ready. */
   #inStep(name: 'answer' | 'pictures', draw: () => void): void {
-    const step = () => {
-      try {
-        draw();
-      } catch (error) {
-        this.#refuse(error);
-      }
-    };
-    if (this.dataset['ready'] === undefined) step();
-    else this.#steps.add(name, step);
+    if (this.dataset['ready'] === undefined) draw();
+    else this.#steps.add(name, draw);
   }
 
-  #refuse(error: unknown): void {
-    if (!(error instanceof DomainError)) throw error;
+  #refuse(refusal: Refusal): void {
     this.#steps.clear();
-    this.#copies = () => undefined;
-    this.#result = undefined;
-    this.#showError(error);
+    this.#answer = undefined;
+    this.#showError(refusal);
   }
 
   /** The sentence and the large figures; then the pictures and the rest. */
-  #show(view: View): void {
+  #show(answer: Drawn): void {
     const top = this.querySelector<HTMLElement>('.ex-top');
-    if (top) top.innerHTML = renderTop(words(), view);
+    if (top && this.#top !== answer.top) top.innerHTML = answer.top;
+    this.#top = answer.top;
     top?.removeAttribute('data-stale');
-    this.#say(said(view.says));
-    if (top) this.#inStep('pictures', () => this.#showRest(renderRest(words(), view)));
-    else this.#showRest(renderView(words(), view));
+    this.#say(answer.says);
+    this.#blocks?.want(answer.blocks);
+    this.#inStep('pictures', () => this.#showRest());
   }
 
-  #showRest(html: string): void {
-    const answer = this.querySelector<HTMLElement>('.ex-answer');
-    if (!answer) return;
-    const open = [...answer.querySelectorAll('details')].map((details) => details.open);
-    const marks = () => [...answer.querySelectorAll<HTMLElement>('[data-handle]')];
-    const held = marks().indexOf(document.activeElement as HTMLElement);
-    answer.innerHTML = html;
-    answer.querySelectorAll('details').forEach((details, index) => {
-      details.open = open[index] ?? false;
-    });
-    answer.removeAttribute('data-stale');
-    // A mark keeps the focus while it is moved.
-    marks()[held]?.focus({ preventScroll: true });
+  #showRest(): void {
+    if (this.#blocks?.draw()) {
+      this.#inStep('pictures', () => this.#showRest());
+      return;
+    }
+    this.querySelector('.ex-answer')?.removeAttribute('data-stale');
     void this.#showWorking();
     this.dispatchEvent(new Event('drawn'));
   }
 
-  /** The working is brought up to date while it is open; what it needs is fetched at its first use. */
+  /** The working is brought up to date while it is open. */
   async #showWorking(): Promise<void> {
     const details = this.querySelector<HTMLDetailsElement>('.ex-working');
     const home = details?.querySelector('div');
-    if (details) details.hidden = this.#working.length === 0;
+    if (details && this.#answer) details.hidden = !this.#answer.works;
     if (!details?.open || !home) return;
-    const working = this.#working;
-    const [{ workedSolution }, { renderWorkings, solutionsOf }] = await Promise.all([
-      import('slantpath/teaching'),
-      import('../lib/working.js'),
-    ]);
-    if (working !== this.#working) return;
-    home.innerHTML = renderWorkings(words(), solutionsOf(workedSolution, working));
+    const raw = this.#raw;
+    const html = await this.#asking('working', raw);
+    if (raw === this.#raw) home.innerHTML = html;
   }
 
   /** Tells assistive software the answer; nothing is said before the reader has changed something. */
@@ -316,7 +329,7 @@ export class WorkedExample extends HTMLElement {
     if (status && this.dataset['ready'] !== undefined) status.textContent = unmarked(text);
   }
 
-  #showError(error: DomainError): void {
+  #showError(error: Refusal): void {
     const { parameter } = error;
     const field = this.#example?.fieldOf?.(parameter) ?? blamedField(this.#inputs, parameter);
     const cell = this.querySelector(`[data-cell="${CSS.escape(parameter)}"]`);
@@ -345,6 +358,8 @@ export class WorkedExample extends HTMLElement {
       part.setAttribute('data-stale', '');
     const says = this.querySelector('.ex-says');
     if (says) says.textContent = words().stale;
+    this.#top = undefined;
+    this.#blocks?.forget();
     this.#say(message);
   }
 

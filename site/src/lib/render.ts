@@ -298,31 +298,42 @@ export function renderFigure(words: Words, figure: Figure): string {
 const cautionOf = (words: Words, { caution }: View) =>
   caution ? `<p class="ex-caution"><b>${words.caution}.</b> ${inWords(caution)}</p>` : '';
 
+const notesOf = ({ notes = [] }: View) =>
+  notes.map((note) => `<p class="ex-note">${inWords(note)}</p>`);
+
 /** What stands above everything in the wide pattern: the sentence, the caution, the figures set large. */
 export function renderTop(words: Words, view: View): string {
   const main = view.outputs.filter((output) => output.main);
   return `<p class="ex-says">${inWords(view.says)}</p>${cautionOf(words, view)}${main.length > 1 ? `<dl class="ex-outputs ex-large">${main.map(renderOutput).join('')}</dl>` : ''}`;
 }
 
-/** What stands beside the inputs in the wide pattern: pictures first, then figures, then tables. */
-export function renderRest(words: Words, view: View): string {
-  const notes = (view.notes ?? [])
-    .map((note) => `<p class="ex-note">${inWords(note)}</p>`)
-    .join('');
-  const figures = (view.figures ?? []).map((figure) => renderFigure(words, figure)).join('');
+/** What stands beside the inputs in the wide pattern, one thing after the other: pictures first, then figures, then tables. */
+export function renderRest(words: Words, view: View): string[] {
   const [first, ...others] = view.tables ?? [];
   const fold = (table: Table) =>
     `<details class="ex-fold"><summary>${inWords(table.caption)}</summary>${renderTable(table)}</details>`;
-  return `${figures}<dl class="ex-outputs ex-columns">${view.outputs
+  const outputs = view.outputs
     .filter((output, _, all) => !output.main || all.filter(({ main }) => main).length < 2)
     .map(renderOutput)
-    .join('')}</dl>${notes}${first ? renderTable(first) : ''}${others.map(fold).join('')}`;
+    .join('');
+  return [
+    ...(view.figures ?? []).map((figure) => renderFigure(words, figure)),
+    `<dl class="ex-outputs ex-columns">${outputs}</dl>`,
+    ...notesOf(view),
+    ...(first ? [renderTable(first)] : []),
+    ...others.map(fold),
+  ];
 }
 
-/** The whole answer. */
-export function renderView(words: Words, view: View): string {
-  const notes = (view.notes ?? [])
-    .map((note) => `<p class="ex-note">${inWords(note)}</p>`)
-    .join('');
-  return `<p class="ex-says">${inWords(view.says)}</p>${cautionOf(words, view)}<dl class="ex-outputs">${view.outputs.map(renderOutput).join('')}</dl>${notes}${(view.tables ?? []).map(renderTable).join('')}${(view.figures ?? []).map((figure) => renderFigure(words, figure)).join('')}`;
+/** The whole answer, one thing after the other. */
+export function renderView(words: Words, view: View): string[] {
+  const caution = cautionOf(words, view);
+  return [
+    `<p class="ex-says">${inWords(view.says)}</p>`,
+    ...(caution ? [caution] : []),
+    `<dl class="ex-outputs">${view.outputs.map(renderOutput).join('')}</dl>`,
+    ...notesOf(view),
+    ...(view.tables ?? []).map(renderTable),
+    ...(view.figures ?? []).map((figure) => renderFigure(words, figure)),
+  ];
 }

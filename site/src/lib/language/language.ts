@@ -15,12 +15,20 @@ export interface Language {
   readonly decimal: '.' | ',';
   /** The words of the pattern. */
   readonly words: Words;
+  /** What `find` seeks in, as data that can be sent to a worker. */
+  readonly pairs: readonly Pairs[];
   /** The translation of a text; `undefined` where there is none. */
   readonly find: (text: string) => string | undefined;
 }
 
 /** English as the examples speak it. */
-export const ENGLISH: Language = { code: 'en', decimal: '.', words: en, find: (text) => text };
+export const ENGLISH: Language = {
+  code: 'en',
+  decimal: '.',
+  words: en,
+  pairs: [],
+  find: (text) => text,
+};
 
 let present: Language = ENGLISH;
 let missed: Set<string> | undefined;

@@ -34,11 +34,12 @@ export async function languageFor(
   ]);
   // What the pattern itself says is in the language already; an example's own words come last, and win.
   const spoken = Object.fromEntries(Object.values(of.words).map((word) => [word, word]));
-  const pairs = lists.map((list) => list.default);
+  const pairs = [spoken, of.pairs, ...lists.map((list) => list.default)];
   return {
     code,
     decimal: of.decimal,
     words: of.words,
-    find: finderOf(spoken, of.pairs, ...pairs),
+    pairs,
+    find: finderOf(...pairs),
   };
 }

@@ -9,5 +9,11 @@ export const german: Spoken = {
   words: de,
   sheet: germanWords,
   // The page's own texts are German already: only what stands around pictures and tables is looked up.
-  language: { code: 'de', decimal: common.decimal, words: common.words, find: () => undefined },
+  language: {
+    code: 'de',
+    decimal: common.decimal,
+    words: common.words,
+    pairs: [],
+    find: () => undefined,
+  },
 };
