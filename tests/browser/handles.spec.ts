@@ -49,3 +49,66 @@ test('German marks speak German', async ({ page }) => {
     '3,00 Umdrehungen hinaus',
   );
 });
+
+test('the head of an adjuster goes round as often as the finger', async ({ page }) => {
+  const example = await openExample(page, 'find-the-peak');
+  const place = field(example, 'The adjuster stands at');
+  const head = example.getByRole('slider', { name: 'The adjuster stands at' });
+  await head.focus();
+  await page.keyboard.press('ArrowUp');
+  await expect(place).toHaveValue('3.25');
+  await expect(head).toHaveAttribute('aria-valuetext', '3.25 turns');
+  await expect(head).toBeFocused();
+  await page.keyboard.press('ArrowDown');
+  await expect(place).toHaveValue('3');
+  await expect(head).toHaveAttribute('aria-valuetext', '3.00 turns');
+  await head.scrollIntoViewIfNeeded();
+  const box = await head.boundingBox();
+  const picture = await head.locator('..').boundingBox();
+  if (!box || !picture) throw new Error('the head is not to be seen');
+  // At a whole turn the hand points up; once round and a quarter more.
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  const radius = (0.86 * 62 * picture.width) / 440;
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  for (let eighth = 1; eighth <= 10; eighth += 1) {
+    const angle = (eighth * Math.PI) / 4;
+    await page.mouse.move(x + radius * Math.sin(angle), y + radius * (1 - Math.cos(angle)));
+    await expect
+      .poll(async () => Number(await place.inputValue()))
+      .toBeGreaterThan(2.95 + eighth / 8);
+  }
+  await page.mouse.up();
+  await expect.poll(async () => Number(await place.inputValue())).toBeCloseTo(4.25, 1);
+});
+
+test('a sender is moved along its distance, a guard band off its limit', async ({ page }) => {
+  const mast = await openExample(page, 'does-a-mobile-mast-disturb');
+  const sender = mast.getByRole('slider', { name: 'Distance of the sender' });
+  await sender.focus();
+  await page.keyboard.press('ArrowRight');
+  await expect(field(mast, 'Distance of the sender')).toHaveValue('130');
+  await expect(sender).toHaveAttribute('aria-valuetext', '130 m');
+  await sender.scrollIntoViewIfNeeded();
+  const box = await sender.boundingBox();
+  if (!box) throw new Error('the sender is not to be seen');
+  const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+  await page.mouse.move(x, y);
+  await page.mouse.down();
+  await page.mouse.move(x - 60, y, { steps: 4 });
+  await expect
+    .poll(async () => Number(await field(mast, 'Distance of the sender').inputValue()))
+    .toBeLessThan(80);
+  await page.mouse.up();
+  const accept = await openExample(page, 'accept-or-not');
+  const guard = accept.getByRole('slider', { name: 'Guard band' });
+  await guard.focus();
+  await page.keyboard.press('ArrowRight');
+  await expect(accept.getByLabel('Rule of decision')).toHaveValue('guard-band');
+  await expect(guard).toBeFocused();
+  const before = Number(await guard.getAttribute('aria-valuenow'));
+  await page.keyboard.press('ArrowRight');
+  await expect
+    .poll(async () => Number(await guard.getAttribute('aria-valuenow')))
+    .toBeGreaterThan(before);
+});

@@ -37,6 +37,26 @@ const SAYS = {
   refuse:
     'Refuse: the mean stands outside the limit by more than the guard band, on enough readings.',
 } as const;
+/** The inner end of the guard band at a limit: moved, it becomes a share of the expanded uncertainty, in steps of the field. */
+function guardHandle(limit: number, inside: 1 | -1, guardBand: number, sigma: number) {
+  const ratio = guardBand / (2 * sigma);
+  const held = (share: number) => ({
+    rule: 'guard-band',
+    guardBandRatio: Math.min(3, Math.max(0, Math.round(10 * share) / 10)),
+  });
+  return {
+    label: 'Guard band',
+    says: `${shown(guardBand)} dB`,
+    x: limit + inside * guardBand,
+    y: 0.6,
+    now: guardBand,
+    min: 0,
+    max: 6 * sigma,
+    put: (level: number) => held((inside * (level - limit)) / (2 * sigma)),
+    step: (right: number, up: number) => held(ratio + (inside * right + up) / 10),
+  };
+}
+
 /** The same without a guard band. */
 const SAYS_SIMPLY = {
   accept: 'Accept: the mean stands inside the limit.',
@@ -206,6 +226,9 @@ export default defineExample({
           bands,
           rules: near.map((limit) => ({ axis: 'x' as const, at: limit, label: `limit ${limit}` })),
           marks: [{ x: combined.mean, y: 1, label: `mean ${shown(combined.mean)}` }],
+          handles: near.map((limit) =>
+            guardHandle(limit, limit === lowerLimit ? 1 : -1, decision.guardBand, sigma),
+          ),
         }),
       ],
       tables: [

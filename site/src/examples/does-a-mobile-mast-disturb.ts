@@ -26,6 +26,47 @@ const WAYS = { cable: 'through the screen of the cable', unit: 'into the antenna
 
 const decadeOf = Array.from({ length: 49 }, (_, i) => 10 ** (i / 16));
 
+/** A distance in round figures: two digits, and no nearer than the field allows. */
+const roundMetres = (metres: number) =>
+  Math.min(1000, Math.max(0.5, Number(metres.toPrecision(2))));
+
+/** The sender, which can be moved along its distance, and the level that is needed, up and down. */
+const handles = (distanceM: number, above: number, neededDb: number) => {
+  const needed = (db: number) => ({ neededDb: Math.min(60, Math.max(0, Math.round(db))) });
+  // One in the last of two digits.
+  const step = 10 ** (Math.floor(Math.log10(distanceM)) - 1);
+  return [
+    ...(distanceM >= 1 && distanceM <= 1000
+      ? [
+          {
+            label: 'Distance of the sender',
+            says: `${shown(distanceM, distanceM < 10 ? 1 : 0)} m`,
+            x: distanceM,
+            y: above,
+            now: distanceM,
+            min: 0.5,
+            max: 1000,
+            put: (metres: number) => ({ distanceM: roundMetres(metres) }),
+            step: (right: number, up: number) => ({
+              distanceM: roundMetres(distanceM + step * (right + up)),
+            }),
+          },
+        ]
+      : []),
+    {
+      label: 'Wanted above unwanted, at least',
+      says: `${shown(neededDb, 0)} dB`,
+      x: 1.6,
+      y: neededDb,
+      now: neededDb,
+      min: 0,
+      max: 60,
+      put: (_: number, db: number) => needed(db),
+      step: (right: number, up: number) => needed(neededDb + right + up),
+    },
+  ];
+};
+
 export default defineExample({
   usual: ['carriers', 'eirpDbm', 'distanceM', 'frequencyMHz', 'screeningClass', 'wantedDbuv'],
   inputs: {
@@ -212,6 +253,7 @@ export default defineExample({
           rules: [{ axis: 'y', at: neededDb, label: 'needed' }],
           marks:
             distanceM >= 1 && distanceM <= 1000 ? [{ x: distanceM, y: above, label: 'here' }] : [],
+          handles: handles(distanceM, above, neededDb),
         }),
       ],
       tables: [

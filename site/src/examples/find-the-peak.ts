@@ -150,6 +150,7 @@ export default defineExample({
       placeTurns,
       levelsDbm,
       scaleDbm: [-58, -36],
+      travelTurns: TRAVEL_TURNS / 2,
     });
     const given = [
       { label: 'Level now', value: levelsDbm[0] ?? 0, unit: 'dBm', digits: 1, main: true },

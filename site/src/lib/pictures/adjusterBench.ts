@@ -2,7 +2,7 @@
 
 import { linear } from '../drawing/scale.js';
 import { label, picture, tag, through } from '../drawing/svg.js';
-import type { Figure } from '../example.js';
+import type { Figure, Handle } from '../example.js';
 import { shown } from '../language/text.js';
 
 /** What the drawing needs. */
@@ -14,11 +14,46 @@ export interface AdjusterBench {
   readonly levelsDbm: readonly number[];
   /** Ends of the level's scale in dBm. */
   readonly scaleDbm: readonly [number, number];
+  /** How far the adjuster goes to each side, in turns. */
+  readonly travelTurns: number;
+}
+
+const SIZE = { width: 440, height: 212 };
+const HEAD = { x: 92, y: 104, radius: 62 };
+
+/** The head turns under the finger as often as the finger goes round. */
+function turned(placeTurns: number, travelTurns: number): Handle {
+  const held = (turns: number) => ({
+    placeTurns: Math.min(travelTurns, Math.max(-travelTurns, Math.round(20 * turns) / 20)),
+  });
+  const angle = 2 * Math.PI * placeTurns;
+  // Where the finger was last: the nearest turn to it is meant.
+  let last = placeTurns;
+  return {
+    label: 'The adjuster stands at',
+    says: `${shown(placeTurns)} turns`,
+    at: [
+      (HEAD.x + 0.86 * HEAD.radius * Math.sin(angle)) / SIZE.width,
+      (HEAD.y - 0.86 * HEAD.radius * Math.cos(angle)) / SIZE.height,
+    ],
+    now: placeTurns,
+    min: -travelTurns,
+    max: travelTurns,
+    put: (right, down) => {
+      const [x, y] = [right * SIZE.width - HEAD.x, HEAD.y - down * SIZE.height];
+      if (Math.hypot(x, y) < 8) return undefined;
+      const aside = Math.atan2(x, y) / (2 * Math.PI) - last;
+      const next = held(last + aside - Math.round(aside));
+      last = next.placeTurns;
+      return next;
+    },
+    step: (right, up) => held(placeTurns + (right + up) / 4),
+  };
 }
 
 /** Draws the bench. */
 export function adjusterBench(of: AdjusterBench): Figure {
-  const [x, y, radius] = [92, 104, 62];
+  const { x, y, radius } = HEAD;
   const [least, most] = of.scaleDbm;
   const level = linear(least, most, 196, 24, 6);
   const now = of.levelsDbm[0] ?? least;
@@ -69,7 +104,8 @@ export function adjusterBench(of: AdjusterBench): Figure {
   ];
   return {
     title: of.title,
-    svg: picture(440, 212, of.title, inner.join('')),
+    svg: picture(SIZE.width, SIZE.height, of.title, inner.join('')),
+    handles: [turned(of.placeTurns, of.travelTurns)],
     table: {
       caption: of.title,
       columns: ['What', 'Reads'],
