@@ -21,12 +21,13 @@ async function offerReturn(example: HTMLElement): Promise<void> {
     window.setTimeout(() => {
       const query = new URLSearchParams(location.search);
       query.set('from', name);
+      query.set('of', location.hash.slice(FROM_JOB.length + 1));
       location.assign(`${german ? '/de' : ''}/start/one-job/?${query}`);
     }, 350);
   });
   row.prepend(button);
 }
 
-if (location.hash === FROM_JOB)
+if (location.hash.startsWith(FROM_JOB))
   for (const example of document.querySelectorAll<HTMLElement>('worked-example'))
     void offerReturn(example);

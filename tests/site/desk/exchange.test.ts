@@ -6,14 +6,25 @@ import { describe, expect, test } from 'vitest';
 import { newBeside } from '../../../site/src/desk/state/beside.js';
 import { type Draft, emptyDraft } from '../../../site/src/desk/state/draft.js';
 import { fileName, fileOf, takenFrom } from '../../../site/src/desk/state/exchange.js';
-import { examplesFor, withExample } from '../../../site/src/desk/state/handOver.js';
+import { FROM_JOB, RETURNING } from '../../../site/src/desk/state/fromJob.js';
+import {
+  examplesFor,
+  withExample as withExampleOf,
+} from '../../../site/src/desk/state/handOver.js';
 import {
   fragmentOf,
   LONGEST_LINK_BYTES,
   takenFromFragment,
   withoutPrivate,
 } from '../../../site/src/desk/state/link.js';
+import { STAGES } from '../../../site/src/desk/state/stages.js';
+import { chosenIn, chosenOf, TIES, tiedQuery } from '../../../site/src/desk/state/ties.js';
 import { readEntry } from '../../../site/src/desk/store/entry.js';
+
+import type { Example } from '../../../site/src/lib/example.js';
+import { defaultsOf, readValues } from '../../../site/src/lib/inputs/state.js';
+
+const definitions = import.meta.glob<{ default: Example }>('../../../site/src/examples/*.ts');
 
 const textOf = (name: string) =>
   readFileSync(new URL(`../../../examples/job/${name}.json`, import.meta.url), 'utf8');
@@ -83,8 +94,8 @@ describe('links', () => {
 });
 
 describe('worked examples', () => {
+  const record = recordJobWith(textOf('riverine-clinic'), { climate: null });
   test('open with the values of the job, by the names of their inputs', () => {
-    const record = recordJobWith(textOf('riverine-clinic'), { climate: null });
     const [[name, href] = ['', '']] = examplesFor('rain', record);
     const query = new URL(href, 'https://slantpath.example').searchParams;
     expect(name).toBe('how-much-rain-margin');
@@ -99,8 +110,12 @@ describe('worked examples', () => {
     });
   });
 
+  const first = { defaults: {}, chosen: chosenIn('') };
+
   test('hand back sightings, the promise and a bracketing', () => {
     const held = { draft: clinic, beside: { ...newBeside, visit: 0 } };
+    const withExample = (of: typeof held, name: string, values: unknown) =>
+      withExampleOf(of, name, values, first);
     const sighted = withExample(held, 'is-the-view-clear', {
       bearings: 'true',
       sightings: [{ bearingDeg: 250, elevationDeg: 9 }],
@@ -117,6 +132,68 @@ describe('worked examples', () => {
     expect(peaked?.visits?.[0]?.peaking?.at(-1)).toMatchObject({
       bracketing: { turnsOut: 3, turnsBack: 5, dropDb: 4, resolutionDb: 1 },
     });
-    expect(withExample(held, 'sun-outages', {})).toBeUndefined();
+    expect(withExample(held, 'typed-coordinates', {})).toBeUndefined();
+  });
+
+  test.each(RETURNING)(
+    '%s opens with the values of the job and hands them back unchanged',
+    async (name) => {
+      const stages = STAGES.flatMap((stage) => examplesFor(stage, record));
+      const href = stages.find(([one]) => one === name)?.[1] ?? '';
+      const { searchParams, hash } = new URL(href, 'https://slantpath.example');
+      const { inputs } = (await definitions[`../../../site/src/examples/${name}.ts`]?.())
+        ?.default ?? {
+        inputs: {},
+      };
+      const defaults = defaultsOf(inputs);
+      expect(Object.keys(defaults)).toEqual(expect.arrayContaining([...searchParams.keys()]));
+      expect(Object.keys(defaults)).toEqual(expect.arrayContaining(Object.keys(TIES[name] ?? {})));
+      const chosen = chosenIn(hash.slice(FROM_JOB.length + 1));
+      expect(chosen).toEqual(chosenOf(record));
+      if (!(name in TIES)) return;
+      const values = readValues(inputs, { ...defaults, ...Object.fromEntries(searchParams) });
+      const held = { draft: clinic, beside: { ...newBeside, visit: 0 } };
+      expect(withExampleOf(held, name, values, { defaults, chosen })).toEqual(clinic);
+      // Every input that the job has is taken back where it came from.
+      for (const [input, text] of searchParams) {
+        if (!(input in (TIES[name] ?? {}))) continue;
+        const changed = { ...values, [input]: Number(text) + 0.125 };
+        const draft = withExampleOf(held, name, changed, { defaults, chosen });
+        expect(draft).not.toEqual(clinic);
+        const again = tiedQuery(name, draft, chosen);
+        expect(again[input]).toBe(String(Number(text) + 0.125));
+      }
+    },
+  );
+
+  test('an example’s own figure does not become one of the job, nor a group that the job lacks', () => {
+    const bare = { draft: emptyDraft('', '2026-11-28'), beside: newBeside };
+    const of = { defaults: { heightM: '1200', latitudeDeg: '46.4' }, chosen: chosenIn('0.0.0.0') };
+    const values = { heightM: 1200, latitudeDeg: -3, basicSpeedMPerS: 30 };
+    expect(withExampleOf(bare, 'where-is-the-satellite', values, of)?.station).toEqual({
+      latitudeDeg: -3,
+    });
+    expect(withExampleOf(bare, 'how-much-ballast-does-a-flat-roof-need', values, of)).toEqual(
+      bare.draft,
+    );
+  });
+
+  test('new rows of longitudes become slots, and none is taken away', () => {
+    const held = { draft: clinic, beside: newBeside };
+    const rows = [{ orbitalLongitudeDeg: 75 }, { orbitalLongitudeDeg: 80 }];
+    const draft = withExampleOf(
+      held,
+      'how-is-a-polar-mount-set',
+      { orbitalLongitudesDeg: rows },
+      first,
+    );
+    expect(draft?.slots?.slice(0, 2).map((slot) => slot.orbitalLongitudeDeg)).toEqual([75, 80]);
+    const fewer = withExampleOf(
+      held,
+      'how-is-a-polar-mount-set',
+      { orbitalLongitudesDeg: [] },
+      first,
+    );
+    expect(fewer).toEqual(clinic);
   });
 });

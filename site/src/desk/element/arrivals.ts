@@ -5,7 +5,9 @@ import type { Example } from '../../lib/example.js';
 import { decodeState, defaultsOf, readValues } from '../../lib/inputs/state.js';
 import type { Draft } from '../state/draft.js';
 import { LARGEST_FILE_BYTES, type Taken, takenFrom } from '../state/exchange.js';
+import { RETURNING } from '../state/fromJob.js';
 import { withExample } from '../state/handOver.js';
+import { chosenIn } from '../state/ties.js';
 import type { Desk } from '../view/desk.js';
 import type { DeskWords } from '../words/words.js';
 
@@ -14,11 +16,7 @@ const demos = import.meta.glob<string>('../../../../examples/job/*.json', {
   import: 'default',
 });
 
-const examples = import.meta.glob<{ default: Example }>([
-  '../../examples/is-the-view-clear.ts',
-  '../../examples/how-much-rain-margin.ts',
-  '../../examples/half-way-back.ts',
-]);
+const examples = import.meta.glob<{ default: Example }>('../../examples/*.ts');
 
 /** The job of a demo. */
 export async function demoTaken(demo: string): Promise<Taken | undefined> {
@@ -61,11 +59,14 @@ export async function handedBack(
   search: string,
 ): Promise<{ readonly draft?: Draft; readonly says: string } | undefined> {
   const { words } = desk;
-  const example = (await examples[`../../examples/${name}.ts`]?.())?.default;
+  const load = RETURNING.includes(name) ? examples[`../../examples/${name}.ts`] : undefined;
+  const example = (await load?.())?.default;
   if (!example) return undefined;
   try {
-    const raw = decodeState(search, defaultsOf(example.inputs));
-    const draft = withExample(desk, name, readValues(example.inputs, raw));
+    const defaults = defaultsOf(example.inputs);
+    const values = readValues(example.inputs, decodeState(search, defaults));
+    const chosen = chosenIn(new URLSearchParams(search).get('of') ?? '');
+    const draft = withExample(desk, name, values, { defaults, chosen });
     return draft
       ? { draft, says: words.takenOver(words.examples[name] ?? name) }
       : { says: words.notTaken };

@@ -7,6 +7,15 @@ import type { Draft } from './draft.js';
 import { FROM_JOB } from './fromJob.js';
 import { listAt, valueAt, withValue } from './paths.js';
 import type { StageName } from './stages.js';
+import {
+  type Chosen,
+  chosenOf,
+  chosenText,
+  TIED_BY_STAGE,
+  TIES,
+  tiedQuery,
+  withTied,
+} from './ties.js';
 
 type Query = Readonly<Record<string, string | number | undefined>>;
 
@@ -15,18 +24,6 @@ const stationOf = ({ job: { station } }: JobRecord): Query => ({
   longitudeDeg: station.longitudeDeg,
   heightM: station.heightM ?? 0,
 });
-
-/** The carrier with the least margin, or the first. */
-function carrierOf({ job, plan }: JobRecord) {
-  const worst = plan.signals.reduce<(typeof plan.signals)[number] | undefined>(
-    (a, b) => (a && (a.clearMarginDb ?? 99) <= (b.clearMarginDb ?? 99) ? a : b),
-    undefined,
-  );
-  const slot = job.slots.find(({ name }) => name === worst?.slot) ?? job.slots[0];
-  const carrier =
-    slot?.carriers?.find(({ name }) => name === worst?.carrier) ?? slot?.carriers?.[0];
-  return { slot, carrier };
-}
 
 function skylineQuery(record: JobRecord): Query {
   const { horizon, slots } = record.job;
@@ -52,8 +49,10 @@ function skylineQuery(record: JobRecord): Query {
 
 function rainQuery(record: JobRecord): Query {
   const { job } = record;
-  const { slot, carrier } = carrierOf(record);
-  const mount = job.mounts.find(({ slots }) => slot && slots.includes(slot.name));
+  const chosen = chosenOf(record);
+  const slot = job.slots[chosen.slot];
+  const carrier = slot?.carriers?.[chosen.carrier];
+  const mount = job.mounts[chosen.mount];
   return {
     ...stationOf(record),
     orbitalLongitudeDeg: slot?.orbitalLongitudeDeg,
@@ -64,24 +63,31 @@ function rainQuery(record: JobRecord): Query {
   };
 }
 
-const slotQuery = (record: JobRecord): Query => ({
-  ...stationOf(record),
-  orbitalLongitudeDeg: record.job.slots[0]?.orbitalLongitudeDeg,
-});
+/** The longitudes of all slots, as rows of an example. */
+const slotRows = ({ job }: JobRecord) =>
+  joinRows(job.slots.map((slot) => [String(slot.orbitalLongitudeDeg)]));
 
-/** Examples of a stage, with what the job puts into them. */
-const EXAMPLES: Readonly<
-  Partial<Record<StageName, readonly (readonly [string, (record: JobRecord) => Query])[]>>
-> = {
-  place: [
-    ['where-is-the-satellite', slotQuery],
-    ['north-by-the-sun', stationOf],
-    ['sun-outages', slotQuery],
-  ],
-  mount: [['how-far-to-turn-the-feed', slotQuery]],
-  skyline: [['is-the-view-clear', skylineQuery]],
-  rain: [['how-much-rain-margin', rainQuery]],
-  peak: [['half-way-back', () => ({})]],
+/** All slots with the frequency of their first carrier, equal in weight. */
+const weightedSlots = ({ job }: JobRecord) =>
+  joinRows(
+    job.slots.map(({ orbitalLongitudeDeg, carriers }) =>
+      [orbitalLongitudeDeg, carriers?.[0]?.frequencyGHz ?? 11.7, 1].map(String),
+    ),
+  );
+
+/** What goes into an example besides what it is tied by. */
+const BESIDES: Readonly<Record<string, (record: JobRecord) => Query>> = {
+  'is-the-view-clear': skylineQuery,
+  'how-much-rain-margin': rainQuery,
+  'how-is-a-polar-mount-set': (record) => ({ orbitalLongitudesDeg: slotRows(record) }),
+  'can-one-reflector-take-them-all': (record) => ({ slots: weightedSlots(record) }),
+};
+
+/** Examples of a stage that have more than what they are tied by. */
+const OWN: Readonly<Partial<Record<StageName, readonly string[]>>> = {
+  skyline: ['is-the-view-clear'],
+  rain: ['how-much-rain-margin'],
+  peak: ['half-way-back'],
 };
 
 /** Addresses of a stage's examples, filled with the values of the job. */
@@ -91,12 +97,15 @@ export function examplesFor(
   lang = 'en',
 ): readonly [string, string][] {
   const folder = lang === 'en' ? '' : `/${lang}`;
-  return (EXAMPLES[stage] ?? []).map(([name, query]) => {
-    const filled = Object.entries(query(record)).flatMap(([field, value]): [string, string][] =>
+  const chosen = chosenOf(record);
+  return [...(OWN[stage] ?? []), ...(TIED_BY_STAGE[stage] ?? [])].map((name) => {
+    const query = { ...tiedQuery(name, record.job, chosen), ...BESIDES[name]?.(record) };
+    const filled = Object.entries(query).flatMap(([field, value]): [string, string][] =>
       value === undefined ? [] : [[field, String(value)]],
     );
     const search = new URLSearchParams(filled).toString();
-    return [name, `${folder}/examples/${name}/${search === '' ? '' : `?${search}`}${FROM_JOB}`];
+    const mark = `${FROM_JOB}=${chosenText(chosen)}`;
+    return [name, `${folder}/examples/${name}/${search === '' ? '' : `?${search}`}${mark}`];
   });
 }
 
@@ -105,13 +114,33 @@ const numberAt = (values: unknown, name: string): number | undefined => {
   return typeof value === 'number' && Number.isFinite(value) ? value : undefined;
 };
 
+/** Inputs that are rows of slots, the longitude in their first column. */
+const LONGITUDES: Readonly<Record<string, string>> = {
+  'how-is-a-polar-mount-set': 'orbitalLongitudesDeg',
+  'can-one-reflector-take-them-all': 'slots',
+};
+
+/** The slots moved to the longitudes of an example's rows, new ones behind them; none is taken away. */
+const withLongitudes = (draft: Draft, name: string, values: unknown): Draft =>
+  listAt(values, LONGITUDES[name] ?? '').reduce<Draft>((held, row, index) => {
+    const orbitalLongitudeDeg = numberAt(row, 'orbitalLongitudeDeg');
+    const before = valueAt(held, `slots[${index}].orbitalLongitudeDeg`);
+    return orbitalLongitudeDeg === undefined || orbitalLongitudeDeg === before
+      ? held
+      : withValue(held, `slots[${index}].orbitalLongitudeDeg`, orbitalLongitudeDeg);
+  }, draft);
+
 /** The draft with what an example was filled with in the end; `undefined` where the job has no place for it. */
 export function withExample(
   held: { readonly draft: Draft; readonly beside: Beside },
   name: string,
   values: unknown,
+  {
+    defaults,
+    chosen,
+  }: { readonly defaults: Readonly<Record<string, string>>; readonly chosen: Chosen },
 ): Draft | undefined {
-  const { draft } = held;
+  const draft = withLongitudes(withTied(held.draft, name, values, defaults, chosen), name, values);
   switch (name) {
     case 'is-the-view-clear':
       return withValue(draft, 'horizon', {
@@ -154,6 +183,6 @@ export function withExample(
       });
     }
     default:
-      return undefined;
+      return name in TIES ? draft : undefined;
   }
 }
