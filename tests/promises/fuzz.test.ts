@@ -25,7 +25,7 @@ const GIVEN_RECORDS = new Set([
 ]);
 
 /** Functions whose columns hold NaN where a row was refused, as their comments say. */
-const MARKS_WITH_NAN = new Set(['markBadRows']);
+const MARKS_WITH_NAN = new Set(['markBadRows', 'sunOutagesBatch']);
 
 const ABSENT = Symbol('left out');
 const LONGEST_MESSAGE = 600;

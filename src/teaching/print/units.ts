@@ -1,5 +1,7 @@
 /** Units and numbers as people write them. */
 
+import { DomainError } from '../../errors.js';
+
 const UNITS: readonly (readonly [RegExp, string])[] = [
   [/\/deg²/, '/(°)²'],
   [/^deg$/, '°'],
@@ -18,6 +20,8 @@ const UNITS: readonly (readonly [RegExp, string])[] = [
  *
  * @param unit  As plans have it: `deg`, `dBuV`, `m^2`. A unit that needs no other sign comes back as it is.
  *
+ * @throws {@link DomainError} where the unit is no text.
+ *
  * Source: the SI Brochure, 9th edition, for symbols; dBµV and °C as usual in print.
  * @example
  * ```ts
@@ -26,6 +30,13 @@ const UNITS: readonly (readonly [RegExp, string])[] = [
  * ```
  */
 export function printedUnit(unit: string): string {
+  if (typeof unit !== 'string')
+    throw new DomainError({
+      code: unit === undefined ? 'missing' : 'malformed',
+      parameter: 'unit',
+      received: unit,
+      allowed: 'a text, empty for a plain number',
+    });
   return UNITS.reduce((text, [from, to]) => text.replace(from, to), unit);
 }
 
