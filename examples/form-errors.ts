@@ -16,6 +16,24 @@ function numberIn(field: keyof Form, text: string): number {
   });
 }
 
+/**
+ * Longitude of a slot as people type it: `16,4`, `58W`, `58° W`, `-58`. The whole text must be understood; a reader that stops
+ * at the first letter makes 58 west into 58 east.
+ */
+function slotIn(text: string): number {
+  const [, sign = '', digits = '', side = ''] =
+    /^([+−-]?)\s*(\d+(?:[.,]\d+)?)\s*°?\s*([EW]?)$/i.exec(text.trim()) ?? [];
+  if (digits === '' || (sign !== '' && side !== ''))
+    throw new DomainError({
+      code: text.trim() === '' ? 'missing' : 'malformed',
+      parameter: 'slot',
+      received: text,
+      allowed: 'degrees with E or W, such as 16.4 E',
+    });
+  const west = sign === '-' || sign === '−' || side.toUpperCase() === 'W';
+  return (west ? -1 : 1) * Number(digits.replace(',', '.'));
+}
+
 function submitted(form: Form): string | Readonly<Record<string, string>> {
   const errors: Record<string, string> = {};
   const read = <T>(field: keyof Form, compute: () => T): T | undefined => {
@@ -28,7 +46,7 @@ function submitted(form: Form): string | Readonly<Record<string, string>> {
     }
   };
   const place = read('place', () => textToCoordinates(form.place));
-  const slotDeg = read('slot', () => numberIn('slot', form.slot));
+  const slotDeg = read('slot', () => slotIn(form.slot));
   const diameterM = read('diameterM', () => numberIn('diameterM', form.diameterM));
   const frequencyGHz = read('frequencyGHz', () => numberIn('frequencyGHz', form.frequencyGHz));
   const beam =
@@ -38,11 +56,13 @@ function submitted(form: Form): string | Readonly<Record<string, string>> {
   if (!place || slotDeg === undefined || beam === undefined) return errors;
   const { latitudeDeg, longitudeDeg } = place;
   const look = lookAngles({ latitudeDeg, longitudeDeg, heightM: 0 }, slotDeg);
-  return `${look.kind}, elevation ${look.elevationDeg.toFixed(1)}, beamwidth ${beam.toFixed(2)}`;
+  return `slot ${slotDeg}: ${look.kind}, elevation ${look.elevationDeg.toFixed(1)}, beamwidth ${beam.toFixed(2)}`;
 }
 
 const form: Form = { place: '46.6, 10.3', slot: '16,4', diameterM: '0,9', frequencyGHz: '11.7' };
-console.log(submitted(form));
+for (const slot of ['16,4', '58W', '58° W', '-58']) console.log(submitted({ ...form, slot }));
 console.log(
-  JSON.stringify(submitted({ ...form, place: '116, 10.3', diameterM: '', frequencyGHz: '12 GHz' })),
+  JSON.stringify(
+    submitted({ ...form, place: '116, 10.3', slot: '58 O', diameterM: '', frequencyGHz: '12 GHz' }),
+  ),
 );
