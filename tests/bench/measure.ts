@@ -30,6 +30,9 @@ export interface BenchRow {
 
 let sink = 0;
 
+/** Most rounds of a bench: fewer where the machine is busy, `BENCH_ROUNDS=7 npm run bench`. */
+export const MOST_ROUNDS = Number(process.env['BENCH_ROUNDS'] ?? 25);
+
 /**
  * Measures the contenders in turn, round by round, and compares medians with the first one's.
  *
@@ -39,8 +42,9 @@ export function measure(
   bench: string,
   items: number,
   contenders: readonly (Contender & { readonly budgetRatio?: number })[],
-  rounds = 25,
+  wanted = 25,
 ): BenchRow[] {
+  const rounds = Math.min(wanted, MOST_ROUNDS);
   for (let warm = 0; warm < 5; warm++) for (const { run } of contenders) sink += run();
   const columns = contenders.map(() => ({
     cpu: [] as number[],

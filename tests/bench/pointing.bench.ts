@@ -3,7 +3,9 @@
 import * as satellite from 'satellite.js';
 import { randomStream } from '../../src/numeric/random.js';
 import { lookAngles } from '../../src/pointing/look/lookAngles.js';
+import { lookAnglesAndSkewBatch } from '../../src/pointing/look/lookAnglesAndSkewBatch.js';
 import { lookAnglesBatch } from '../../src/pointing/look/lookAnglesBatch.js';
+import { polarizationSkewBatch } from '../../src/pointing/look/polarizationSkewBatch.js';
 import { severalSlots } from '../../src/pointing/reflector/severalSlots.js';
 import { type BenchRow, measure } from './measure.js';
 
@@ -139,6 +141,22 @@ export default function pointingBench(): BenchRow[] {
     },
   ]);
 
+  const where = { latitudeDeg, longitudeDeg, heightM, orbitalLongitudeDeg };
+  const both = measure('pointing, angles and skew in columns', ROWS, [
+    {
+      name: 'lookAnglesBatch, then polarizationSkewBatch',
+      run: () => {
+        lookAnglesBatch(where, out);
+        return at(polarizationSkewBatch(where).skewDeg, ROWS >> 1);
+      },
+    },
+    {
+      name: 'lookAnglesAndSkewBatch',
+      budgetRatio: 0.9,
+      run: () => at(lookAnglesAndSkewBatch(where, out).skewDeg, ROWS >> 1),
+    },
+  ]);
+
   const search = {
     station: { latitudeDeg: 46.4, longitudeDeg: 9.6, heightM: 1900 },
     slots: [7.2, 16.4, 21.8].map((slot) => ({ orbitalLongitudeDeg: slot, frequenciesGHz: [11.7] })),
@@ -153,5 +171,5 @@ export default function pointingBench(): BenchRow[] {
       },
     },
   ]);
-  return [...scalar, ...batch, ...several];
+  return [...scalar, ...batch, ...both, ...several];
 }

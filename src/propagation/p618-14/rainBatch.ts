@@ -2,8 +2,14 @@
 
 import { finite } from '../../errors.js';
 import { type Keys, known } from '../../keys.js';
-import { cosDeg, sinDeg } from '../../numeric/angle.js';
-import { type Column, inRow, outBytes, outColumn, rowCount } from '../../numeric/columns.js';
+import {
+  type Column,
+  denseAt,
+  inRow,
+  outBytes,
+  outColumn,
+  rowCount,
+} from '../../numeric/columns.js';
 import { markOutside } from '../../numeric/rows/outsideFields.js';
 import {
   checkedElevationDeg,
@@ -14,20 +20,8 @@ import {
   checkedRainHeightKm,
   checkedRainRate,
 } from '../inputs.js';
-import { type RainCoefficients, rainCoefficients } from '../p838-3/coefficients.js';
-import { mixedAlpha, mixedK, powerLaw } from '../p838-3/specificRainAttenuation.js';
 import type { RainAttenuationInput } from './rain.js';
-import {
-  attenuationAtPercentDb,
-  cellPathKm,
-  horizontalReduction,
-  latitudeExponent,
-  latitudeTermDeg,
-  percentTerms,
-  rainAbove,
-  slantPathKm,
-  verticalAdjustment,
-} from './rainSteps.js';
+import { attenuationOfRows, keptCoefficients, type RainRows, rainRows } from './rainPasses.js';
 
 /** The same fields as for one station, each a column or one number for all rows. */
 export type RainAttenuationColumns = {
@@ -113,90 +107,96 @@ export function rainAttenuationBatch(
   return { attenuationDb, outsideStatedRange };
 }
 
-/** Value of a checked column; the guard is called only for a value that it may refuse or bring back. */
-function guarded(
-  value: number,
+/** Rows that go through the steps at once: their columns stay in the fastest memory. */
+const ROWS_AT_ONCE = 256;
+
+/** The interval in which a value needs no guard, and the guard, in the order in which fields are checked. */
+const GUARDS: readonly (readonly [
+  field: keyof RainAttenuationColumns,
   minimum: number,
   maximum: number,
   guard: (value: number, row: number) => number,
-  row: number,
-): number {
-  return typeof value === 'number' && value >= minimum && value <= maximum
-    ? value
-    : guard(value, row);
+])[] = [
+  ['latitudeDeg', -90, 90, checkedLatitudeDeg],
+  ['heightM', -500, 10000, checkedHeightM],
+  ['rainHeightKm', -5, 20, checkedRainHeightKm],
+  ['rainRate001MmPerH', 0, 1000, (value, row) => checkedRainRate('rainRate001MmPerH', value, row)],
+  ['frequencyGHz', 0.1, 1000, checkedFrequencyGHz],
+  ['elevationDeg', 0, 90, checkedElevationDeg],
+  ['tiltDeg', -360, 360, (value, row) => finite('tiltDeg', value, undefined, row)],
+  ['exceededPercent', 1e-6, 100, checkedPercent],
+];
+
+/** Takes up some rows of a dense column; says whether all need no guard. */
+function takenDense(
+  from: Float64Array,
+  first: number,
+  to: Float64Array,
+  rows: number,
+  minimum: number,
+  maximum: number,
+): boolean {
+  let good = true;
+  for (let row = 0; row < rows; row++) {
+    const value = denseAt(from, first + row);
+    to[row] = value;
+    if (!(value >= minimum && value <= maximum)) good = false;
+  }
+  return good;
 }
 
-const checkedRate = (value: number, row: number) =>
-  checkedRainRate('rainRate001MmPerH', value, row);
-const checkedTilt = (value: number, row: number) => finite('tiltDeg', value, undefined, row);
-
-/** Most frequencies whose coefficients are kept: a plan of carriers has fewer, a sweep gains nothing from more. */
-const MOST_FREQUENCIES = 64;
-
-/** Coefficients that are worked out once for a frequency, however the rows take turns. */
-function keptCoefficients(): (frequencyGHz: number) => RainCoefficients {
-  const kept = new Map<number, RainCoefficients>();
-  return (frequencyGHz) => {
-    const before = kept.get(frequencyGHz);
-    if (before) return before;
-    const found = rainCoefficients(frequencyGHz);
-    if (kept.size < MOST_FREQUENCIES) kept.set(frequencyGHz, found);
-    return found;
-  };
+/** The same of a column of any kind; what is no number is left to the guard. */
+function taken(
+  column: Column,
+  first: number,
+  to: Float64Array,
+  rows: number,
+  minimum: number,
+  maximum: number,
+): boolean {
+  if (column instanceof Float64Array) return takenDense(column, first, to, rows, minimum, maximum);
+  // One number for all rows stands there from the first ones on.
+  if (typeof column === 'number' && first > 0) return true;
+  let good = true;
+  for (let row = 0; row < rows; row++) {
+    const value = inRow(column, first + row);
+    if (typeof value === 'number' && value >= minimum && value <= maximum) to[row] = value;
+    else good = false;
+  }
+  return good;
 }
 
-/** Writes the attenuation of each row; what depends on frequency, tilt or percentage alone is kept from row to row. */
+/** Checks the rows one by one; gives how many are good, with the refusal of the next if there is one. */
+function guarded(
+  columns: RainAttenuationColumns,
+  first: number,
+  to: RainRows,
+  rows: number,
+): { readonly good: number; readonly refusal?: unknown } {
+  for (let row = 0; row < rows; row++)
+    try {
+      for (const [field, minimum, maximum, guard] of GUARDS) {
+        const value = inRow(columns[field], first + row);
+        const plain = typeof value === 'number' && value >= minimum && value <= maximum;
+        to[field][row] = plain ? value : guard(value, first + row);
+      }
+    } catch (refusal) {
+      return { good: row, refusal };
+    }
+  return { good: rows };
+}
+
+/** Writes the attenuation of each row; where one is refused, the rows before it are written. */
 export function fillRainAttenuation(columns: RainAttenuationColumns, out: Float64Array): void {
-  const { latitudeDeg, heightM, rainHeightKm, rainRate001MmPerH } = columns;
-  const { frequencyGHz, elevationDeg, tiltDeg, exceededPercent } = columns;
   const coefficientsAt = keptCoefficients();
-  let coefficients = rainCoefficients(1);
-  let frequencyBefore = 1;
-  let percent = percentTerms(1);
-  let cosDoubleTilt = 1;
-  let tiltBefore = 0;
-  for (let row = 0; row < out.length; row++) {
-    const latitude = guarded(inRow(latitudeDeg, row), -90, 90, checkedLatitudeDeg, row);
-    const station = guarded(inRow(heightM, row), -500, 10000, checkedHeightM, row);
-    const top = guarded(inRow(rainHeightKm, row), -5, 20, checkedRainHeightKm, row);
-    const rate = guarded(inRow(rainRate001MmPerH, row), 0, 1000, checkedRate, row);
-    const f = guarded(inRow(frequencyGHz, row), 0.1, 1000, checkedFrequencyGHz, row);
-    const elevation = guarded(inRow(elevationDeg, row), 0, 90, checkedElevationDeg, row);
-    const tilt = guarded(inRow(tiltDeg, row), -360, 360, checkedTilt, row);
-    const exceeded = guarded(inRow(exceededPercent, row), 1e-6, 100, checkedPercent, row);
-    if (f !== frequencyBefore) {
-      coefficients = coefficientsAt(f);
-      frequencyBefore = f;
-    }
-    if (tilt !== tiltBefore) {
-      cosDoubleTilt = cosDeg(2 * tilt);
-      tiltBefore = tilt;
-    }
-    if (exceeded !== percent.percent) percent = percentTerms(exceeded);
-    const rainAboveKm = rainAbove(top, station);
-    if (!(rainAboveKm > 0 && rate > 0)) {
-      out[row] = 0;
-      continue;
-    }
-    const sinElevation = sinDeg(elevation);
-    const cosElevation = cosDeg(elevation);
-    const mix = cosElevation * cosElevation * cosDoubleTilt;
-    const k = mixedK(coefficients, mix);
-    const gamma = powerLaw(k, mixedAlpha(coefficients, mix, k), rate);
-    const projectionKm = slantPathKm(rainAboveKm, elevation, sinElevation) * cosElevation;
-    const reducedKm = projectionKm * horizontalReduction(projectionKm, gamma, f);
-    const cellKm = cellPathKm(rainAboveKm, reducedKm, sinElevation, cosElevation);
-    const latitudeTerm = latitudeTermDeg(latitude);
-    const adjustment = verticalAdjustment(latitudeTerm, elevation, sinElevation, cellKm, gamma, f);
-    const attenuation001Db = gamma * (cellKm * adjustment);
-    out[row] =
-      attenuation001Db > 0
-        ? attenuationAtPercentDb(
-            attenuation001Db,
-            percent,
-            latitudeExponent(exceeded, latitudeTerm, elevation, sinElevation),
-            sinElevation,
-          )
-        : 0;
+  const some = rainRows(Math.min(ROWS_AT_ONCE, out.length));
+  for (let from = 0; from < out.length; from += ROWS_AT_ONCE) {
+    const rows = Math.min(ROWS_AT_ONCE, out.length - from);
+    let good = true;
+    for (const [field, minimum, maximum] of GUARDS)
+      good = taken(columns[field], from, some[field], rows, minimum, maximum) && good;
+    const checked = good ? { good: rows } : guarded(columns, from, some, rows);
+    if (checked.good > 0) attenuationOfRows(some, checked.good, coefficientsAt, out, from);
+    if ('refusal' in checked) throw checked.refusal;
   }
 }
