@@ -118,7 +118,10 @@ function draw(example: Example<Inputs>, raw: Raw, language: Language): void {
     renderTop(language.words, view);
     const solutions = solutionsOf(workedSolution, example.working?.(values, result) ?? []);
     renderWorkings(language.words, solutions);
-    renderHand([...stepsOf(solutions), ...(example.hand?.(values, result) ?? [])]);
+    renderHand(
+      [...stepsOf(solutions), ...(example.hand?.(values, result) ?? [])],
+      example.handWaits,
+    );
   } catch (error) {
     // An example never hands over a field that the library does not know.
     if (!(error instanceof DomainError) || error.code === 'unknown-field') throw error;

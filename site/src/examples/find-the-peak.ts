@@ -245,6 +245,8 @@ export default defineExample({
       notes: notesOf,
     };
   },
+  handWaits:
+    'The steps by hand come with the lobe: before it is shown they would tell where the peak is.',
   // Before the lobe is shown the working would give it away.
   working: (values, { answer }) => (answer === null ? [] : benchWorking(values, answer)),
   code: ({ bench, meter, notes }) =>

@@ -125,6 +125,8 @@ export interface Example<I extends Inputs = Inputs, R = unknown> {
   readonly usual?: readonly (keyof I & string)[];
   /** Steps by hand that no plan of the library has; shown behind those of `working`. */
   readonly hand?: (values: Values<I>, result: R) => readonly HandStep[];
+  /** What stands in the place of the steps by hand where there are none for these values. */
+  readonly handWaits?: string;
   /** The field to blame for an error whose `parameter` is not a field's name. */
   readonly fieldOf?: (parameter: string) => string | undefined;
 }

@@ -27,9 +27,9 @@ export const stepsOf = (solutions: readonly WorkedSolution[]): HandStep[] =>
 /** The right side of `x = …`. */
 const rightOf = (tex: string) => tex.slice(tex.indexOf('=') + 1);
 
-/** HTML of the steps; a step that repeats an earlier one is left out. */
-export function renderHand(steps: readonly HandStep[]): string {
-  if (steps.length === 0) return `<p>${words().noSteps}</p>`;
+/** HTML of the steps; a step that repeats an earlier one is left out. Without any, `waits` says why. */
+export function renderHand(steps: readonly HandStep[], waits?: string): string {
+  if (steps.length === 0) return `<p>${waits ? escapeHtml(said(waits)) : words().noSteps}</p>`;
   const seen = new Set<string>();
   const lines = steps.filter(({ formula, put }) => {
     const key = `${formula}${put ?? ''}`;

@@ -95,10 +95,13 @@ export class Session {
       import('../../lib/hand.js'),
     ]);
     const { values, result } = last;
-    return renderHand([
-      ...stepsOf(solutionsOf(workedSolution, example.working?.(values, result) ?? [])),
-      ...(example.hand?.(values, result) ?? []),
-    ]);
+    return renderHand(
+      [
+        ...stepsOf(solutionsOf(workedSolution, example.working?.(values, result) ?? [])),
+        ...(example.hand?.(values, result) ?? []),
+      ],
+      example.handWaits,
+    );
   }
 
   /** HTML of the worked solution of the answer to inputs. */

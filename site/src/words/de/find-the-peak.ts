@@ -35,6 +35,8 @@ const pairs: Pairs = {
   'The head of the adjuster, and the level with its last four values':
     'Der Kopf der Stellschraube und der Pegel mit seinen letzten vier Werten',
   Reads: 'Anzeige',
+  'The steps by hand come with the lobe: before it is shown they would tell where the peak is.':
+    'Die Schritte von Hand kommen mit der Keule: Bevor sie gezeigt wird, verrieten sie, wo das Maximum liegt.',
   'adjuster / turns': 'Stellschraube / Umdrehungen',
   'level now / dBm': 'Pegel jetzt / dBm',
   'level {} before / dBm': 'Pegel {} zuvor / dBm',
