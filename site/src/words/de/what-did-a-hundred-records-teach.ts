@@ -57,7 +57,7 @@ const pairs: Pairs = {
   'Standard uncertainty / dB': 'Standardunsicherheit / dB',
   'Operating characteristic of the sampling plan': 'Operationscharakteristik des Stichprobenplans',
   'Bad ones in the lot / %': 'Schlechte im Los / %',
-  'Probability of acceptance / %': 'Wahrscheinlichkeit der Annahme / %',
+  'Probability of acceptance / %': 'Annahmewahrscheinlichkeit / %',
   accepted: 'angenommen',
   'What the plan lets through': 'Was der Plan durchlässt',
   'Accepted with probability / %': 'Angenommen mit Wahrscheinlichkeit / %',
