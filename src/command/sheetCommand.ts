@@ -2,9 +2,18 @@
 
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import { DomainError } from '../errors.js';
+import { DomainError, oneOf } from '../errors.js';
 import { compareRecords, type JobRecord, parseJob, recordJob } from '../job/index.js';
-import { englishWords, jobSheet, jobSheetHtml } from '../sheet/index.js';
+import {
+  englishWords,
+  germanWords,
+  jobSheet,
+  jobSheetHtml,
+  type SheetOptions,
+} from '../sheet/index.js';
+
+/** Words of the sheet by the code of their language, ISO 639-1. */
+const LANGUAGES = { en: englishWords, de: germanWords };
 
 /** Refuses the command line or a file the way the library refuses a field. */
 function refuse(parameter: string, received: unknown, allowed: string, slip?: string): never {
@@ -23,13 +32,14 @@ function asked(words: readonly string[]) {
         html: { type: 'boolean' },
         json: { type: 'boolean' },
         compare: { type: 'string' },
+        language: { type: 'string', default: 'en' },
       },
     });
   } catch (error) {
     return refuse(
       'arguments',
       words.join(' '),
-      'at most one path, and --before, --after, --html, --json or --compare OLDER',
+      'at most one path, and --before, --after, --html, --json, --language en or de, or --compare OLDER',
       error instanceof Error ? error.message : undefined,
     );
   }
@@ -41,7 +51,8 @@ function read(path: string): string {
     return readFileSync(path, 'utf8');
   } catch (error) {
     const reason = error instanceof Error && 'code' in error ? String(error.code) : 'unknown';
-    return refuse('path', path, 'the path of a readable file', reason);
+    const slip = reason === 'ENOENT' ? 'there is no such file' : reason;
+    return refuse('path', path, 'the path of a readable file', slip);
   }
 }
 
@@ -80,17 +91,25 @@ function comparison(older: JobRecord, record: JobRecord): string {
  * Text of the sheet, the record or the comparison that the words of the command ask for.
  *
  * @param words  `--before` and `--after` choose the sheet (after the visit where it has readings), `--html` prints it for the printer,
- *   `--json` the record, `--compare OLDER` what changed since an older record or job file; and the path of the job file.
+ *   `--json` the record, `--compare OLDER` what changed since an older record or job file (in English), `--language` the words of the
+ *   sheet, `en` or `de`; and the path of the job file.
  * @param usual  The job file where the words have none.
  */
 export function sheetCommand(words: readonly string[], usual?: string): string {
   const { values, positionals } = asked(words);
   const { before, after, html, json, compare } = values;
-  if (positionals.length > 1 || (before && after) || (html && json) || (json && compare))
-    refuse('arguments', words.join(' '), 'at most one path and one form');
+  const language = oneOf('--language', values.language as keyof typeof LANGUAGES, ['en', 'de']);
+  const forms = [before || after || language !== 'en', json, compare].filter(Boolean).length;
+  if (positionals.length > 1 || (before && after) || (html && json) || forms > 1)
+    refuse(
+      'arguments',
+      words.join(' '),
+      'at most one path and one form: a sheet, --json or --compare',
+    );
   const path = positionals[0] ?? usual ?? refuse('path', undefined, 'the path of a job file');
   const record = recordIn(path);
-  const options = before ? { visit: 'before' as const } : after ? { visit: 'after' as const } : {};
+  const visit = before ? 'before' : after ? 'after' : undefined;
+  const options: SheetOptions = { words: LANGUAGES[language], ...(visit && { visit }) };
   if (compare !== undefined) return comparison(recordIn(compare), record);
   if (json) return `${JSON.stringify(record, null, 2)}\n`;
   return html ? jobSheetHtml(record, options) : jobSheet(record, options);

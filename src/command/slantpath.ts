@@ -1,12 +1,15 @@
 #!/usr/bin/env node
 /** The command `slantpath`: the sheet of a job file, the test vectors for a program of your own, columns for a file of places. */
 
+import { DomainError } from '../errors.js';
 import { columnsCommand } from './columns/columnsCommand.js';
 import { printed } from './printed.js';
 import { sheetCommand } from './sheetCommand.js';
 import { vectorsCommand } from './vectorsCommand.js';
 
-const USE = `slantpath sheet [--before|--after] [--html|--json] [--compare OLDER] JOB.json
+const USE = `slantpath sheet [--before|--after] [--html] [--language en|de] JOB.json
+slantpath sheet --json JOB.json
+slantpath sheet --compare OLDER.json JOB.json
   prints the sheet of a job file, its record, or what changed since an older one
 
 slantpath vectors [--list] [--table NAME] -- PROGRAM [ARGUMENT ...]
@@ -36,6 +39,11 @@ void printed(() => {
   }
   if (command === 'columns')
     return columnsCommand(words, new URL('columnsWorker.js', import.meta.url));
-  if (command !== undefined && command !== '--help') process.exitCode = 2;
-  return USE;
+  if (command === undefined || command === '--help') return USE;
+  throw new DomainError({
+    code: 'not-an-option',
+    parameter: 'command',
+    received: command,
+    allowed: 'sheet, vectors or columns; slantpath --help says what they do',
+  });
 });
