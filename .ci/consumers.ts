@@ -7,6 +7,7 @@ import { execFileSync } from 'node:child_process';
 import { mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { compiled, fetchTypeScript, LOWEST_TYPESCRIPT, typedProject } from './matrix/typescript.js';
 
 interface Manifest {
   readonly exports: Readonly<Record<string, unknown>>;
@@ -88,6 +89,17 @@ if (Math.abs(look.elevationDeg - 36.237) > 0.001) throw new Error('look angle ' 
       JSON.stringify({ compilerOptions, files: ['use.ts'] }),
     );
     run('node', [join(root, 'node_modules/typescript/bin/tsc')], typed);
+  }
+  // The lowest compiler of the README; where it cannot be fetched, that is said.
+  const lowest = project('lowest', 'module', tarball);
+  typedProject(lowest, entries);
+  const place = join(tmpdir(), `slantpath-typescript-${LOWEST_TYPESCRIPT}`);
+  const absent = fetchTypeScript(place, LOWEST_TYPESCRIPT);
+  if (absent !== undefined) console.log(`LEFT OUT: TypeScript ${LOWEST_TYPESCRIPT}, ${absent}`);
+  else {
+    const { version, wrong } = compiled(place, lowest);
+    if (wrong.length > 0) throw new Error(`TypeScript ${version}: ${wrong.slice(0, 5).join('\n')}`);
+    console.log(`consumers: TypeScript ${version} reads every entry`);
   }
   console.log(
     `consumers: ${entries.length} entries in ESM, CommonJS and TypeScript (3 resolutions)`,

@@ -1,5 +1,5 @@
 /**
- * The packed tarball on every engine and through every bundler, with the digits of all compared: `tsx .ci/matrix.ts [FOLDER]`,
+ * The packed tarball on every engine and through every bundler, with the digits of all compared: `tsx .ci/matrix.ts [FOLDER] [NAME ...]`,
  * after a build. Engines and bundlers come from the registry into FOLDER, a temporary one where none is given.
  */
 
@@ -14,6 +14,7 @@ import {
 } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join, resolve } from 'node:path';
+import { hermes, workerd } from './matrix/single.js';
 
 /** Versions of Node: the lowest that `engines` allows, the last one before modules could be required, each even line's newest. */
 const NODES = ['20.0.0', '20.9.0', '20.18.0', '20', '22.0.0', '22', '24', 'latest'];
@@ -25,6 +26,8 @@ const OTHERS = [
   '@rollup/plugin-node-resolve',
   'webpack',
   'vite',
+  'workerd',
+  'hermes-engine-cli',
 ];
 
 const folder = resolve(process.argv[2] ?? mkdtempSync(join(tmpdir(), 'slantpath-matrix-')));
@@ -93,6 +96,7 @@ writeFileSync(
   "import { build } from 'vite';\nawait build({ logLevel: 'error', configFile: false, build: { outDir: 'vite', lib: { entry: 'use.mjs', formats: ['es'], fileName: () => 'out.mjs' } } });\n",
 );
 const runs: readonly Run[] = [
+  ['Node, this one', '', () => `${process.version} ${run(node, ['use.mjs'])}`],
   ...nodeRuns,
   [
     'Deno',
@@ -122,6 +126,12 @@ const runs: readonly Run[] = [
   ],
   ['webpack', 'webpack', bundled('webpack-out.cjs', () => run(node, ['webpack.mjs']))],
   ['vite', 'vite', bundled('vite/out.mjs', () => run(node, ['vite.mjs']))],
+  ['workerd', 'workerd', () => workerd(folder, run)],
+  [
+    'Hermes, without 3 entries',
+    '',
+    () => hermes(folder, run, (first as readonly unknown[]).slice(-2)),
+  ],
 ];
 
 /** Largest relative difference of two results, place by place; infinite where anything but a number differs. */
@@ -142,7 +152,11 @@ function difference(a: unknown, b: unknown): number {
 /** Engines have sines of their own: what they may differ by, relative. */
 const ALLOWED = 1e-9;
 let first: unknown;
-for (const [what, packageName, output] of runs) {
+/** Those that are asked for by the beginning of their name, or all; the first one is what the others are compared with. */
+const only = process.argv.slice(3);
+const asked = ([what]: Run, index: number) =>
+  index === 0 || only.length === 0 || only.some((word) => what.startsWith(word));
+for (const [what, packageName, output] of runs.filter(asked)) {
   let line: string;
   try {
     const text = output();
@@ -158,7 +172,7 @@ for (const [what, packageName, output] of runs) {
     const { stderr = '', message = '' } = error as { stderr?: string; message?: string };
     line = `FAILS: ${(/\w*Error.*/.exec(stderr)?.[0] ?? message).slice(0, 160)}`;
   }
-  console.log(`${what.padEnd(24)} ${line}`);
+  console.log(`${what.padEnd(26)} ${line}`);
 }
 
 function versionOf(name: string): string {
