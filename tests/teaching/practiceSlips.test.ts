@@ -1,7 +1,8 @@
 /** Slips from practice: typical wrong answers, named by hand, against what the check says of them. */
 
-import { checkAnswer, exercise } from 'slantpath/teaching';
+import { checkAnswer, exercise, SOLUTION_PLANS } from 'slantpath/teaching';
 import { expect, test } from 'vitest';
+import { randomStream } from '../../src/numeric/random.js';
 import { type PracticeRule, practiceRules } from '../support/practiceSlips.js';
 import { runs } from '../support/runs.js';
 
@@ -90,4 +91,24 @@ test('with seeded numbers, no conceptual error is praised without being named', 
   });
   expect(percent(result.named, result.answers)).toBeGreaterThanOrEqual(90);
   expect(result.praised).toBe(0);
+});
+
+test('a wrong answer without a slip is seldom given a name by chance', () => {
+  const stream = randomStream(5);
+  const count = { answers: 0, named: 0 };
+  const short = runs(12) < 12;
+  const some = SOLUTION_PLANS.filter((_, at) => !short || at % 9 === 0);
+  for (const { name } of some)
+    for (let seed = 500; seed < 500 + runs(12); seed++) {
+      const one = exercise({ plan: name, seed });
+      // From 2.5 % to 47.5 % off, to either side.
+      const off = (0.025 + 0.00045 * stream.integer(1000)) * (stream.integer(2) === 0 ? -1 : 1);
+      const check = checkAnswer(one, (one.answer * (1 + off)).toFixed(one.decimals));
+      if (check.kind === 'right') continue;
+      count.answers++;
+      if ('slips' in check && check.slips.length > 0) count.named++;
+    }
+  console.log('named by chance', count);
+  // The few answers of the short form scatter.
+  expect(percent(count.named, count.answers)).toBeLessThan(short ? 50 : 12);
 });
