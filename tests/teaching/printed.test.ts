@@ -17,7 +17,7 @@ import {
 import { describe, expect, test } from 'vitest';
 import { mathSteps, plainSteps } from '../../src/teaching/print/formulas.js';
 import { plainSymbol } from '../../src/teaching/print/symbols.js';
-import { readXml } from '../support/xml.js';
+import { readXml, type XmlElement } from '../support/xml.js';
 
 const plans = SOLUTION_PLANS.map(({ name }) => name);
 const each = plans.map((plan) => [plan, exercise({ plan, seed: 11 })] as const);
@@ -39,6 +39,35 @@ const few = worksheet({
 /** Units and functions as programs write them. */
 const PROGRAM =
   /\bdeg\b|dBuV|\bpercent\/|degrees Celsius|\bohm\b|[a-z0-9]\^[234]\b|\b(mod|atan2?|asin|acos|sqrt|log10|exp)\(|\*/;
+
+/** MathML with numbers as a formula to compute: fractions, powers, roots and functions as they are drawn. */
+function computable(element: XmlElement): string {
+  const { name, children, text } = element;
+  const all = (list: readonly XmlElement[]) => list.map(computable).join('');
+  const [first, second] = children;
+  if (name === 'mfrac' && first && second)
+    return `((${computable(first)})/(${computable(second)}))`;
+  if (name === 'msqrt') return `sqrt(${all(children)})`;
+  if (name === 'msup' && first && second)
+    return first.text === 'e'
+      ? `exp(${computable(second)})`
+      : `((${computable(first)})^(${computable(second)}))`;
+  if (name === 'mn') return text;
+  if (name === 'mo') return ({ '−': '-', '·': '*' } as Record<string, string>)[text] ?? text;
+  if (name === 'mspace' || text === '°') return '';
+  if (name === 'mi') return text === 'π' ? String(Math.PI) : text;
+  if (first?.text === '|') return `abs(${all(children.slice(1, -1))})`;
+  // A function with its power and its base stands first in its row.
+  const power = first?.name === 'msup' ? first.children[1] : undefined;
+  const head = power ? first?.children[0] : first;
+  const word = (head?.name === 'msub' ? head.children[0] : head)?.text ?? '';
+  if (!/^[A-Za-zΦ]+$/.test(word) || word === 'e') return all(children);
+  const called = { Φ: 'normal', S: 'student' }[word] ?? word;
+  const rest = children.slice(1).filter((each) => each.name !== 'mspace');
+  const bare = rest[0]?.text === '(' ? rest.slice(1, -1) : rest;
+  const whole = `${called}(${all(bare)})`;
+  return power ? `((${whole})^(${computable(power)}))` : whole;
+}
 
 describe.each(each)('%s', (_, one) => {
   test('has a symbol of its own for each quantity', () => {
@@ -75,6 +104,18 @@ describe.each(each)('%s', (_, one) => {
           ? shown - value - half * Math.round((shown - value) / half)
           : shown - value;
       expect(Math.abs(off), `${symbol} = ${numbers}`).toBeLessThanOrEqual(0.6 * 10 ** -decimals);
+    });
+  });
+
+  test('draws on paper what is computed', () => {
+    const drawn = mathSteps(one.solution, '.');
+    one.solution.steps.forEach(({ value, decimals, symbol }, at) => {
+      const { numbers = '', notes = [] } = drawn[at] ?? {};
+      const typed = computable(readXml(`<math>${numbers}</math>`));
+      const off = compileFormula(typed, [])({}) - value;
+      const turn = notes.some(({ kind }) => kind === 'turned') ? 180 : 1e9;
+      const apart = Math.abs(off - turn * Math.round(off / turn));
+      expect(apart, `${symbol} = ${typed}`).toBeLessThanOrEqual(0.6 * 10 ** -decimals);
     });
   });
 

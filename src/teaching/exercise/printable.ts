@@ -23,7 +23,7 @@ ol.sheet > li { margin: 0 0 6mm; break-inside: avoid; padding-left: 1mm; } ol.ke
 .marks { float: right; margin-left: 4mm; } ul { margin: 1mm 0; padding-left: 5mm; }
 .room { height: 34mm; border: 0.2mm solid #bbb; margin: 2mm 0; }
 .line { border-bottom: 0.2mm solid #111; display: inline-block; width: 40mm; }
-ol.steps { font-size: 9.5pt; } ol.steps li { margin: 0 0 1.5mm; break-inside: avoid; } math { font-size: 1.05em; }
+ol.steps { font-size: 9.5pt; } ol.steps li { margin: 0 0 1.5mm; line-height: 1.9; break-inside: avoid; } math { font-size: 1.05em; }
 table { border-collapse: collapse; font-size: 9pt; break-inside: avoid; margin: 4mm 0; }
 th, td { border: 0.2mm solid #999; padding: 0.4mm 2mm; text-align: right; } caption { text-align: left; }
 table.answers { font-size: 11pt; } table.answers th:nth-child(2) { text-align: left; } table.answers td { white-space: nowrap; } table.answers td:nth-child(2) { white-space: normal; } table.answers td:nth-child(2) { text-align: left; }

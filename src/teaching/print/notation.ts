@@ -45,6 +45,20 @@ const negative = (text: string) => /^(<mrow>)?(<mo>)?−/.test(text);
 const leaf = (node: FormulaNode | undefined) =>
   node?.type === 'Identifier' || node?.type === 'Literal';
 
+/** What stands above and below the line of products and quotients in a row: `a / b * c` has a and c above. */
+function lines(node: FormulaNode): {
+  readonly above: readonly FormulaNode[];
+  readonly below: readonly FormulaNode[];
+} {
+  const { operator, left, right } = node as jsep.BinaryExpression;
+  if (node.type !== 'BinaryExpression' || (operator !== '*' && operator !== '/'))
+    return { above: [node], below: [] };
+  const { above, below } = lines(left);
+  return operator === '*'
+    ? { above: [...above, right], below }
+    : { above, below: [...below, right] };
+}
+
 const nameOf = (node: FormulaNode): string =>
   node.type === 'CallExpression'
     ? ((node as jsep.CallExpression).callee as jsep.Identifier).name
@@ -70,8 +84,18 @@ export function written(tree: FormulaNode, notation: Notation, fractions: boolea
       case 'BinaryExpression': {
         const { operator, left, right } = node as jsep.BinaryExpression;
         if (operator === '**') return power(left, right, angle);
-        if (operator === '/' && fractions)
-          return notation.fraction(write(left, angle), write(right, angle));
+        if (fractions && (operator === '/' || operator === '*')) {
+          const { above, below } = lines(node);
+          const product = (factors: readonly FormulaNode[]) =>
+            factors.length === 1 && below.length > 0
+              ? write(factors[0] as FormulaNode, angle)
+              : factors
+                  .map((factor, at) => inner(factor, at === 0 ? 2 : 3, at === 0))
+                  .reduce((all, factor) => notation.between(all, '·', factor));
+          return below.length === 0
+            ? product(above)
+            : notation.fraction(product(above), product(below));
+        }
         const product = operator === '*' || operator === '/';
         const sign = { '*': '·', '/': '/', '-': '−' }[operator] ?? '+';
         const after = operator === '/' ? 4 : product ? 3 : operator === '-' ? 2 : 1;
