@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { DomainError } from 'slantpath';
-import { lookAngles } from 'slantpath/pointing';
+import { lookAngles, lookAnglesToPoint } from 'slantpath/pointing';
 import { describe, expect, test } from 'vitest';
 import { cell, referenceTable } from '../support/csv.js';
 import { publishedTable } from '../support/published.js';
@@ -122,4 +122,41 @@ describe('look angles', () => {
     expect(call).toThrow(DomainError);
     expect(call).toThrow(expect.objectContaining({ parameter, code }));
   });
+});
+
+describe('straight up', () => {
+  // On the equator the satellite is 42164.17 km from the Earth's centre and 35786.03 km above: the zenith angle is 1.17823 times
+  // the difference of longitude.
+  const station = { latitudeDeg: 0, longitudeDeg: 0, heightM: 0 };
+  const differenceDeg = (zenithDeg: number) => zenithDeg / (42164.17 / 35786.03);
+  const point = (zenithDeg: number) => {
+    const radians = (differenceDeg(zenithDeg) * Math.PI) / 180;
+    return { xKm: 42164.17 * Math.cos(radians), yKm: 42164.17 * Math.sin(radians), zKm: 0 };
+  };
+
+  test.each([0, 0.9e-9, -0.9e-9])('is what lies within 1e-9 degree of the zenith: %s', (off) => {
+    expect(lookAngles(station, differenceDeg(off)).kind).toBe('overhead');
+    expect(lookAnglesToPoint(station, point(off)).kind).toBe('overhead');
+  });
+
+  test.each([1.1e-9, -1.1e-9])('is not what lies further off: %s', (off) => {
+    const azimuthDeg = off > 0 ? 90 : 270;
+    expect(lookAngles(station, differenceDeg(off))).toMatchObject({ kind: 'visible', azimuthDeg });
+    expect(lookAnglesToPoint(station, point(off))).toMatchObject({ kind: 'visible', azimuthDeg });
+  });
+});
+
+test('a point is taken from one metre on', () => {
+  const station = { latitudeDeg: 0, longitudeDeg: 0, heightM: 0 };
+  const above = (metres: number) =>
+    lookAnglesToPoint(station, { xKm: 6378.137 + metres / 1000, yKm: 0, zKm: 0 });
+  expect(() => above(0.995)).toThrow(/ecef/);
+  expect(above(1.005).slantRangeKm).toBeCloseTo(0.001005, 9);
+});
+
+test('half a turn of difference is straight through the Earth', () => {
+  // At the equator, on the other side: 42164.17 + 6378.137 km away, straight down.
+  const under = lookAngles({ latitudeDeg: 0, longitudeDeg: 90, heightM: 0 }, -90);
+  expect(under.kind).toBe('below-horizon');
+  expect(under.slantRangeKm).toBeCloseTo(48542.307, 2);
 });

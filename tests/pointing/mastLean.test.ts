@@ -163,3 +163,25 @@ test.each([
 ])('refuses a bad %s', (parameter, call) => {
   expect(call).toThrow(expect.objectContaining({ name: 'DomainError', parameter }));
 });
+
+test('the lean that a budget allows, by the small angles of a lean', () => {
+  // 12 (x / 2)^2 = 0.3 dB at x = 0.31623 degree; a plumb line shows 1000 tan of it: 5.5193 mm in a metre.
+  const preset = allowedMastLean({ lossDb: 0.3, beamwidthDeg: 2 });
+  expect(preset).toMatchObject({ kind: 'limited' });
+  if (preset.kind === 'limited') expect(preset.allowedLeanMmPerM).toBeCloseTo(5.5193, 3);
+  // A lean of d towards azimuth w lifts the beam at the horizon by d cos(a - w). Peaked in the south and turned to the east, it is off
+  // by d (cos(90 - w) - cos(180 - w)), at most sqrt(2) d.
+  const turned = allowedMastLean({
+    lossDb: 0.3,
+    beamwidthDeg: 2,
+    peaked: { azimuthDeg: 180, elevationDeg: 0 },
+    target: { azimuthDeg: 90, elevationDeg: 0 },
+  });
+  expect(turned).toMatchObject({ kind: 'limited' });
+  if (turned.kind === 'limited') {
+    expect(turned.allowedLeanDeg).toBeCloseTo(0.31623 / Math.SQRT2, 4);
+    expect([45, 225]).toContain(turned.worstLeanAzimuthDeg);
+  }
+  // 10 dB of a beam 90 degrees wide would take 82 degrees.
+  expect(allowedMastLean({ lossDb: 10, beamwidthDeg: 90 }).kind).toBe('unlimited');
+});

@@ -51,6 +51,9 @@ export const KNOWN: Readonly<Record<string, string>> = {
   'rainFade: heightM': 'asked when the distribution is called',
   'smallestReflector: receiver.diameterM': 'what is looked for; not read',
   'smallestReflector: receiver.antennaGainDbi': 'follows from the size looked for; not read',
+  'smallestReflectorBatch: link.receiver.diameterM': 'what is looked for; not read',
+  'smallestReflectorBatch: link.receiver.antennaGainDbi':
+    'follows from the size looked for; not read',
   'marginSensitivity: downlink.eirpDbw': 'shifted by a step, which must stay inside as well',
   'marginSensitivity: receiver.backEndNoiseK': 'shifted by a step, which must stay inside as well',
   'marginSensitivity: receiver.diameterM': 'shifted by a step, which must stay inside as well',
