@@ -87,7 +87,8 @@ export const aroundMark = (x: number, y: number): Spot[] => [
   { x: x - 9, y: y + 17, anchor: 'end' },
   // On the top of a narrow peak only the room above it is free.
   { x, y: y - 12, anchor: 'middle' },
-  { x: x + 12, y: y - 26, anchor: 'start' },
+  { x: x + 40, y: y - 12, anchor: 'middle' },
+  { x: x - 40, y: y - 12, anchor: 'middle' },
 ];
 
 /** Where the label of an upright rule may stand. */
