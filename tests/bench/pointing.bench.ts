@@ -152,7 +152,7 @@ export default function pointingBench(): BenchRow[] {
     },
     {
       name: 'lookAnglesAndSkewBatch',
-      budgetRatio: 0.9,
+      budgetRatio: 1,
       run: () => at(lookAnglesAndSkewBatch(where, out).skewDeg, ROWS >> 1),
     },
   ]);

@@ -62,7 +62,7 @@ def rain_attenuation(lat, hs, hr, r001, f, el, tau, p):
 if __name__ == '__main__':
     count = int(sys.argv[1])
     i = np.arange(count, dtype=float)
-    site = dict(lat=-60 + (i * 7.31) % 120, hs=(i * 0.0137) % 1.2, hr=2 + (i * 0.0371) % 3,
+    site = dict(lat=-60 + (i * 7.31) % 120, hs=((i * 13.7) % 1200) / 1000, hr=2 + (i * 0.0371) % 3,
                 r001=10 + (i * 1.73) % 100, el=6 + (i * 3.77) % 80)
     site |= dict(f=20.0, tau=45.0, p=0.01)
     predict = np.vectorize(rain_attenuation) if len(sys.argv) > 2 else rain_attenuation
