@@ -4,7 +4,7 @@ import { type CsvForm, csvForm, headOf } from './csvForm.js';
 import { text } from './duckdb.js';
 import { refuse } from './refuse.js';
 
-export type FileKind = 'csv' | 'ndjson' | 'parquet';
+type FileKind = 'csv' | 'ndjson' | 'parquet';
 
 const ENDINGS: Readonly<Record<string, FileKind>> = {
   csv: 'csv',

@@ -57,7 +57,7 @@ export type FootprintLevel =
     };
 
 /** Arcs of a ring. */
-export type ArcsOf = (ring: Ring) => Float64Array;
+type ArcsOf = (ring: Ring) => Float64Array;
 
 /** Arcs that are made once for a ring, for a footprint that is asked for many places. */
 export function keptArcs(): ArcsOf {

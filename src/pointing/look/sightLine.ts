@@ -25,7 +25,7 @@ export function sightLineKm(station: Station, orbitalLongitudeDeg: number): East
 }
 
 /** The same from the latitude's sine and cosine and the difference of longitudes. */
-export function sightLine(
+function sightLine(
   sinLatitude: number,
   cosLatitude: number,
   heightM: number,
