@@ -75,8 +75,8 @@ function statesOf(example: Example): Raw[] {
       return shows ? (variants[index] ?? []) : [];
     });
   const alone = changedIn({});
-  // Where not everything is run, every sixth: the next example meets the others' words.
-  const some = FULL_RUNS ? alone : alone.filter((_, index) => index % 6 === alone.length % 6);
+  // Where not everything is run, every eleventh: the next example meets the others' words.
+  const some = FULL_RUNS ? alone : alone.filter((_, index) => index % 11 === alone.length % 11);
   const sets = (example.presets?.sets ?? []).map(({ values }) =>
     rawOfValues(example.inputs, values),
   );
@@ -89,7 +89,7 @@ function statesOf(example: Example): Raw[] {
     seed = (seed * 16807) % 2147483647;
     return seed % below;
   };
-  const mixed = Array.from({ length: runs(60, 2) }, () =>
+  const mixed = Array.from({ length: runs(60, 1) }, () =>
     Object.assign(
       {},
       ...variants.map((some) => (chance(3) === 0 ? some[chance(some.length)] : undefined)),
@@ -97,7 +97,7 @@ function statesOf(example: Example): Raw[] {
   ) as Raw[];
   const inSets = sets.flatMap((set) => changedIn(set).map((one) => ({ ...set, ...one })));
   // An example with many sets and fields would otherwise take longer than all others together.
-  const step = Math.max(FULL_RUNS ? 7 : 29, Math.ceil(inSets.length / runs(300, 30)));
+  const step = Math.max(FULL_RUNS ? 7 : 53, Math.ceil(inSets.length / runs(300, 15)));
   return [
     {},
     ...some,
