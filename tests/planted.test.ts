@@ -8,7 +8,10 @@ import { FULL_RUNS, share } from './support/runs.js';
 /** Objects that bear names of the user's own, or follow another standard; told by function, with the reason. */
 const EXCEPTIONS: readonly (readonly [where: RegExp, reason: string])[] = [
   [/^ommToElements/, 'a message after CCSDS 502.0-B, whose other keywords are allowed'],
-  [/footprintLevel(?:sAt)? 0\.features/, 'GeoJSON, whose properties are free'],
+  [
+    /footprintLevel(?:sAt|Batch)? 0\.(?:footprint\.)?features/,
+    'GeoJSON, whose properties are free',
+  ],
   [/tryFormula 0(?:\.region)?$/, 'names of the variables of a formula, which has its own refusal'],
   [
     /workedSolution 1|(?:checkAnswer|checkSteps|likelySlips) 0\.inputs/,
