@@ -47,6 +47,18 @@ describe('a session', () => {
     });
   });
 
+  test('a button works while a field is refused, from the inputs that had an answer last', () => {
+    const peak = findThePeak as unknown as Example;
+    const session = new Session('find-the-peak', peak, true);
+    const inputs = defaultsOf(peak.inputs);
+    const pressed = session.act(0, inputs);
+    expect(pressed).toBeDefined();
+    const name = Object.keys(inputs).find((key) => peak.inputs[key]?.kind === 'number') ?? '';
+    session.answer(inputs);
+    expect(session.answer({ ...inputs, [name]: 'abc' })).toHaveProperty('message');
+    expect(session.act(0, { ...inputs, [name]: 'abc' })).toEqual(pressed);
+  });
+
   test('moves a mark from the inputs that it is asked for, and a held one in its own picture', () => {
     const session = sessionOf();
     const changed = { ...raw, turnsBack: '6' };

@@ -2,7 +2,7 @@
 
 import { DomainError } from 'slantpath';
 import type { Example, Handle } from '../../lib/example.js';
-import { type Raw, rawOfValues, readValues } from '../../lib/inputs/state.js';
+import { defaultsOf, type Raw, rawOfValues, readValues } from '../../lib/inputs/state.js';
 import { said, words } from '../../lib/language/language.js';
 import { renderRest, renderTop, renderView } from '../../lib/render.js';
 
@@ -48,6 +48,8 @@ export class Session {
   #last:
     | { readonly values: Parameters<Example['compute']>[0]; readonly result: unknown }
     | undefined;
+  /** The last inputs that had an answer: a button starts from them while a field is refused, or from the page's own. */
+  #taken: Parameters<Example['compute']>[0] | undefined;
   #asked = '';
   #handles: readonly Handle[] = [];
   #held: Handle | undefined;
@@ -68,6 +70,7 @@ export class Session {
       const values = readValues(example.inputs, raw);
       const result = example.compute(values);
       this.#last = { values, result };
+      this.#taken = values;
       const view = example.view(result, values);
       this.#handles = (view.figures ?? []).flatMap(({ handles = [] }) => handles);
       return {
@@ -133,12 +136,14 @@ export class Session {
     );
   }
 
-  /** What these inputs become when a button of the example's own is pressed. */
+  /** What these inputs become when a button of the example's own is pressed; a refused field does not stop it. */
   act(index: number, raw: Raw): Raw | undefined {
     this.#bringTo(raw);
     const action = this.#example.actions?.[index];
-    if (!action || !this.#last) return undefined;
-    return rawOfValues(this.#example.inputs, action.change(this.#last.values));
+    if (!action) return undefined;
+    const { inputs } = this.#example;
+    const values = this.#taken ?? readValues(inputs, defaultsOf(inputs));
+    return rawOfValues(inputs, action.change(values));
   }
 
   /** Computes inputs that have not been answered yet. */
