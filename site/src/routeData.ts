@@ -146,6 +146,8 @@ function saysOfItself(head: StarlightRouteData['head'], description: string): vo
 export const onRequest = defineRouteMiddleware(async ({ locals, url, site }) => {
   const route = locals.starlightRoute;
   const { pathname } = url;
+  // The search leads to the single function, whose page comes first to mind; its batch is beside it in the list and in the guide.
+  if (/^\/api\/.*batch\/$/.test(pathname)) route.entry.data.pagefind = false;
   const code = codeOf(pathname);
   const frame = FRAMES.get(code);
   const entries = frame

@@ -28,20 +28,6 @@ export const wordsFor = (id: string): string =>
 export const fillersFor = (id: string): string =>
   answers(id) ? FILLERS[id.startsWith('de/') ? 'de' : 'en'] : '';
 
-/** The page of a function for many rows, which stands after that of its single sibling. */
-const isBatch = (id: string) => /^api\/.*batch$/.test(id);
-
 /** Weight of a page in the search. */
 export const weightOf = (id: string): string =>
-  isExample(id)
-    ? '5'
-    : isBatch(id)
-      ? '0.02'
-      : id.startsWith('api/')
-        ? '0.1'
-        : id.startsWith('validation')
-          ? '0.2'
-          : '2';
-
-/** Weight of the title of an API page: a name that is typed, not a question. */
-export const apiTitleWeightOf = (id: string): string => (isBatch(id) ? '0.05' : '0.5');
+  isExample(id) ? '5' : id.startsWith('api/') ? '0.1' : id.startsWith('validation') ? '0.2' : '2';
