@@ -157,7 +157,10 @@ describe('worked examples', () => {
       // Every input that the job has is taken back where it came from.
       for (const [input, text] of searchParams) {
         if (!(input in (TIES[name] ?? {}))) continue;
-        const changed = { ...values, [input]: Number(text) + 0.125 };
+        // As the page reads them from the address: a place has a group of its own.
+        const typed = { [input]: String(Number(text) + 0.125) };
+        const raw = { ...defaults, ...Object.fromEntries(searchParams), ...typed };
+        const changed = readValues(inputs, raw);
         const draft = withExampleOf(held, name, changed, { defaults, chosen });
         expect(draft).not.toEqual(clinic);
         const again = tiedQuery(name, draft, chosen);

@@ -160,6 +160,16 @@ export function tiedQuery(name: string, job: unknown, chosen: Chosen): Record<st
   );
 }
 
+/** The value of an input: latitude, longitude and height of a place stand together in a group of their own. */
+function inputIn(values: unknown, input: string): unknown {
+  const groups = Object.values(values as object).filter(
+    (group) => typeof group === 'object' && group !== null && !Array.isArray(group),
+  );
+  return [values, ...groups]
+    .map((group) => valueAt(group, input))
+    .find((value) => value !== undefined);
+}
+
 /**
  * The draft with the inputs of an example that were changed in it. What the job does not have and the example leaves at what it
  * begins with stays out: an example's own figure is nobody's finding. Nothing is put into a group that the job does not have.
@@ -173,7 +183,7 @@ export function withTied(
 ): Draft {
   return Object.entries(TIES[name] ?? {}).reduce<Draft>((held, [input, path]) => {
     const where = pathIn(path, chosen);
-    const [value, before] = [valueAt(values, input), valueAt(held, where)];
+    const [value, before] = [inputIn(values, input), valueAt(held, where)];
     if (typeof value !== 'number' || !Number.isFinite(value) || value === before) return held;
     if (before === undefined && Number(defaults[input]) === value) return held;
     const group = where.slice(0, where.lastIndexOf('.'));
