@@ -1,8 +1,8 @@
 /**
  * A small evaluator of items and tests in QTI, from the rules of the specification and apart from the code that writes
  * them: IMS Question and Test Interoperability 2.1 (final, 2012), Assessment Test, Section and Item Information Model, on
- * response processing, expressions with NULL, and outcome processing; written from memory of it. What is not implemented
- * is refused.
+ * response processing, expressions with NULL, and outcome processing; written from memory of it. Any element
+ * beyond these is refused.
  */
 
 import { readXml, type XmlElement } from './xml.js';

@@ -93,18 +93,18 @@ export function polarizationSkewBatch(
   const slots = denseColumn('orbitalLongitudeDeg', orbitalLongitudeDeg, rows);
   const tilts = denseColumn('tiltDeg', columns.tiltDeg, rows);
   for (let row = 0; row < rows; row++) {
-    const latitude = denseAt(latitudes, row);
+    let latitude = denseAt(latitudes, row);
     const longitude = denseAt(longitudes, row);
-    const height = denseAt(heights, row);
+    let height = denseAt(heights, row);
     const slot = denseAt(slots, row);
-    const tilt = denseAt(tilts, row);
+    let tilt = denseAt(tilts, row);
     if (!plainlyGood(latitude, longitude, height, slot)) {
-      inRange('latitudeDeg', latitude, -90, 90, SWAPPED, row);
+      latitude = inRange('latitudeDeg', latitude, -90, 90, SWAPPED, row);
       finite('longitudeDeg', longitude, undefined, row);
-      inRange('heightM', height, -1000, 100000, 'is the height in metres?', row);
+      height = inRange('heightM', height, -1000, 100000, 'is the height in metres?', row);
       finite('orbitalLongitudeDeg', slot, undefined, row);
     }
-    if (!(tilt >= -180 && tilt <= 180)) inRange('tiltDeg', tilt, -180, 180, undefined, row);
+    if (!(tilt >= -180 && tilt <= 180)) tilt = inRange('tiltDeg', tilt, -180, 180, undefined, row);
     const geometryDeg = skewGeometry(lineOfSight(latitude, longitude, height, slot));
     skews[row] = Number.isNaN(geometryDeg) ? 0 : lineDeg(geometryDeg + (tilt + 0));
   }

@@ -264,3 +264,12 @@ export function twoWay(): Draft {
     });
   return job;
 }
+
+/** A change in place; what has no such field is a mistake of the test. */
+export function only<T>(value: T | null | undefined): T {
+  if (value === null || value === undefined) throw new Error('the good job has no such field');
+  return value;
+}
+
+/** The readings of the first visit. */
+export const readings = (job: Draft) => only(only(job.visits?.[0]).readings);
